@@ -1,0 +1,223 @@
+/** Advice is a value: a verb, a date, and the records and numbers it rests on. Wording is made at the edge. */
+import type { EventId, Standing } from '../catalogue/types.ts';
+import type { CatchInterval, NoInformation, UnusableTrap } from '../catch/types.ts';
+import type { BiofixRule } from '../flight/types.ts';
+import type { Condition, TrapDesign } from '../records/schema.ts';
+import type { IsoDay, TemperatureUnit } from '../units/index.ts';
+
+/** The five verbs, and `none` for a field and insect that are out of season together. */
+export type Verb = 'watch' | 'scout' | 'decide' | 'covered' | 'blind' | 'none';
+export type Confidence = 'high' | 'moderate' | 'low';
+
+export interface CheckEvidence {
+  readonly trapId: string;
+  readonly from: IsoDay;
+  readonly to: IsoDay;
+  readonly nights: number;
+  readonly count: number | null;
+  readonly others: number | null;
+  readonly condition: Condition;
+  readonly lureAgeDays: number | null;
+  readonly lureLifeDays: number | null;
+}
+
+export type Evidence =
+  /** Why field and insect do not meet now. */
+  | {
+      readonly kind: 'out-of-season';
+      readonly why: 'not-a-host' | 'not-planted' | 'harvested' | 'harvest-stop' | 'stage';
+      readonly date: IsoDay | null;
+      readonly days: number | null;
+    }
+  | {
+      readonly kind: 'stage';
+      readonly stage: string;
+      readonly observedOn: IsoDay;
+      readonly ageDays: number;
+      readonly needed: readonly string[];
+      readonly susceptible: boolean;
+    }
+  | {
+      readonly kind: 'rate';
+      readonly design: TrapDesign;
+      readonly perNight: number;
+      readonly low: number;
+      readonly high: number;
+      readonly level: number;
+      readonly count: number;
+      readonly trapNights: number;
+      readonly model: 'negative-binomial' | 'gamma-poisson';
+      readonly k: number | null;
+      readonly checks: readonly CheckEvidence[];
+    }
+  | {
+      readonly kind: 'threshold';
+      readonly ruleId: string;
+      readonly threshold: number;
+      readonly per: 'night' | 'week';
+      readonly rate: number;
+      readonly reached: boolean;
+      readonly probabilityAbove: number;
+      readonly nearbyCrop: string | null;
+    }
+  | {
+      readonly kind: 'tier';
+      readonly ruleId: string;
+      readonly from: number | null;
+      readonly below: number | null;
+      readonly rate: number;
+      readonly intervalDays: number | null;
+      readonly probabilityAbove: number;
+    }
+  | {
+      readonly kind: 'weather-adjustment';
+      readonly when: 'maxima-below' | 'maxima-above';
+      readonly temperatureC: number;
+      readonly days: number;
+      readonly addDays: number;
+      readonly applied: boolean | null;
+      readonly source: string;
+    }
+  | {
+      readonly kind: 'accumulation';
+      readonly nights: number;
+      readonly trapNights: number;
+      readonly perTrap: number;
+      readonly atThreshold: number;
+      readonly share: number;
+    }
+  | {
+      readonly kind: 'biofix';
+      readonly rule: BiofixRule | { readonly kind: 'user' };
+      readonly on: IsoDay;
+      readonly earliest: IsoDay;
+      readonly trapId: string | null;
+    }
+  | {
+      readonly kind: 'event';
+      readonly modelId: string;
+      readonly event: EventId;
+      readonly generation: number | null;
+      /** Degree-days from the model's start, in `unit`·d. */
+      readonly from: number;
+      readonly to: number | null;
+      readonly unit: TemperatureUnit;
+      readonly heatSoFar: number;
+      readonly heatThrough: IsoDay;
+      readonly bridgedDays: number;
+      readonly status: 'ahead' | 'now' | 'past';
+      /** Day the event was reached, or the day it is expected with its spread. */
+      readonly expected: {
+        readonly early: IsoDay;
+        readonly middle: IsoDay;
+        readonly late: IsoDay;
+        readonly method: 'reached' | 'past-years' | 'recent-days';
+        readonly years: number;
+      } | null;
+    }
+  | {
+      readonly kind: 'sample';
+      readonly sampledOn: IsoDay;
+      readonly what: string;
+      readonly examined: number;
+      readonly infested: number;
+      readonly share: number;
+      readonly ruleId: string | null;
+      readonly ruleShare: number | null;
+      readonly reached: boolean | null;
+      readonly withInsect: string | null;
+    }
+  | {
+      readonly kind: 'treatment';
+      readonly appliedOn: IsoDay;
+      readonly product: string;
+      readonly protectsUntil: IsoDay | null;
+      readonly state: 'protecting' | 'lapsed' | 'unknown';
+    }
+  | {
+      readonly kind: 'trap-unusable';
+      readonly trapId: string;
+      readonly design: TrapDesign;
+      readonly why: UnusableTrap['why'];
+      readonly since: IsoDay | null;
+      readonly nights: number | null;
+    }
+  | { readonly kind: 'lure-spent'; readonly trapId: string; readonly ageDays: number; readonly lifeDays: number }
+  | { readonly kind: 'lure-unknown'; readonly trapIds: readonly string[] }
+  | {
+      readonly kind: 'missing';
+      readonly what: 'trap' | 'rule' | 'stage' | 'weather' | 'weather-source' | 'model' | 'biofix' | 'crop';
+      readonly from: IsoDay | null;
+      readonly to: IsoDay | null;
+      readonly detail: string | null;
+    }
+  | {
+      readonly kind: 'other-rule';
+      readonly ruleId: string;
+      readonly region: string;
+      readonly threshold: number | null;
+      readonly per: 'night' | 'week' | null;
+      readonly source: string;
+    }
+  | {
+      readonly kind: 'other-design';
+      readonly design: TrapDesign;
+      readonly perNight: number;
+      readonly ratio: readonly [number, number] | null;
+      readonly against: TrapDesign | null;
+      readonly adjusted: readonly [number, number] | null;
+      readonly source: string | null;
+    }
+  | {
+      readonly kind: 'question';
+      readonly question: 'count-went-down' | 'many-look-alikes';
+      readonly trapId: string;
+      readonly on: IsoDay;
+      readonly got: number;
+      readonly before: number;
+    };
+
+export type Caution =
+  /** The label is the law; a licensed adviser decides with the grower. */
+  | { readonly kind: 'label-and-adviser' }
+  | { readonly kind: 'bees' }
+  | { readonly kind: 'reentry'; readonly until: IsoDay; readonly hours: number; readonly product: string }
+  | { readonly kind: 'preharvest'; readonly earliestHarvest: IsoDay; readonly harvestOn: IsoDay | null; readonly product: string }
+  | { readonly kind: 'reads-low'; readonly why: 'spent-lure' | 'doubtful-check' }
+  | { readonly kind: 'threshold-is-estimate' }
+  | { readonly kind: 'rule-from-elsewhere'; readonly region: string }
+  | { readonly kind: 'rule-design-unstated' }
+  | { readonly kind: 'designs-not-pooled'; readonly designs: readonly TrapDesign[] }
+  | { readonly kind: 'few-nights'; readonly trapNights: number }
+  | { readonly kind: 'stage-old'; readonly ageDays: number }
+  | { readonly kind: 'overdue'; readonly since: IsoDay }
+  | { readonly kind: 'interval-shorter-than-protection'; readonly intervalDays: number; readonly protectsDays: number };
+
+export interface RuleReference {
+  readonly id: string;
+  readonly kind: 'catch-threshold' | 'catch-table' | 'infestation' | 'heat-scout';
+  readonly region: string;
+  readonly standing: Standing;
+}
+
+export interface Advice {
+  /** field_id */
+  readonly field: string;
+  readonly insect: string;
+  readonly verb: Verb;
+  /** The date the verb is good for: next check, scout by, decide by, covered until. */
+  readonly by: IsoDay | null;
+  /** Moths per trap per night behind the verb; null when there is none to show. */
+  readonly rate: number | null;
+  readonly interval: readonly [number, number] | null;
+  /** Days between protective decisions that the rule gives; null when it gives none. */
+  readonly intervalDays: number | null;
+  readonly probabilityAbove: number | null;
+  readonly because: readonly Evidence[];
+  readonly cautions: readonly Caution[];
+  readonly confidence: Confidence | null;
+  readonly rule: RuleReference | null;
+  readonly source: string | null;
+}
+
+export type { CatchInterval, NoInformation };

@@ -1,0 +1,199 @@
+/** Facts of the trade as data. Each carries where it comes from and how far to trust it. */
+import type { BiofixRule } from '../flight/types.ts';
+import type { HeatRule } from '../heat/types.ts';
+import type { TrapDesign } from '../records/schema.ts';
+
+/** `published`: source named. `practice`: common practice, no source. `memory`: recalled. `own`: this program's. */
+export type Standing = 'published' | 'practice' | 'memory' | 'own';
+
+export interface Sourced {
+  readonly source: string;
+  readonly standing: Standing;
+}
+
+export interface LocalName {
+  readonly en: string;
+  readonly es: string;
+}
+
+export interface Insect {
+  /** Slug of the scientific name. */
+  readonly id: string;
+  readonly scientificName: string;
+  readonly commonName: LocalName;
+  /** Crop slugs the catalogue knows it to live on. */
+  readonly hosts: readonly string[];
+  readonly hostsSource: Sourced;
+  /** The biofix its models and rules start from; null: none in the catalogue. */
+  readonly biofix: (Sourced & { readonly rule: BiofixRule }) | null;
+  readonly lookAlikes: readonly (Sourced & { readonly name: string; readonly note: string })[];
+}
+
+export type EventId =
+  | 'set-out-traps'
+  | 'first-moth'
+  | 'first-eggs'
+  | 'egg-hatch'
+  | 'peak-flight'
+  | 'treatment-period'
+  | 'adult-emergence'
+  | 'small-larvae'
+  | 'large-larvae'
+  | 'first-cutting'
+  | 'cutting'
+  | 'cutting-slows'
+  | 'cutting-stops'
+  | 'pupation'
+  | 'next-adults'
+  | 'hatch-20-percent'
+  | 'peak-egg-laying';
+
+/** Something a model dates, in degree-days from the model's start. */
+export interface ModelEvent {
+  readonly event: EventId;
+  /** 1 for the first generation (or overwintered flight), 2 for the next; null when not tied to one. */
+  readonly generation: number | null;
+  readonly from: number;
+  /** End of a window; null for a moment. */
+  readonly to: number | null;
+}
+
+/** How long a life stage lasts, in degree-days. */
+export interface StageDuration {
+  readonly stage: 'egg' | 'small-larva' | 'large-larva' | 'larva' | 'pupa' | 'pre-egg-laying-adult';
+  readonly lasts: number;
+}
+
+export interface PhenologyModel extends Sourced {
+  readonly id: string;
+  readonly insect: string;
+  readonly name: string;
+  readonly heat: HeatRule;
+  /** Where the sum begins: a calendar day, the biofix, or the start of a life stage. */
+  readonly start:
+    | { readonly kind: 'calendar'; readonly month: number; readonly date: number }
+    | { readonly kind: 'biofix' }
+    | { readonly kind: 'stage' };
+  readonly events: readonly ModelEvent[];
+  readonly stages: readonly StageDuration[];
+  readonly note: string | null;
+}
+
+interface RuleBase extends Sourced {
+  readonly id: string;
+  readonly insect: string;
+  readonly crops: readonly string[];
+  /** Null: any. */
+  readonly growthHabits: readonly string[] | null;
+  /** Stages at which the rule holds (canonical words); null: any stage. */
+  readonly stages: readonly string[] | null;
+  /** Where the rule was made for. */
+  readonly region: string;
+  /** When several regions' rules fit, the one shown first; the others are named in the evidence. */
+  readonly preferred: boolean;
+}
+
+export interface CatchThresholdRule extends RuleBase {
+  readonly kind: 'catch-threshold';
+  /** Null: the source does not say which design. */
+  readonly design: TrapDesign | null;
+  readonly threshold: number;
+  readonly per: 'night' | 'week';
+  readonly intervalDays: number | null;
+  /** A higher threshold while a neighbouring crop draws the moths away. */
+  readonly unless: { readonly nearbyCrop: string; readonly stages: readonly string[]; readonly threshold: number } | null;
+}
+
+export interface CatchTier {
+  /** Moths per trap per night from which the tier holds. */
+  readonly from: number;
+  /** True when the tier begins only above `from`, not at it. */
+  readonly exclusive: boolean;
+  readonly intervalDays: number;
+}
+
+/** A change to the interval between protective decisions in cool or hot weather. */
+export interface WeatherAdjustment extends Sourced {
+  readonly when: 'maxima-below' | 'maxima-above';
+  readonly temperatureC: number;
+  /** Consecutive last days that must qualify. */
+  readonly days: number;
+  readonly addDays: number;
+}
+
+export interface CatchTableRule extends RuleBase {
+  readonly kind: 'catch-table';
+  readonly design: TrapDesign | null;
+  readonly tiers: readonly CatchTier[];
+  readonly adjustments: readonly WeatherAdjustment[];
+  /** No protective decision when fewer days than this are left to harvest. */
+  readonly harvestStopDays: number | null;
+}
+
+export interface InfestationRule extends RuleBase {
+  readonly kind: 'infestation';
+  /** What is looked at, and the words accepted for it in `samples.kind`. */
+  readonly unit: 'plants' | 'ears' | 'fruit';
+  readonly sign: 'infested' | 'eggs' | 'damaged' | 'egg-masses';
+  /** Share of units from which the rule is reached; a range when the source gives one. */
+  readonly share: number;
+  readonly shareHigh: number | null;
+  readonly examine: { readonly places: number | null; readonly unitsPerPlace: number | null; readonly units: number };
+  /** With this other insect's infestation added, `combinedShare` is the figure. */
+  readonly combinedWith: { readonly insect: string; readonly share: number } | null;
+}
+
+/** When heat says that there is something in the field to look for. */
+export interface HeatScoutRule extends RuleBase {
+  readonly kind: 'heat-scout';
+  readonly modelId: string;
+  /** Degree-days after the model's start, in the model's unit. */
+  readonly from: number;
+  readonly to: number;
+  readonly lookFor: EventId;
+  readonly examineUnits: number | null;
+}
+
+export type ActionRule = CatchThresholdRule | CatchTableRule | InfestationRule | HeatScoutRule;
+
+export interface DesignFacts extends Sourced {
+  readonly design: TrapDesign;
+  readonly name: LocalName;
+  readonly heightM: number | null;
+  readonly siting: string;
+  readonly costUsd: readonly [number, number] | null;
+}
+
+/** What one design catches as a share of another; used only with the range shown. */
+export interface DesignRatio extends Sourced {
+  readonly insect: string | null;
+  readonly of: TrapDesign;
+  readonly against: TrapDesign;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Crop {
+  readonly id: string;
+  readonly name: LocalName;
+  /** In order of development. */
+  readonly stages: readonly { readonly id: string; readonly name: LocalName; readonly bbch: readonly [number, number] }[];
+  readonly stagesSource: Sourced;
+}
+
+/** A figure that Duskwatch must assume somewhere: shown wherever it is used. */
+export interface Assumption extends Sourced {
+  readonly id: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly why: string;
+}
+
+export interface Catalogue {
+  readonly insects: readonly Insect[];
+  readonly crops: readonly Crop[];
+  readonly models: readonly PhenologyModel[];
+  readonly rules: readonly ActionRule[];
+  readonly designs: readonly DesignFacts[];
+  readonly designRatios: readonly DesignRatio[];
+}

@@ -1,0 +1,2 @@
+export * from './program.ts';
+export * from './schema.ts';

@@ -1,0 +1,88 @@
+import {
+  type CheckRecord,
+  checkSchema,
+  type FieldRecord,
+  fieldSchema,
+  type LureRecord,
+  lureSchema,
+  type ProgramSettings,
+  type RuleRecord,
+  ruleSchema,
+  type SampleRecord,
+  type StageRecord,
+  sampleSchema,
+  stageSchema,
+  type TrapRecord,
+  type TreatmentRecord,
+  trapSchema,
+  treatmentSchema,
+  type WeatherRecord,
+  weatherSchema,
+} from './schema.ts';
+
+/** One trap network: everything its people wrote down. All that Duskwatch says is computed from this. */
+export interface Program {
+  readonly settings: ProgramSettings;
+  readonly fields: readonly FieldRecord[];
+  readonly stages: readonly StageRecord[];
+  readonly traps: readonly TrapRecord[];
+  readonly lures: readonly LureRecord[];
+  readonly checks: readonly CheckRecord[];
+  readonly weather: readonly WeatherRecord[];
+  readonly samples: readonly SampleRecord[];
+  readonly treatments: readonly TreatmentRecord[];
+  readonly rules: readonly RuleRecord[];
+}
+
+/** The kinds of record, in the order in which they depend on one another. */
+export const RECORD_KINDS = [
+  'fields',
+  'stages',
+  'traps',
+  'lures',
+  'checks',
+  'weather',
+  'samples',
+  'treatments',
+  'rules',
+] as const;
+export type RecordKind = (typeof RECORD_KINDS)[number];
+export type RecordOf<K extends RecordKind> = Program[K][number];
+
+export const recordSchemas = {
+  fields: fieldSchema,
+  stages: stageSchema,
+  traps: trapSchema,
+  lures: lureSchema,
+  checks: checkSchema,
+  weather: weatherSchema,
+  samples: sampleSchema,
+  treatments: treatmentSchema,
+  rules: ruleSchema,
+} as const;
+
+/** What makes two records of a kind the same thing said twice: the natural key, unique in a program. */
+export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => string } = {
+  fields: (r) => r.fieldId,
+  stages: (r) => `${r.fieldId}|${r.observedOn}`,
+  traps: (r) => r.trapId,
+  lures: (r) => `${r.trapId}|${r.placedOn}`,
+  checks: (r) => `${r.trapId}|${r.checkedOn}|${r.visit}`,
+  weather: (r) => `${r.sourceId}|${r.date}`,
+  samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
+  treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,
+  rules: (r) => r.ruleId,
+};
+
+export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program => ({
+  settings: { name: 'Trap network', invented: false, pinnedOn: null, ...settings },
+  fields: [],
+  stages: [],
+  traps: [],
+  lures: [],
+  checks: [],
+  weather: [],
+  samples: [],
+  treatments: [],
+  rules: [],
+});

@@ -1,0 +1,143 @@
+/** What people write down. One Zod schema per kind of record serves the API, storage and import. */
+import { z } from 'zod';
+import { parseDay } from '../units/day.ts';
+
+export const isoDay = z.string().refine((text) => parseDay(text) !== null, { error: 'expected a calendar day as YYYY-MM-DD' });
+const id = z.string().trim().min(1).max(80);
+const latitude = z.number().min(-90).max(90);
+const longitude = z.number().min(-180).max(180);
+const count = z.int().min(0).max(1_000_000);
+const text = z.string().max(2_000);
+
+export const TRAP_DESIGNS = ['bucket', 'mesh-cone', 'wire-cone', 'delta', 'other'] as const;
+export const CONDITIONS = ['fit', 'doubtful', 'unfit'] as const;
+export type TrapDesign = (typeof TRAP_DESIGNS)[number];
+export type Condition = (typeof CONDITIONS)[number];
+
+export const fieldSchema = z.object({
+  fieldId: id,
+  farm: id,
+  name: z.string().trim().min(1).max(120),
+  /** Slug of a crop: `sweet-corn`, `tomato`, `squash`, … Unknown crops are allowed and have no rules. */
+  crop: id,
+  /** `bush` or `vining` where a rule tells them apart; free otherwise. */
+  growthHabit: id.nullable(),
+  plantedOn: isoDay.nullable(),
+  harvestOn: isoDay.nullable(),
+  latitude: latitude.nullable(),
+  longitude: longitude.nullable(),
+  /** IANA zone, e.g. `America/Halifax`. */
+  timeZone: id.nullable(),
+  /** Which weather source informs the field; needed only where a program has several. */
+  weatherSource: id.nullable(),
+});
+
+export const stageSchema = z.object({
+  fieldId: id,
+  observedOn: isoDay,
+  /** A plain word of the crop (`silk`) or a BBCH code (`63`), as written. */
+  stage: id,
+});
+
+export const trapSchema = z.object({
+  trapId: id,
+  station: id,
+  /** Slug of the scientific name: `helicoverpa-zea`. */
+  insect: id,
+  design: z.enum(TRAP_DESIGNS),
+  latitude: latitude.nullable(),
+  longitude: longitude.nullable(),
+  hungOn: isoDay,
+  takenDownOn: isoDay.nullable(),
+  /** Fields whose advice rests on this trap. */
+  informs: z.array(id),
+});
+
+export const lureSchema = z.object({
+  trapId: id,
+  placedOn: isoDay,
+  /** Days the maker says the lure lasts; null when not known. */
+  lifeDays: z.int().min(1).max(400).nullable(),
+});
+
+export const checkSchema = z.object({
+  trapId: id,
+  checkedOn: isoDay,
+  /** Second and later visits to one trap on one day are 2, 3, …; otherwise 1. */
+  visit: z.int().min(1).max(99),
+  /** Moths of the target species. Null only at an unfit visit: not counted is not zero. */
+  targetCount: count.nullable(),
+  /** Moths of other species, kept apart; null when nobody counted them. */
+  otherCount: count.nullable(),
+  condition: z.enum(CONDITIONS),
+  /** False when the moths were left in the trap, so that the next count holds them too. */
+  emptied: z.boolean(),
+  note: text.nullable(),
+});
+
+export const weatherSchema = z.object({
+  sourceId: id,
+  date: isoDay,
+  tminC: z.number().min(-90).max(60).nullable(),
+  tmaxC: z.number().min(-90).max(60).nullable(),
+  precipitationMm: z.number().min(0).max(2_000).nullable(),
+});
+
+export const sampleSchema = z.object({
+  fieldId: id,
+  insect: id,
+  sampledOn: isoDay,
+  /** What was looked at: `plants`, `ears`, `fruit`, `egg-masses`, … */
+  kind: id,
+  unitsExamined: z.int().min(1).max(100_000),
+  unitsInfested: count.nullable(),
+  totalCount: count.nullable(),
+});
+
+export const treatmentSchema = z.object({
+  fieldId: id,
+  insect: id,
+  appliedOn: isoDay,
+  product: text,
+  /** Days of protection as the user recorded them; null when not recorded. */
+  protectsDays: z.int().min(0).max(365).nullable(),
+  /** Re-entry interval in hours, from the product label the user read. */
+  reentryHours: z.number().min(0).max(2_000).nullable(),
+  /** Pre-harvest interval in days, from the product label the user read. */
+  preharvestDays: z.int().min(0).max(365).nullable(),
+});
+
+export const ruleSchema = z.object({
+  ruleId: id,
+  crop: id,
+  insect: id,
+  /** Null: the rule does not say which design it was made for. */
+  design: z.enum(TRAP_DESIGNS).nullable(),
+  /** Stages at which the rule holds; empty: at any stage. */
+  stages: z.array(id),
+  threshold: z.number().min(0).max(1_000_000),
+  per: z.enum(['night', 'week']),
+  intervalDays: z.int().min(1).max(60).nullable(),
+  validFrom: isoDay.nullable(),
+  validTo: isoDay.nullable(),
+  source: text.nullable(),
+});
+
+export const settingsSchema = z.object({
+  name: z.string().trim().min(1).max(120),
+  /** True for demonstration data: every screen says so. */
+  invented: z.boolean(),
+  /** A program that stopped at a day (a demo, an archive) is read as of that day; null: today. */
+  pinnedOn: isoDay.nullable(),
+});
+
+export type FieldRecord = z.infer<typeof fieldSchema>;
+export type StageRecord = z.infer<typeof stageSchema>;
+export type TrapRecord = z.infer<typeof trapSchema>;
+export type LureRecord = z.infer<typeof lureSchema>;
+export type CheckRecord = z.infer<typeof checkSchema>;
+export type WeatherRecord = z.infer<typeof weatherSchema>;
+export type SampleRecord = z.infer<typeof sampleSchema>;
+export type TreatmentRecord = z.infer<typeof treatmentSchema>;
+export type RuleRecord = z.infer<typeof ruleSchema>;
+export type ProgramSettings = z.infer<typeof settingsSchema>;

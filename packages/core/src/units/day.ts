@@ -1,0 +1,59 @@
+/**
+ * Calendar days as whole numbers.
+ *
+ * A trap is checked on a day in the field's own zone, never at an instant, so the core counts days since
+ * 1970-01-01 and leaves clocks to the edges. Records keep ISO 8601 text; sums and loops use the number.
+ */
+declare const dayBrand: unique symbol;
+
+/** Days since 1970-01-01, proleptic Gregorian. */
+export type Day = number & { readonly [dayBrand]: 'Day' };
+
+/** `YYYY-MM-DD`. */
+export type IsoDay = string;
+
+const MS_PER_DAY = 86_400_000;
+const ISO_DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+/** The day an ISO text names, or null when it is not `YYYY-MM-DD` or no such day exists (2025-02-29). */
+export function parseDay(text: string): Day | null {
+  const match = ISO_DAY.exec(text);
+  if (!match) return null;
+  const [year, month, date] = [Number(match[1]), Number(match[2]), Number(match[3])];
+  const day = dayOf(year, month, date);
+  return formatDay(day) === text ? day : null;
+}
+
+/** As `parseDay`, for text already validated; throws on anything else, because that is a bug. */
+export function day(text: IsoDay): Day {
+  const parsed = parseDay(text);
+  if (parsed === null) throw new Error(`not a calendar day: ${text}`);
+  return parsed;
+}
+
+/** The day for a year, a month from 1 and a date from 1. */
+export function dayOf(year: number, month: number, date: number): Day {
+  return (Date.UTC(year, month - 1, date) / MS_PER_DAY) as Day;
+}
+
+export function formatDay(value: Day): IsoDay {
+  return new Date(value * MS_PER_DAY).toISOString().slice(0, 10);
+}
+
+export function addDays(value: Day, days: number): Day {
+  return (value + days) as Day;
+}
+
+/** Nights (or days) from one day to another: negative when `to` comes first. */
+export function daysBetween(from: Day, to: Day): number {
+  return to - from;
+}
+
+export function yearOf(value: Day): number {
+  return new Date(value * MS_PER_DAY).getUTCFullYear();
+}
+
+/** 1 January of the year that holds `value`. */
+export function startOfYear(value: Day): Day {
+  return dayOf(yearOf(value), 1, 1);
+}

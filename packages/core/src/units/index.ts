@@ -1,0 +1,3 @@
+export * from './day.ts';
+export * from './problem.ts';
+export * from './temperature.ts';

@@ -1,0 +1,16 @@
+import type { Day } from '../units/day.ts';
+
+/** Daily extremes of one source over consecutive days; NaN where a day is missing or only half there. */
+export interface DailyExtremes {
+  readonly sourceId: string;
+  /** The day of index 0. */
+  readonly start: Day;
+  readonly tminC: Float64Array;
+  readonly tmaxC: Float64Array;
+}
+
+/** A run of missing days, both ends included. */
+export interface Gap {
+  readonly from: Day;
+  readonly to: Day;
+}
