@@ -1,0 +1,108 @@
+/**
+ * `npm test`: sets the checkout up, then runs every check there is, and counts them in its last line.
+ * An early failure does not hide a later one: everything runs, then the failures are named together.
+ */
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { findChromium } from './chromium.mjs';
+import { node, root, tool } from './lib.mjs';
+import { setUp } from './setup.mjs';
+
+const reports = mkdtempSync(join(tmpdir(), 'duskwatch-test-'));
+const outcomes = [];
+
+await check('set-up', setUp);
+if (existsSync(tool('vitest/vitest.mjs'))) {
+  await check('format and lint (Biome)', () => ran([tool('@biomejs/biome/bin/biome'), 'ci', '.']));
+  for (const config of typeScriptConfigs())
+    await check(`types (${config})`, () => ran([tool('typescript/bin/tsc'), '-p', config]));
+  await check('which package imports which (dependency-cruiser)', () =>
+    ran([tool('dependency-cruiser/bin/dependency-cruise.mjs'), '--config', 'dependency-rules.cjs', 'packages']),
+  );
+  await suite('unit and process tests (Vitest)', vitest);
+  await suite('the app in a browser (Playwright)', playwright);
+}
+rmSync(reports, { recursive: true, force: true });
+summarise();
+
+/** A check that passes or fails as a whole. */
+async function check(name, passes) {
+  heading(name);
+  const passed = await passes();
+  outcomes.push({ name, passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0, failures: [] });
+}
+
+/** A suite that counts its own tests. A runner that fails beyond its tests, or ran none, is itself a failure. */
+async function suite(name, runSuite) {
+  heading(name);
+  const { code, passed = 0, failed = 0, skipped = 0, failures = [] } = await runSuite();
+  const broken = failed === 0 && (code !== 0 || passed === 0);
+  outcomes.push({ name, passed, failed: broken ? 1 : failed, skipped, failures });
+}
+
+function heading(name) {
+  console.log(`\n── ${name}`);
+}
+
+async function ran(args) {
+  return (await node(args)) === 0;
+}
+
+function typeScriptConfigs() {
+  return readdirSync(join(root, 'packages'))
+    .flatMap((name) => readdirSync(join(root, 'packages', name)).map((file) => `packages/${name}/${file}`))
+    .filter((path) => /\/tsconfig(\..+)?\.json$/.test(path))
+    .sort();
+}
+
+async function vitest() {
+  const file = join(reports, 'vitest.json');
+  const code = await node([
+    tool('vitest/vitest.mjs'),
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${file}`,
+  ]);
+  const report = readReport(file);
+  if (!report) return { code };
+  // A file that could not even be loaded holds no tests, yet is one failure.
+  const unloaded = report.testResults.filter((result) => result.status === 'failed' && result.assertionResults.length === 0);
+  const failing = report.testResults.flatMap((result) => result.assertionResults.filter((test) => test.status === 'failed'));
+  return {
+    code,
+    passed: report.numPassedTests,
+    failed: report.numFailedTests + unloaded.length,
+    skipped: report.numPendingTests + report.numTodoTests,
+    failures: [...unloaded.map((result) => result.name), ...failing.map((test) => test.fullName)],
+  };
+}
+
+async function playwright() {
+  const chromium = await findChromium();
+  if (!chromium) return { code: 1 };
+  const file = join(reports, 'playwright.json');
+  const code = await node([tool('@playwright/test/cli.js'), 'test', '--reporter=list,json'], {
+    env: { CHROMIUM_PATH: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: file, PLAYWRIGHT_JSON_OUTPUT_FILE: file },
+  });
+  const stats = readReport(file)?.stats;
+  if (!stats) return { code };
+  return { code, passed: stats.expected + stats.flaky, failed: stats.unexpected, skipped: stats.skipped };
+}
+
+function readReport(file) {
+  return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : null;
+}
+
+function summarise() {
+  const total = (key) => outcomes.reduce((sum, outcome) => sum + outcome[key], 0);
+  console.log('\n── summary');
+  for (const { name, passed, failed, failures } of outcomes) {
+    console.log(`${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed`);
+    for (const failure of failures) console.log(`         ${failure}`);
+  }
+  const skipped = total('skipped');
+  process.exitCode = total('failed') === 0 ? 0 : 1;
+  console.log(`${total('passed')} passed, ${total('failed')} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
+}
