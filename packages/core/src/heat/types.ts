@@ -1,4 +1,7 @@
+import type { Day, IsoDay } from '../units/day.ts';
 import type { TemperatureUnit } from '../units/temperature.ts';
+import type { BRIDGE_METHOD } from '../weather/gaps.ts';
+import type { Gap } from '../weather/types.ts';
 
 export const HEAT_METHODS = [
   'simple-average',
@@ -21,4 +24,64 @@ export interface HeatRule {
   readonly upper: number | null;
   /** Unit of the thresholds, and of the degree-days that the model's events are stated in. */
   readonly unit: TemperatureUnit;
+}
+
+export interface HeatOptions {
+  /** Longest run of missing days that is interpolated; 0 for none. Without it, `DEFAULT_MAX_BRIDGE_DAYS`. */
+  readonly maxBridgeDays?: number;
+}
+
+/** One day of a heat sum, in the unit of the rule. */
+export interface HeatRow {
+  readonly date: IsoDay;
+  readonly degreeDays: number;
+  /** Sum from the first day through this one. */
+  readonly total: number;
+  /** True when the day's temperatures are missing and were interpolated. */
+  readonly bridged: boolean;
+}
+
+/** A heat sum with no day left out. */
+export interface HeatSum {
+  readonly unit: TemperatureUnit;
+  readonly rows: readonly HeatRow[];
+  readonly total: number;
+  /** How many of the days were missing and interpolated. */
+  readonly bridgedDays: number;
+  /** How they were interpolated; null when none were. */
+  readonly bridgeMethod: typeof BRIDGE_METHOD | null;
+}
+
+export type HeatTotal =
+  | { readonly ok: true; readonly degreeDays: number; readonly bridgedDays: number }
+  /** The first run of days within the span whose heat is unknown. */
+  | { readonly ok: false; readonly gap: Gap };
+
+/** The heat of a whole series under one rule, ready for many questions. Degree-days are in `rule.unit`. */
+export interface HeatTrack {
+  readonly rule: HeatRule;
+  /** The day of index 0 of `daily`. */
+  readonly start: Day;
+  /** Degree-days of each day; NaN where unknown. */
+  readonly daily: Float64Array;
+  /** Last day whose heat is known; null when none is. Double methods know a day only once the next minimum is in. */
+  readonly end: Day | null;
+  /** Days of the series whose heat stays unknown after bridging. */
+  readonly missingDays: number;
+  /** Heat of [from, to], both ends included. 0 when `to` is before `from`. */
+  total(from: Day, to: Day): HeatTotal;
+  /** First day by whose end the heat from `from` on has reached `target`; null when the data or a gap end first. */
+  dayReaching(from: Day, target: number): Day | null;
+}
+
+/** When heat still to come is expected to have come. */
+export interface Projection {
+  readonly early: Day;
+  readonly middle: Day;
+  readonly late: Day;
+  /** True when `late` is only the end of the horizon: in more than one case of ten the heat does not come by then. */
+  readonly lateOpen: boolean;
+  readonly method: 'past-years' | 'recent-days';
+  /** Past years used as continuations; 0 for `recent-days`. */
+  readonly years: number;
 }

@@ -1,1 +1,3 @@
+export * from './gaps.ts';
+export * from './series.ts';
 export * from './types.ts';
