@@ -1,7 +1,10 @@
 /** One thing wrong with what somebody gave us, said so that they can mend it. */
 export interface Problem {
-  /** Where: file, row as a spreadsheet numbers it (the header is row 1), column. */
-  readonly where: { readonly file?: string; readonly row?: number; readonly column?: string };
+  /**
+   * Where: file, row as a spreadsheet numbers it (the header is row 1), column; or the parameter of a request
+   * or option of a command.
+   */
+  readonly where: { readonly file?: string; readonly row?: number; readonly column?: string; readonly parameter?: string };
   /** What was found there, as written. */
   readonly got: string;
   /** What would have been right. */
