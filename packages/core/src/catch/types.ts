@@ -30,10 +30,16 @@ export interface CatchInterval {
 
 /** Something a person should look at; never changed on its own. */
 export interface CheckQuestion {
+  /**
+   * `count-went-down`: fewer moths of the target than were left in the trap at the visit before.
+   * `many-look-alikes`: moths of other species far outnumber the target.
+   */
   readonly kind: 'count-went-down' | 'many-look-alikes';
   readonly trapId: string;
   readonly on: Day;
+  /** The figure in question: target moths found, or moths of other species. */
   readonly got: number;
+  /** What it is set against: target moths left in the trap, or target moths of the same nights. */
   readonly before: number;
 }
 
@@ -79,7 +85,7 @@ export interface UnusableTrap {
   readonly trapId: string;
   readonly design: TrapDesign;
   readonly why: 'never-checked' | 'overdue' | 'unfit' | 'count-went-down' | 'left-uncounted' | 'not-hung' | 'taken-down';
-  /** Last visit of any kind, or hanging; null when neither. */
+  /** The day up to which the trap last told something (a visit with information, or hanging); null when not hung. */
   readonly since: Day | null;
   readonly nightsWithoutSight: number | null;
 }

@@ -6,30 +6,47 @@ export type BiofixRule =
   | { readonly kind: 'first-catch' }
   /** The first visit with a catch that is followed by a catch at each of the next `followedBy` informative visits. */
   | { readonly kind: 'sustained-catch'; readonly followedBy: number }
-  /** The first time that `moths` or more were caught within `nights` nights in one trap. */
+  /**
+   * The first time that `moths` or more were caught within `nights` nights in one trap. Moths of a visit are taken as
+   * spread evenly over its nights, so after a longer interval the mean rate must reach the figure.
+   */
   | { readonly kind: 'intense-capture'; readonly moths: number; readonly nights: number };
 
 export interface Biofix {
+  /** The visit that ended the deciding nights, or the day the user gave. */
   readonly on: Day;
   readonly rule: BiofixRule | { readonly kind: 'user' };
   readonly trapId: string | null;
-  /** Nights in which the biofix may truly have fallen: the nights the deciding visit covered. */
+  /**
+   * The first day the biofix may truly have fallen on: the start of the nights the deciding visit covered, and of the
+   * nights without information right before them in that trap.
+   */
   readonly earliest: Day;
 }
 
 export interface Trend {
-  /** Slope of log rate per night: above 0 rising. */
+  /** Slope of the log rate per night: above 0 rising. */
   readonly perNight: number;
   readonly low: number;
   readonly high: number;
   readonly level: number;
+  /** Unclear when [low, high] holds 0. */
   readonly direction: 'rising' | 'falling' | 'unclear';
+  /** Visits the slope rests on. */
   readonly visits: number;
+}
+
+/** The interval of one trap with the most moths per night. */
+export interface FlightPeak {
+  readonly from: Day;
+  readonly to: Day;
+  readonly perNight: number;
+  readonly trapId: string;
 }
 
 export interface FlightSummary {
   readonly firstCatch: Biofix | null;
   readonly biofix: Biofix | null;
-  readonly peak: { readonly from: Day; readonly to: Day; readonly perNight: number; readonly trapId: string } | null;
+  readonly peak: FlightPeak | null;
   readonly trend: Trend | null;
 }

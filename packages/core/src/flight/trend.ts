@@ -1,0 +1,136 @@
+import betaQuantile from '@stdlib/stats-base-dists-beta-quantile';
+import type { CatchInterval, TrapHistory } from '../catch/types.ts';
+import { addDays, type Day } from '../units/day.ts';
+import type { Trend } from './types.ts';
+
+/** How far back a trend looks: three weekly checks, or six twice-weekly ones. Own choice, no source. */
+export const TREND_DAYS = 21;
+const LEVEL = 0.8;
+
+/**
+ * Whether the catch is rising or falling over the visits of the last three weeks before `on`.
+ *
+ * Log-linear Poisson regression of the counts on the middle of each visit's nights, with the nights as exposure and
+ * a level of its own for every trap (so traps of different designs, or checked on different days, do not fake a
+ * slope). The levels are profiled out, which leaves one equation in the slope. Scatter beyond Poisson widens the
+ * interval by Pearson's dispersion (never below 1), and Student's t accounts for the few visits it rests on.
+ *
+ * When all moths of every trap fell at its newest visit (or its oldest), no finite slope fits best; then half a moth
+ * is added to each visit, which pulls the slope towards none (Haldane 1956, from memory).
+ *
+ * Null when there is nothing to fit: no moths, or no more visits than the traps and the slope need.
+ *
+ * Source: McCullagh & Nelder 1989, Generalized Linear Models, ch. 6 and 9 (from memory); checked against R's `glm`.
+ */
+export function trendOf(histories: readonly TrapHistory[], on: Day): Trend | null {
+  const traps = histories
+    .map(({ intervals }) => visitsSince(intervals, addDays(on, -TREND_DAYS), on))
+    .filter((visits) => visits.length > 1 && visits.some(({ count }) => count > 0));
+  const visits = traps.reduce((sum, trap) => sum + trap.length, 0);
+  const freedom = visits - traps.length - 1;
+  if (traps.length === 0 || freedom < 1) return null;
+
+  const fitted = hasFiniteSlope(traps) ? traps : traps.map(withHalfAMoth);
+  const slope = bestSlope(fitted);
+  const { information } = slopeEquation(fitted, slope);
+  const dispersion = Math.max(1, pearson(fitted, slope) / freedom);
+  const margin = studentQuantile((1 + LEVEL) / 2, freedom) * Math.sqrt(dispersion / information);
+  const [low, high] = [slope - margin, slope + margin];
+  const direction = low > 0 ? 'rising' : high < 0 ? 'falling' : 'unclear';
+  return { perNight: slope, low, high, level: LEVEL, direction, visits };
+}
+
+interface Visit {
+  /** Middle of the nights, in days before (below 0) the day of the trend. */
+  readonly time: number;
+  readonly nights: number;
+  readonly count: number;
+}
+
+function visitsSince(intervals: readonly CatchInterval[], since: Day, on: Day): Visit[] {
+  const visits: Visit[] = [];
+  for (let i = intervals.length - 1; i >= 0 && intervals[i]!.to > since; i--) {
+    const { from, to, nights, count } = intervals[i]!;
+    if (count !== null && to <= on) visits.push({ time: (from + to) / 2 - on, nights, count });
+  }
+  return visits;
+}
+
+const withHalfAMoth = (trap: readonly Visit[]) => trap.map((visit) => ({ ...visit, count: visit.count + 0.5 }));
+
+function hasFiniteSlope(traps: readonly (readonly Visit[])[]): boolean {
+  const someTrapCaughtBefore = traps.some((trap) => caughtApartFrom(trap, Math.max(...trap.map(({ time }) => time))));
+  const someTrapCaughtAfter = traps.some((trap) => caughtApartFrom(trap, Math.min(...trap.map(({ time }) => time))));
+  return someTrapCaughtBefore && someTrapCaughtAfter;
+}
+
+const caughtApartFrom = (trap: readonly Visit[], when: number) => trap.some(({ time, count }) => count > 0 && time !== when);
+
+/** Newton's method on a log-likelihood that is concave in the slope; a step that overshoots is halved. */
+function bestSlope(traps: readonly (readonly Visit[])[]): number {
+  let slope = 0;
+  let now = slopeEquation(traps, slope);
+  for (let step = 0; step < 100; step++) {
+    let change = now.score / now.information;
+    let next = slopeEquation(traps, slope + change);
+    while (next.logLikelihood < now.logLikelihood && Math.abs(change) > 1e-12) {
+      change /= 2;
+      next = slopeEquation(traps, slope + change);
+    }
+    slope += change;
+    now = next;
+    if (Math.abs(change) < 1e-12) break;
+  }
+  return slope;
+}
+
+/**
+ * Given each trap's total, its counts are multinomial with shares nights·e^(slope·time): log-likelihood, its
+ * derivative, and the Fisher information on the slope.
+ */
+function slopeEquation(traps: readonly (readonly Visit[])[], slope: number) {
+  let [logLikelihood, score, information] = [0, 0, 0];
+  for (const trap of traps) {
+    const { total, mean, variance, logWeight } = weighted(trap, slope);
+    for (const { time, count } of trap) {
+      logLikelihood += count * slope * time;
+      score += count * (time - mean);
+    }
+    logLikelihood -= total * logWeight;
+    information += total * variance;
+  }
+  return { logLikelihood, score, information };
+}
+
+function weighted(trap: readonly Visit[], slope: number) {
+  const top = Math.max(...trap.map(({ time }) => slope * time));
+  let [total, weight, sum, squares] = [0, 0, 0, 0];
+  for (const { time, nights, count } of trap) {
+    const w = nights * Math.exp(slope * time - top);
+    total += count;
+    weight += w;
+    sum += w * time;
+    squares += w * time * time;
+  }
+  const mean = sum / weight;
+  return { total, mean, variance: squares / weight - mean * mean, logWeight: Math.log(weight) + top };
+}
+
+/** Pearson's χ²: squared misfits in units of the Poisson variance. */
+function pearson(traps: readonly (readonly Visit[])[], slope: number): number {
+  let sum = 0;
+  for (const trap of traps) {
+    const { total, logWeight } = weighted(trap, slope);
+    for (const { time, nights, count } of trap) {
+      const expected = total * nights * Math.exp(slope * time - logWeight);
+      sum += (count - expected) ** 2 / expected;
+    }
+  }
+  return sum;
+}
+
+/** Student's t quantile for p > ½, from t² = ν(1 − b)/b with b ~ Beta(ν/2, ½). */
+function studentQuantile(p: number, freedom: number): number {
+  const b = betaQuantile(2 * (1 - p), freedom / 2, 0.5);
+  return Math.sqrt((freedom * (1 - b)) / b);
+}
