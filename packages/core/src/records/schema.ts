@@ -3,11 +3,20 @@ import { z } from 'zod';
 import { parseDay } from '../units/day.ts';
 
 export const isoDay = z.string().refine((text) => parseDay(text) !== null, { error: 'expected a calendar day as YYYY-MM-DD' });
-const id = z.string().trim().min(1).max(80);
+/** `;` parts the ids of a list and `|` the parts of a natural key, so an id holds neither. */
+const id = z
+  .string()
+  .trim()
+  .min(1)
+  .max(80)
+  .regex(/^[^;|]*$/, { error: 'expected no ; or | in an id' });
 const latitude = z.number().min(-90).max(90);
 const longitude = z.number().min(-180).max(180);
 const count = z.int().min(0).max(1_000_000);
-const text = z.string().max(2_000);
+const text = z
+  .string()
+  .max(2_000)
+  .refine((value) => !value.includes('\0'), { error: 'expected text without NUL characters' });
 
 export const TRAP_DESIGNS = ['bucket', 'mesh-cone', 'wire-cone', 'delta', 'other'] as const;
 export const CONDITIONS = ['fit', 'doubtful', 'unfit'] as const;

@@ -1,0 +1,175 @@
+/** One cell of a table: text to value with what is wrong said, and value back to the same text. */
+import { parseDay } from '../units/day.ts';
+import { celsius } from '../units/temperature.ts';
+import type { Column } from './columns.ts';
+import { nearest } from './nearest.ts';
+import { explainDay } from './written-day.ts';
+
+/** Why a cell cannot be read; the reader adds where it stands. */
+export class CellFault {
+  readonly expected: string;
+  readonly fix: string;
+  constructor(expected: string, fix: string) {
+    this.expected = expected;
+    this.fix = fix;
+  }
+}
+
+export interface CellStyle {
+  /** True where `12,5` means twelve and a half: files with semicolons or tabs between cells. */
+  readonly decimalComma: boolean;
+}
+
+const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
+const YES = new Set(['yes', 'y', 'true']);
+const NO = new Set(['no', 'n', 'false']);
+
+/** Reads trimmed or untrimmed text; an empty cell gives `column.empty`, or a fault where the column needs one. */
+export function cellReader(column: Column, style: CellStyle): (cell: string) => unknown {
+  const read = readers[column.type](column, style);
+  const empty =
+    column.needs === 'cell'
+      ? new CellFault(`${wanted(column)}; this column may not be empty`, `Fill in ${column.name}, or remove the row.`)
+      : column.empty;
+  const fresh = Array.isArray(empty);
+  return (cell) => (cell === '' || cell.trim() === '' ? (fresh ? [] : empty) : read(cell));
+}
+
+const readers: Record<Column['type'], (column: Column, style: CellStyle) => (cell: string) => unknown> = {
+  text: readText,
+  day: readDay,
+  whole: (column, style) => readNumber(column, style, true),
+  number: (column, style) => readNumber(column, style, false),
+  word: readWord,
+  'yes-no': readYesNo,
+  list: readList,
+};
+
+function readText(column: Column) {
+  const longest = column.maxLength ?? Number.POSITIVE_INFINITY;
+  return (cell: string) => {
+    const text = column.isId ? cell.trim() : cell;
+    if (text.length > longest) return new CellFault(`at most ${longest} characters`, `Shorten it: it has ${text.length}.`);
+    if (column.isId && /[;|]/.test(text)) return new CellFault('no ; or | here', 'Write it with another sign, such as a dash.');
+    return text;
+  };
+}
+
+/** Days repeat down a table, so each spelling is examined once. */
+function readDay() {
+  const seen = new Map<string, string | CellFault>();
+  return (cell: string) => {
+    let value = seen.get(cell);
+    if (value === undefined) {
+      const text = cell.trim();
+      value = parseDay(text) === null ? faultyDay(text) : text;
+      seen.set(cell, value);
+    }
+    return value;
+  };
+}
+
+function faultyDay(text: string): CellFault {
+  const { expected, fix } = explainDay(text);
+  return new CellFault(expected, fix);
+}
+
+function readNumber(column: Column, style: CellStyle, whole: boolean) {
+  const [low, high] = [column.minimum ?? Number.NEGATIVE_INFINITY, column.maximum ?? Number.POSITIVE_INFINITY];
+  return (cell: string) => {
+    const text = style.decimalComma ? cell.trim().replace(/^([^.,]*),([^.,]*)$/, '$1.$2') : cell.trim();
+    const value = Number(text);
+    if (!NUMBER.test(text) || !Number.isFinite(value)) return notANumber(column, text);
+    if (whole && !Number.isInteger(value)) return new CellFault(wanted(column), 'Write a whole number: correct the figure.');
+    if (value < low || value > high) return new CellFault(wanted(column), outOfRange(column, value));
+    return column.fahrenheit ? celsius(value, 'F') : value;
+  };
+}
+
+function notANumber(column: Column, text: string): CellFault {
+  const decimalComma = /^[+-]?\d+,\d+$/.test(text);
+  if (decimalComma) {
+    return new CellFault(wanted(column), `Write ${text.replace(',', '.')} if the comma is a decimal comma.`);
+  }
+  const optional = column.needs === 'cell' ? '' : ' Leave the cell empty when it is not known.';
+  return new CellFault(wanted(column), `Write figures only.${optional}`);
+}
+
+function outOfRange(column: Column, value: number): string {
+  if (column.name.endsWith('_c') && column.maximum !== null && value > column.maximum) {
+    const inFahrenheit = column.name.replace(/_c$/, '_f');
+    return `${value} looks like °F: if the column is in °F, name it ${inFahrenheit} (and its partner too); otherwise correct it.`;
+  }
+  return value < 0 && column.minimum === 0 ? 'A negative figure cannot be: correct it.' : 'Correct the figure.';
+}
+
+function readWord(column: Column) {
+  const words = column.words ?? [];
+  const known = new Map(words.map((word) => [word, word]));
+  return (cell: string) => {
+    const exact = known.get(cell);
+    if (exact !== undefined) return exact;
+    const plain = cell
+      .trim()
+      .toLowerCase()
+      .replace(/[\s_]+/g, '-');
+    return known.get(plain) ?? new CellFault(wanted(column), useNearest(cell, words));
+  };
+}
+
+function readYesNo(column: Column) {
+  return (cell: string) => {
+    const plain = cell.trim().toLowerCase();
+    if (YES.has(plain)) return true;
+    if (NO.has(plain)) return false;
+    return new CellFault(wanted(column), `Write yes or no in ${column.name}.`);
+  };
+}
+
+function readList() {
+  return (cell: string) =>
+    cell
+      .split(';')
+      .map((item) => item.trim())
+      .filter((item) => item !== '');
+}
+
+export const useNearest = (written: string, words: Iterable<string>): string => {
+  const close = nearest(written, words);
+  return close === null ? 'Use one of these words.' : `Did you mean ${close}?`;
+};
+
+/** What a cell of the column may hold, in words. */
+export function wanted(column: Column): string {
+  const range = rangeWords(column);
+  switch (column.type) {
+    case 'day':
+      return 'a calendar day as YYYY-MM-DD';
+    case 'whole':
+      return `a whole number${range}`;
+    case 'number':
+      return `a number${range}`;
+    case 'word':
+      return `one of ${(column.words ?? []).join(', ')}`;
+    case 'yes-no':
+      return 'yes or no';
+    case 'list':
+      return 'identifiers with ; between';
+    case 'text':
+      return 'text';
+  }
+}
+
+function rangeWords({ minimum, maximum }: Column): string {
+  if (minimum === null && maximum === null) return '';
+  if (maximum === null) return ` of ${minimum} or more`;
+  return minimum === null ? ` up to ${maximum}` : ` from ${minimum} to ${maximum}`;
+}
+
+/** Text that `cellReader` reads back as the same value (numbers: the shortest such text). */
+export function cellText(column: Column, value: unknown): string {
+  if (value === null || value === undefined) return '';
+  if (column.type === 'yes-no') return value ? 'yes' : 'no';
+  if (Array.isArray(value)) return value.join(';');
+  return String(value);
+}

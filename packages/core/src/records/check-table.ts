@@ -1,0 +1,146 @@
+/** What can be wrong within one table whose cells each read well. */
+
+import type { Context } from './locate.ts';
+import { nearestFew } from './nearest.ts';
+import { naturalKey, type RecordKind, type RecordOf } from './program.ts';
+import { tables } from './tables.ts';
+import { repeatedChecks } from './visits.ts';
+
+/** Reports every problem of the records among themselves: order of days, impossible pairs, keys said twice. */
+export function checkTable<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[], context: Context): void {
+  const look = perRecord[kind] as (record: RecordOf<K>, at: At) => void;
+  let index = 0;
+  const at: At = { ...context, problem: (...said) => problemAt(context, kind, index)(...said) };
+  for (const record of records) {
+    look(record, at);
+    index += 1;
+  }
+  if (kind === 'checks') checkRepeats(records as readonly RecordOf<'checks'>[], context);
+  else checkKeys(kind, records, context);
+}
+
+type Say = (column: string, got: string, expected: string, fix: string) => void;
+type At = Context & { readonly problem: Say };
+
+/** Reports problems of one record. */
+export function problemAt(context: Context, kind: RecordKind, index: number): Say {
+  return (column, got, expected, fix) =>
+    context.report({ where: { ...context.locate(kind, index), column }, got, expected, fix });
+}
+
+const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => void } = {
+  fields(field, at) {
+    inOrder(at, ['planted_on', field.plantedOn], ['harvest_on', field.harvestOn]);
+    if (field.timeZone !== null && !isTimeZone(field.timeZone)) {
+      at.problem('time_zone', field.timeZone, 'an IANA time zone', 'Write it like America/Halifax, or leave it empty.');
+    }
+  },
+  stages: () => {},
+  traps(trap, at) {
+    knownInsect(at, trap.insect);
+    inOrder(at, ['hung_on', trap.hungOn], ['taken_down_on', trap.takenDownOn]);
+  },
+  lures: () => {},
+  checks(check, at) {
+    if (check.targetCount !== null || check.condition === 'unfit') return;
+    at.problem(
+      'target_count',
+      `nothing, at a ${check.condition} visit`,
+      'a count: not counted is not zero',
+      'Write the count (0 when the trap held none), or set condition to unfit if nothing could be counted.',
+    );
+  },
+  weather(day, at) {
+    if (day.tminC === null || day.tmaxC === null || day.tminC <= day.tmaxC) return;
+    at.problem(
+      'tmin_c',
+      `tmin ${day.tminC} °C above tmax ${day.tmaxC} °C`,
+      "a night's low at or below the day's high",
+      'Check whether the two were swapped; leave a wrong one empty.',
+    );
+  },
+  samples(sample, at) {
+    knownInsect(at, sample.insect);
+    if (sample.unitsInfested === null || sample.unitsInfested <= sample.unitsExamined) return;
+    at.problem(
+      'units_infested',
+      `${sample.unitsInfested} infested of ${sample.unitsExamined} examined`,
+      'no more units infested than examined',
+      'Correct one of the two; insects counted go in total_count.',
+    );
+  },
+  treatments(treatment, at) {
+    knownInsect(at, treatment.insect);
+  },
+  rules(rule, at) {
+    knownInsect(at, rule.insect);
+    inOrder(at, ['valid_from', rule.validFrom], ['valid_to', rule.validTo]);
+    for (const stage of rule.stages) knownStage(at, 'stages', rule.crop, stage);
+  },
+};
+
+function inOrder(at: At, [first, from]: [string, string | null], [second, to]: [string, string | null]): void {
+  if (from === null || to === null || from <= to) return;
+  at.problem(second, to, `a day on or after ${first}, ${from}`, `Correct ${first} or ${second}: they are in the wrong order.`);
+}
+
+function knownInsect(at: At, insect: string): void {
+  if (at.words === null || at.words.insects.includes(insect)) return;
+  const close = nearestFew(insect, at.words.insects);
+  const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Use one of ${at.words.insects.join(', ')}.`;
+  at.problem('insect', insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea', fix);
+}
+
+export function knownStage(at: Pick<At, 'words' | 'problem'>, column: string, crop: string, stage: string): void {
+  if (at.words === null || !at.words.knowsCrop(crop) || at.words.stage(crop, stage) !== null) return;
+  at.problem(column, stage, `a growth stage of ${crop}, in words or as a BBCH code`, `Use a stage word of ${crop}.`);
+}
+
+function checkKeys<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[], context: Context): void {
+  const firstAt = new Map<string, number>();
+  const { primaryKey } = tables[kind];
+  records.forEach((record, index) => {
+    const key = naturalKey[kind](record);
+    const first = firstAt.get(key);
+    if (first === undefined) {
+      firstAt.set(key, index);
+      return;
+    }
+    const row = context.locate(kind, first).row;
+    problemAt(context, kind, index)(
+      primaryKey.join(', '),
+      key.replaceAll('|', ', '),
+      `each ${primaryKey.join(' + ')} once; ${row === undefined ? 'an earlier record' : `row ${row}`} has it already`,
+      'Remove one of the two, or correct the one that is wrong.',
+    );
+  });
+}
+
+function checkRepeats(checks: readonly RecordOf<'checks'>[], context: Context): void {
+  for (const { index, first } of repeatedChecks(checks)) {
+    const { trapId, checkedOn } = checks[index]!;
+    const row = context.locate('checks', first).row;
+    problemAt(context, 'checks', index)(
+      'trap_id, checked_on',
+      `${trapId}, ${checkedOn}: repeats ${row === undefined ? 'an earlier check' : `row ${row}`} exactly`,
+      'a second visit on a day to differ from the first in something',
+      'Remove the repeated row; if there were two visits alike, say so in the note of the second.',
+    );
+  }
+}
+
+const timeZones = new Map<string, boolean>();
+
+function isTimeZone(name: string): boolean {
+  let known = timeZones.get(name);
+  if (known === undefined) {
+    try {
+      new Intl.DateTimeFormat('en', { timeZone: name });
+      known = true;
+    } catch {
+      known = false;
+    }
+    timeZones.set(name, known);
+  }
+  return known;
+}

@@ -1,0 +1,175 @@
+/**
+ * The tables of a program folder, each defined once: reading, writing and the published Table Schema all come
+ * from here. Types and limits are those of the Zod schemas.
+ */
+import type { z } from 'zod';
+import { type Column, type ColumnHints, describeColumn, keyOf } from './columns.ts';
+import { RECORD_KINDS, type RecordKind, recordSchemas } from './program.ts';
+
+export interface ForeignKey {
+  readonly column: string;
+  readonly table: RecordKind;
+}
+
+export interface Table<K extends RecordKind = RecordKind> {
+  readonly kind: K;
+  readonly file: string;
+  readonly about: string;
+  /** A program without it is not a program. */
+  readonly required: boolean;
+  readonly columns: readonly Column[];
+  /** Columns that together tell one row from another; empty where the order of rows does (checks). */
+  readonly primaryKey: readonly string[];
+  readonly foreignKeys: readonly ForeignKey[];
+}
+
+type Words = Readonly<Record<string, string | readonly [about: string, hints: ColumnHints]>>;
+
+function table<K extends RecordKind>(
+  kind: K,
+  about: string,
+  words: Words,
+  keys: { primary: readonly string[]; foreign?: readonly ForeignKey[]; required?: boolean },
+): Table<K> {
+  const shape = recordSchemas[kind].shape as Readonly<Record<string, z.ZodType>>;
+  const columns = Object.entries(words).map(([name, said]) => {
+    const [text, hints] = typeof said === 'string' ? [said, {}] : said;
+    return describeColumn(name, text, shape[keyOf(name)]!, hints);
+  });
+  const { primary, foreign = [], required = false } = keys;
+  return { kind, file: `${kind}.csv`, about, required, columns, primaryKey: primary, foreignKeys: foreign };
+}
+
+const ofField: ForeignKey = { column: 'field_id', table: 'fields' };
+const ofTrap: ForeignKey = { column: 'trap_id', table: 'traps' };
+
+export const tables: { readonly [K in RecordKind]: Table<K> } = {
+  fields: table(
+    'fields',
+    'Fields, each with one crop planting.',
+    {
+      field_id: 'Identifier of the field, unique in the program.',
+      farm: 'Farm the field belongs to.',
+      name: 'Name people call the field by.',
+      crop: 'Crop as a slug: sweet-corn, tomato, squash, pumpkin, pepper, potato, …',
+      growth_habit: 'bush or vining, where a rule tells them apart.',
+      planted_on: 'Day of planting.',
+      harvest_on: 'Day of harvest, done or expected.',
+      latitude: 'Degrees north, WGS 84.',
+      longitude: 'Degrees east, WGS 84.',
+      time_zone: 'IANA time zone, for example America/Halifax.',
+      weather_source: ['Weather source that informs the field; needed only where a program has several.', { extension: true }],
+    },
+    { primary: ['field_id'], required: true },
+  ),
+  stages: table(
+    'stages',
+    'Crop stages as seen in the field.',
+    {
+      field_id: 'Field observed.',
+      observed_on: 'Day of the observation.',
+      stage: 'Plain word of the crop (silk) or a BBCH code (63).',
+    },
+    { primary: ['field_id', 'observed_on'], foreign: [ofField] },
+  ),
+  traps: table(
+    'traps',
+    'Traps, each for one insect, from the day it is hung to the day it is taken down.',
+    {
+      trap_id: 'Identifier of the trap, unique in the program.',
+      station: 'Place where the trap stands; several traps may share one.',
+      insect: 'Slug of the scientific name: helicoverpa-zea.',
+      design: 'Design of the trap.',
+      latitude: 'Degrees north, WGS 84.',
+      longitude: 'Degrees east, WGS 84.',
+      hung_on: 'Day the trap was hung.',
+      taken_down_on: 'Day the trap was taken down; empty while it hangs.',
+      informs: 'Fields whose advice rests on this trap: field_ids with ; between.',
+    },
+    { primary: ['trap_id'], required: true },
+  ),
+  lures: table(
+    'lures',
+    'Lures as placed.',
+    {
+      trap_id: 'Trap the lure was placed in.',
+      placed_on: 'Day the lure was placed.',
+      life_days: 'Days the maker says the lure lasts; empty when not known.',
+    },
+    { primary: ['trap_id', 'placed_on'], foreign: [ofTrap] },
+  ),
+  checks: table(
+    'checks',
+    'Visits to traps. Several visits to one trap on one day stand in the order they were made.',
+    {
+      trap_id: 'Trap visited.',
+      checked_on: 'Day of the visit.',
+      target_count: ['Moths of the target species; empty only at an unfit visit: not counted is not zero.', { needs: 'column' }],
+      other_count: 'Moths of other species; empty when nobody counted them.',
+      condition: 'State the trap was found in.',
+      emptied: ['no when the moths were left in the trap; empty means yes.', { needs: 'nothing', empty: true }],
+      note: 'Anything the scout wrote.',
+    },
+    { primary: [], foreign: [ofTrap], required: true },
+  ),
+  weather: table(
+    'weather',
+    'Daily extremes and rain. Temperatures in °C; tmin_f and tmax_f (°F) are read in their place.',
+    {
+      source_id: 'Weather source, for example a station.',
+      date: 'Day the figures belong to.',
+      tmin_c: ['Lowest temperature of the day, °C; empty when missing.', { needs: 'column' }],
+      tmax_c: ['Highest temperature of the day, °C; empty when missing.', { needs: 'column' }],
+      precipitation_mm: 'Precipitation of the day, mm; empty when missing.',
+    },
+    { primary: ['source_id', 'date'] },
+  ),
+  samples: table(
+    'samples',
+    'Scouting samples: what was found on the plants.',
+    {
+      field_id: 'Field sampled.',
+      insect: 'Slug of the scientific name.',
+      sampled_on: 'Day of the sample.',
+      kind: 'What was looked at: plants, ears, fruit, egg-masses, …',
+      units_examined: 'How many of them were examined.',
+      units_infested: 'How many of those were infested; empty when not recorded.',
+      total_count: 'How many insects were found in all; empty when not counted.',
+    },
+    { primary: ['field_id', 'insect', 'sampled_on', 'kind'], foreign: [ofField] },
+  ),
+  treatments: table(
+    'treatments',
+    'Treatments as recorded; intervals are those of the label the user read.',
+    {
+      field_id: 'Field treated.',
+      insect: 'Slug of the scientific name of the insect treated against.',
+      applied_on: 'Day of the treatment.',
+      product: 'Product as the user names it.',
+      protects_days: 'Days of protection; empty when not recorded.',
+      reentry_hours: 'Re-entry interval in hours; empty when not recorded.',
+      preharvest_days: 'Pre-harvest interval in days; empty when not recorded.',
+    },
+    { primary: ['field_id', 'insect', 'applied_on', 'product'], foreign: [ofField] },
+  ),
+  rules: table(
+    'rules',
+    "The program's own rules; they go before the catalogue's.",
+    {
+      rule_id: 'Identifier of the rule.',
+      crop: 'Crop slug the rule holds for.',
+      insect: 'Slug of the scientific name.',
+      design: 'Trap design the rule was made for; empty when it does not say.',
+      stages: 'Stages at which the rule holds, with ; between; empty: any.',
+      threshold: 'Moths per trap from which a decision is due.',
+      per: 'Time the threshold is counted over.',
+      interval_days: 'Days between protective decisions; empty when the rule gives none.',
+      valid_from: 'First day the rule holds; empty: always has.',
+      valid_to: 'Last day the rule holds; empty: still does.',
+      source: 'Where the rule comes from.',
+    },
+    { primary: ['rule_id'] },
+  ),
+};
+
+export const allTables: readonly Table[] = RECORD_KINDS.map((kind) => tables[kind]);
