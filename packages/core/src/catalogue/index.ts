@@ -1,1 +1,5 @@
+export { ASSUMPTIONS, type AssumptionId } from './assumptions.ts';
+export { catalogue } from './catalogue.ts';
+export * from './look-up.ts';
+export { canonicalStage, stageOrder } from './stages.ts';
 export * from './types.ts';

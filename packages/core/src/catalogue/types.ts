@@ -9,6 +9,8 @@ export type Standing = 'published' | 'practice' | 'memory' | 'own';
 export interface Sourced {
   readonly source: string;
   readonly standing: Standing;
+  /** What a reader must know to weigh the figure: a derivation, a rounding, a choice between readings. */
+  readonly note?: string | null;
 }
 
 export interface LocalName {
@@ -56,6 +58,8 @@ export interface ModelEvent {
   readonly from: number;
   /** End of a window; null for a moment. */
   readonly to: number | null;
+  /** True when the source itself says "about". */
+  readonly approximate?: boolean;
 }
 
 /** How long a life stage lasts, in degree-days. */
@@ -74,6 +78,8 @@ export interface PhenologyModel extends Sourced {
     | { readonly kind: 'calendar'; readonly month: number; readonly date: number }
     | { readonly kind: 'biofix' }
     | { readonly kind: 'stage' };
+  /** Where the start is from when not from the model's own source. */
+  readonly startSource?: Sourced;
   readonly events: readonly ModelEvent[];
   readonly stages: readonly StageDuration[];
   readonly note: string | null;
@@ -138,9 +144,16 @@ export interface InfestationRule extends RuleBase {
   /** Share of units from which the rule is reached; a range when the source gives one. */
   readonly share: number;
   readonly shareHigh: number | null;
-  readonly examine: { readonly places: number | null; readonly unitsPerPlace: number | null; readonly units: number };
+  readonly examine: {
+    readonly places: number | null;
+    readonly unitsPerPlace: number | null;
+    readonly units: number;
+    readonly unitsHigh?: number;
+  };
   /** With this other insect's infestation added, `combinedShare` is the figure. */
   readonly combinedWith: { readonly insect: string; readonly share: number } | null;
+  /** Where the size of the sample is from when not from the rule's own source. */
+  readonly examineSource?: Sourced;
 }
 
 /** When heat says that there is something in the field to look for. */
@@ -152,6 +165,8 @@ export interface HeatScoutRule extends RuleBase {
   readonly to: number;
   readonly lookFor: EventId;
   readonly examineUnits: number | null;
+  /** Where the size of the sample is from when not from the rule's own source. */
+  readonly examineSource?: Sourced;
 }
 
 export type ActionRule = CatchThresholdRule | CatchTableRule | InfestationRule | HeatScoutRule;
@@ -171,6 +186,33 @@ export interface DesignRatio extends Sourced {
   readonly against: TrapDesign;
   readonly low: number;
   readonly high: number;
+}
+
+/** The work at hand when a practice matters. */
+export type Act =
+  | 'planning'
+  | 'siting'
+  | 'setting-posts'
+  | 'handling-lures'
+  | 'checking'
+  | 'handling-moths'
+  | 'reading-catch'
+  | 'deciding'
+  | 'treating'
+  | 'walking-fields';
+
+/** Something to know, or to beware of, while doing one thing. */
+export interface Practice extends Sourced {
+  readonly id: string;
+  readonly act: Act;
+  /** `caution`: leaving it out can hurt somebody or break the law. */
+  readonly weight: 'fact' | 'caution';
+  /** Null: any insect, any design. */
+  readonly insects: readonly string[] | null;
+  readonly designs: readonly TrapDesign[] | null;
+  readonly text: LocalName;
+  /** The figure in the text, in SI units or days; low and high are equal when the source gives one number. */
+  readonly figure: { readonly low: number; readonly high: number; readonly unit: 'm' | 'days' | 'h' } | null;
 }
 
 export interface Crop {
@@ -196,4 +238,5 @@ export interface Catalogue {
   readonly rules: readonly ActionRule[];
   readonly designs: readonly DesignFacts[];
   readonly designRatios: readonly DesignRatio[];
+  readonly practices: readonly Practice[];
 }

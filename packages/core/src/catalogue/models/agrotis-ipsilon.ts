@@ -1,0 +1,65 @@
+import type { HeatRule } from '../../heat/types.ts';
+import { CUTWORM_EXTENSION, LUCKMANN_1976, STORY_1984 } from '../sources.ts';
+import type { PhenologyModel } from '../types.ts';
+
+const BASE_50: HeatRule = { method: 'simple-average', cutoff: 'none', lower: 50, upper: null, unit: 'F' };
+
+export const agrotisIpsilonModels: readonly PhenologyModel[] = [
+  {
+    ...CUTWORM_EXTENSION,
+    id: 'agrotis-ipsilon-cutting-stages',
+    insect: 'agrotis-ipsilon',
+    name: 'Black cutworm cutting after an intense capture',
+    heat: BASE_50,
+    start: { kind: 'biofix' },
+    events: [
+      { event: 'small-larvae', generation: 1, from: 91, to: 311 },
+      { event: 'first-cutting', generation: 1, from: 312, to: 364 },
+      { event: 'cutting', generation: 1, from: 365, to: 430 },
+      { event: 'cutting-slows', generation: 1, from: 431, to: 640 },
+      { event: 'cutting-stops', generation: 1, from: 641, to: 989 },
+    ],
+    stages: [],
+    note: 'The finer of two tables with one biofix and base. Small larvae are instars 1–3.',
+  },
+  {
+    ...CUTWORM_EXTENSION,
+    id: 'agrotis-ipsilon-first-cutting',
+    insect: 'agrotis-ipsilon',
+    name: 'Black cutworm first cutting, one figure',
+    heat: BASE_50,
+    start: { kind: 'biofix' },
+    events: [{ event: 'first-cutting', generation: 1, from: 300, to: null, approximate: true }],
+    stages: [],
+    note: 'The rounded figure that published maps are drawn with.',
+  },
+  {
+    ...STORY_1984,
+    id: 'agrotis-ipsilon-calendar',
+    insect: 'agrotis-ipsilon',
+    name: 'Black cutworm from 1 January',
+    heat: { method: 'single-sine', cutoff: 'none', lower: 50.7, upper: null, unit: 'F' },
+    start: { kind: 'calendar', month: 1, date: 1 },
+    events: [
+      { event: 'set-out-traps', generation: 1, from: 90, to: null },
+      { event: 'large-larvae', generation: 1, from: 225, to: null },
+    ],
+    stages: [],
+    note: 'Field study; a date by which traps should hang. Large larvae are instars 4–5.',
+  },
+  {
+    ...LUCKMANN_1976,
+    id: 'agrotis-ipsilon-life-stages',
+    insect: 'agrotis-ipsilon',
+    name: 'Black cutworm life stages',
+    heat: { method: 'single-sine', cutoff: 'horizontal', lower: 50.7, upper: 86, unit: 'F' },
+    start: { kind: 'stage' },
+    events: [],
+    stages: [
+      { stage: 'egg', lasts: 93.6 },
+      { stage: 'larva', lasts: 635.4 },
+      { stage: 'pupa', lasts: 428.4 },
+    ],
+    note: 'Laboratory study.',
+  },
+];

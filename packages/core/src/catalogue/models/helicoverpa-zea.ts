@@ -1,0 +1,63 @@
+import type { HeatRule } from '../../heat/types.ts';
+import { COMMON_PRACTICE, COOP_1993, USDA_1976 } from '../sources.ts';
+import type { PhenologyModel, StageDuration } from '../types.ts';
+
+const ARS_HEAT: HeatRule = { method: 'single-sine', cutoff: 'intermediate', lower: 54.7, upper: 91.9, unit: 'F' };
+
+const EGG = 72.9;
+const SMALL_LARVA = 147.1;
+const PRE_EGG_LAYING = 112.7;
+
+const stages: readonly StageDuration[] = [
+  { stage: 'egg', lasts: EGG },
+  { stage: 'small-larva', lasts: SMALL_LARVA },
+  { stage: 'large-larva', lasts: 217.1 },
+  { stage: 'pupa', lasts: 323.1 },
+  { stage: 'pre-egg-laying-adult', lasts: PRE_EGG_LAYING },
+];
+
+/** A tenth of a degree-day is all that the published figures carry. */
+const tenths = (value: number): number => Math.round(value * 10) / 10;
+
+export const helicoverpaZeaModels: readonly PhenologyModel[] = [
+  {
+    ...USDA_1976,
+    id: 'helicoverpa-zea-life-stages',
+    insect: 'helicoverpa-zea',
+    name: 'Corn earworm life stages',
+    heat: ARS_HEAT,
+    start: { kind: 'stage' },
+    events: [
+      { event: 'next-adults', generation: null, from: 760.1, to: null },
+      { event: 'first-eggs', generation: null, from: 872.8, to: null },
+    ],
+    stages,
+    note: 'Counted from the laying of an egg. Small larvae are instars 1–3, large ones 4–5. The stages add up to 760.2 °F·d where the table prints 760.1; the printed total is kept.',
+  },
+  {
+    ...COMMON_PRACTICE,
+    id: 'helicoverpa-zea-from-catch',
+    insect: 'helicoverpa-zea',
+    name: 'Corn earworm from first steady catch',
+    heat: ARS_HEAT,
+    start: { kind: 'biofix' },
+    events: [
+      { event: 'first-eggs', generation: 1, from: 0, to: PRE_EGG_LAYING },
+      { event: 'egg-hatch', generation: 1, from: EGG, to: tenths(PRE_EGG_LAYING + EGG) },
+      { event: 'small-larvae', generation: 1, from: EGG, to: tenths(PRE_EGG_LAYING + EGG + SMALL_LARVA) },
+    ],
+    stages: [],
+    note: 'Added up from the stage lengths of USDA ARS-S-127 (1976), not printed there. A trapped moth may lay at once or only after the whole pre-egg-laying time, so every event is a window.',
+  },
+  {
+    ...COOP_1993,
+    id: 'helicoverpa-zea-larva-cotton',
+    insect: 'helicoverpa-zea',
+    name: 'Corn earworm larva, second model',
+    heat: { method: 'single-sine', cutoff: 'none', lower: 54.5, upper: null, unit: 'F' },
+    start: { kind: 'stage' },
+    events: [],
+    stages: [{ stage: 'larva', lasts: 360.0 }],
+    note: 'Larvae fed on cotton; other crops may differ.',
+  },
+];

@@ -1,0 +1,37 @@
+import { APPLE_UW, ILLINOIS_2007 } from '../sources.ts';
+import type { PhenologyModel } from '../types.ts';
+
+export const ostriniaNubilalisModels: readonly PhenologyModel[] = [
+  {
+    ...APPLE_UW,
+    id: 'ostrinia-nubilalis-calendar',
+    insect: 'ostrinia-nubilalis',
+    name: 'European corn borer from 1 January',
+    heat: { method: 'modified-average', cutoff: 'horizontal', lower: 50, upper: 86, unit: 'F' },
+    start: { kind: 'calendar', month: 1, date: 1 },
+    events: [
+      { event: 'first-moth', generation: 1, from: 374, to: null },
+      { event: 'first-eggs', generation: 1, from: 450, to: null },
+      { event: 'peak-flight', generation: 1, from: 631, to: null },
+      { event: 'treatment-period', generation: 1, from: 800, to: 1000 },
+      { event: 'first-moth', generation: 2, from: 1400, to: null },
+      { event: 'first-eggs', generation: 2, from: 1450, to: null },
+      { event: 'egg-hatch', generation: 2, from: 1550, to: null },
+      { event: 'treatment-period', generation: 2, from: 1550, to: 2100 },
+      { event: 'peak-flight', generation: 2, from: 1733, to: null },
+    ],
+    stages: [],
+    note: 'Made for two generations a year.',
+  },
+  {
+    ...ILLINOIS_2007,
+    id: 'ostrinia-nubilalis-first-capture',
+    insect: 'ostrinia-nubilalis',
+    name: 'European corn borer from first capture',
+    heat: { method: 'simple-average', cutoff: 'none', lower: 50, upper: null, unit: 'F' },
+    start: { kind: 'biofix' },
+    events: [{ event: 'small-larvae', generation: 1, from: 212, to: null }],
+    stages: [],
+    note: 'First instars. How the heat was counted is not stated beyond the base of 50 °F; the simple average is a choice (common practice, no source).',
+  },
+];

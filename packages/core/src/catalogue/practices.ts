@@ -1,0 +1,3 @@
+import type { Practice } from './types.ts';
+
+export const practices: readonly Practice[] = [];
