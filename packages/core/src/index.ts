@@ -7,3 +7,4 @@ export * from './records/index.ts';
 export * from './units/index.ts';
 export * from './view/index.ts';
 export * from './weather/index.ts';
+export * from './wording/index.ts';

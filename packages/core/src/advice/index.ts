@@ -1,1 +1,4 @@
+export { adviseAll, adviseCell } from './advise.ts';
+export { checkDue, lureEnds, nextCheck } from './due.ts';
+export { type Prepared, prepare, seasonStart, withCheck } from './prepare.ts';
 export * from './types.ts';

@@ -120,8 +120,9 @@ export type Evidence =
       readonly sampledOn: IsoDay;
       readonly what: string;
       readonly examined: number;
-      readonly infested: number;
-      readonly share: number;
+      /** Null when nobody wrote how many. */
+      readonly infested: number | null;
+      readonly share: number | null;
       readonly ruleId: string | null;
       readonly ruleShare: number | null;
       readonly reached: boolean | null;
@@ -146,7 +147,7 @@ export type Evidence =
   | { readonly kind: 'lure-unknown'; readonly trapIds: readonly string[] }
   | {
       readonly kind: 'missing';
-      readonly what: 'trap' | 'rule' | 'stage' | 'weather' | 'weather-source' | 'model' | 'biofix' | 'crop';
+      readonly what: 'trap' | 'rule' | 'stage' | 'weather' | 'weather-source' | 'model' | 'biofix' | 'crop' | 'nearby-crop';
       readonly from: IsoDay | null;
       readonly to: IsoDay | null;
       readonly detail: string | null;
@@ -167,6 +168,26 @@ export type Evidence =
       readonly against: TrapDesign | null;
       readonly adjusted: readonly [number, number] | null;
       readonly source: string | null;
+    }
+  /** What to look at in the field, how much of it, and the figure it is held against. */
+  | {
+      readonly kind: 'sampling';
+      readonly ruleId: string | null;
+      readonly unit: string;
+      readonly sign: string;
+      readonly units: number;
+      readonly places: number | null;
+      readonly share: number;
+      readonly source: string;
+    }
+  | {
+      readonly kind: 'trend';
+      readonly direction: 'rising' | 'falling' | 'unclear';
+      readonly perNight: number;
+      readonly low: number;
+      readonly high: number;
+      readonly level: number;
+      readonly visits: number;
     }
   | {
       readonly kind: 'question';

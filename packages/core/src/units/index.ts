@@ -1,3 +1,4 @@
 export * from './day.ts';
+export * from './distance.ts';
 export * from './problem.ts';
 export * from './temperature.ts';

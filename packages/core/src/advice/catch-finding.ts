@@ -1,0 +1,295 @@
+/** What the traps that inform a field say under the rule for their design. */
+
+import { ASSUMPTIONS, canonicalStage } from '../catalogue/index.ts';
+import type { CatchTier } from '../catalogue/types.ts';
+import { estimateRate, poolNewest, probabilityAbove, sumIntervals } from '../catch/index.ts';
+import type { CatchInterval, PooledCatch, RateEstimate, UnusableTrap } from '../catch/types.ts';
+import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
+import { daysBetween, formatDay } from '../units/day.ts';
+import { distanceKm } from '../units/distance.ts';
+import { historyOf, type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
+import { type CatchRule, lowestPerNight, ruleForDesign } from './rules.ts';
+import { type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
+import type { CheckEvidence, Evidence } from './types.ts';
+
+export interface DesignFinding {
+  readonly design: TrapDesign;
+  readonly rule: CatchRule | null;
+  readonly stage: StageFit;
+  readonly rate: RateEstimate;
+  readonly intervals: readonly CatchInterval[];
+  /** The figure the rate is held against, in moths per trap per night; null without a rule. */
+  readonly thresholdPerNight: number | null;
+  readonly reached: boolean;
+  readonly near: boolean;
+  readonly accumulating: boolean;
+  readonly probabilityAbove: number | null;
+  readonly intervalDays: number | null;
+  /** Every lure behind the rate is past its stated life, so that the true catch is higher. */
+  readonly readsLow: boolean;
+  readonly doubtful: boolean;
+  /** The rule asks for nothing so close to harvest. */
+  readonly harvestStop: boolean;
+  readonly because: readonly Evidence[];
+}
+
+export interface CatchFinding {
+  readonly traps: readonly TrapRecord[];
+  readonly designs: readonly DesignFinding[];
+  readonly unusable: readonly UnusableTrap[];
+}
+
+/** Rates are compared with a rule's figure after this relative slack: 1.4 a week is 0.2 a night, whatever binary fractions say. */
+const SLACK = 1e-9;
+
+export function catchFinding(prepared: Prepared, field: FieldRecord, insect: string, rules: readonly CatchRule[]): CatchFinding {
+  const traps = trapsThisSeason(prepared, field, insect);
+  const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
+  const stage = stageOf(prepared, field);
+  const designs: DesignFinding[] = [];
+  const unusable: UnusableTrap[] = [];
+  for (const design of new Set(traps.map((trap) => trap.design))) {
+    const rule = ruleForDesign(rules, design);
+    const own = histories.filter(({ trap }) => trap.design === design);
+    const windowNights = rule?.kind === 'catch-threshold' && rule.per === 'week' ? 7 : 1;
+    const pool = (nights: number, from = own) =>
+      poolNewest(from, {
+        on: prepared.on,
+        windowNights: nights,
+        maxAgeDays: ASSUMPTIONS.maxCheckGapDays.value,
+        k: ASSUMPTIONS.catchDispersionK.value,
+        level: ASSUMPTIONS.intervalLevel.value,
+      });
+    const pooled = pool(windowNights);
+    unusable.push(...pooled.unusable);
+    const newest = pooled.designs[0];
+    if (newest)
+      designs.push(assess(prepared, field, rule, stage, newest, () => pool(ASSUMPTIONS.accumulationNights.value).designs[0]));
+  }
+  return { traps, designs, unusable };
+}
+
+function assess(
+  prepared: Prepared,
+  field: FieldRecord,
+  rule: CatchRule | null,
+  stage: StageKnown | null,
+  pooled: PooledCatch,
+  longer: () => PooledCatch | undefined,
+): DesignFinding {
+  const { rate, intervals, readsLow, spent } = freshest(pooled, rule);
+  const because: Evidence[] = [
+    rateEvidence(pooled.design, rate, intervals),
+    ...spent,
+    ...lureUnknown(intervals),
+    ...lookAlikes(intervals),
+  ];
+  const finding = {
+    design: pooled.design,
+    rule,
+    stage: stageFit(field, rule?.stages ?? null, stage),
+    rate,
+    intervals,
+    readsLow,
+    doubtful: intervals.some((interval) => interval.condition === 'doubtful'),
+  };
+  if (rule === null) {
+    const nothing = { thresholdPerNight: null, reached: false, near: false, accumulating: false, probabilityAbove: null };
+    return { ...finding, ...nothing, intervalDays: null, harvestStop: false, because };
+  }
+
+  const nearby = nearbyThreshold(prepared, field, rule);
+  because.push(...nearby.because);
+  const thresholdPerNight = nearby.thresholdPerNight;
+  const above = probabilityAbove(rate, thresholdPerNight, { k: rate.k });
+  const reached = rate.perNight >= thresholdPerNight * (1 - SLACK);
+  let intervalDays: number | null = null;
+  if (rule.kind === 'catch-table') {
+    const tier = tierOf(rule.tiers, rate.perNight);
+    because.push({
+      kind: 'tier',
+      ruleId: rule.id,
+      from: tier.at?.from ?? null,
+      below: tier.next?.from ?? null,
+      rate: rate.perNight,
+      intervalDays: tier.at?.intervalDays ?? null,
+      probabilityAbove: above,
+    });
+    if (tier.at) {
+      const changes = weatherAdjustments(prepared, field, rule);
+      because.push(...changes);
+      const days = changes.reduce((sum, change) => sum + (change.applied ? change.addDays : 0), tier.at.intervalDays);
+      intervalDays = Math.max(1, days);
+    }
+  } else {
+    const perWeek = rule.per === 'week';
+    because.push({
+      kind: 'threshold',
+      ruleId: rule.id,
+      threshold: perWeek ? thresholdPerNight * 7 : thresholdPerNight,
+      per: rule.per,
+      rate: perWeek ? rate.perNight * 7 : rate.perNight,
+      reached,
+      probabilityAbove: above,
+      nearbyCrop: nearby.crop,
+    });
+    if (reached) intervalDays = rule.intervalDays;
+  }
+
+  const accumulation =
+    reached || (rule.kind === 'catch-threshold' && rule.per === 'week') ? null : accumulate(longer(), thresholdPerNight);
+  if (accumulation) because.push(accumulation);
+  return {
+    ...finding,
+    thresholdPerNight,
+    reached,
+    near:
+      !reached && rate.perNight >= thresholdPerNight * ASSUMPTIONS.nearShare.value && above >= ASSUMPTIONS.nearProbability.value,
+    accumulating: accumulation !== null && accumulation.share >= ASSUMPTIONS.accumulationShare.value,
+    probabilityAbove: above,
+    intervalDays,
+    harvestStop: stopsBeforeHarvest(prepared, field, rule),
+    because,
+  };
+}
+
+/**
+ * The rate from traps whose lures are within their life, where there are any. A spent lure only lowers the count, so if
+ * the rate with those traps included reaches the rule anyway, it does so all the more truly.
+ */
+function freshest(pooled: PooledCatch, rule: CatchRule | null) {
+  const spentIntervals = pooled.intervals.filter((interval) => interval.lurePastLife === true);
+  const spent = uniqueBy(spentIntervals, (interval) => interval.trapId).map(
+    (interval): Evidence => ({
+      kind: 'lure-spent',
+      trapId: interval.trapId,
+      ageDays: interval.lureAgeDays!,
+      lifeDays: interval.lureLifeDays!,
+    }),
+  );
+  const spentTraps = new Set(spentIntervals.map((interval) => interval.trapId));
+  const fresh = pooled.intervals.filter((interval) => !spentTraps.has(interval.trapId));
+  const whole = { rate: pooled.rate, intervals: pooled.intervals, readsLow: spent.length > 0, spent };
+  if (spent.length === 0 || fresh.length === 0) return whole;
+  if (rule !== null && pooled.rate.perNight >= lowestPerNight(rule) * (1 - SLACK)) return whole;
+  const rate = estimateRate(sumIntervals(fresh), { k: pooled.rate.k, level: pooled.rate.level });
+  return { rate, intervals: fresh, readsLow: false, spent };
+}
+
+export function tierOf(
+  tiers: readonly CatchTier[],
+  perNight: number,
+): { readonly at: CatchTier | null; readonly next: CatchTier | null } {
+  const inTier = (tier: CatchTier) => (tier.exclusive ? perNight > tier.from * (1 + SLACK) : perNight >= tier.from * (1 - SLACK));
+  const index = tiers.findLastIndex(inTier);
+  return { at: tiers[index] ?? null, next: tiers[index + 1] ?? null };
+}
+
+function accumulate(pooled: PooledCatch | undefined, thresholdPerNight: number): (Evidence & { kind: 'accumulation' }) | null {
+  if (!pooled || thresholdPerNight <= 0) return null;
+  const { trapNights, count } = pooled.rate;
+  const traps = new Set(pooled.intervals.map((interval) => interval.trapId)).size;
+  const nights = trapNights / traps;
+  if (nights < ASSUMPTIONS.accumulationNights.value / 2) return null;
+  return {
+    kind: 'accumulation',
+    nights,
+    trapNights,
+    perTrap: count / traps,
+    atThreshold: thresholdPerNight * nights,
+    share: count / trapNights / thresholdPerNight,
+  };
+}
+
+function weatherAdjustments(prepared: Prepared, field: FieldRecord, rule: CatchRule & { kind: 'catch-table' }) {
+  const source = weatherSourceOf(prepared, field);
+  const series = source === null ? null : prepared.weather.get(source)!;
+  const end = series && weatherEnd(series);
+  const stale = end === null || daysBetween(end, prepared.on) > ASSUMPTIONS.weatherStaleDays.value;
+  return rule.adjustments.map((adjustment) => {
+    const { when, temperatureC, days, addDays: change } = adjustment;
+    let applied: boolean | null = null;
+    if (series && end !== null && !stale) {
+      const last = end - series.start + 1;
+      const maxima = series.tmaxC.subarray(Math.max(0, last - days), last);
+      const qualifies = (t: number) => (when === 'maxima-below' ? t < temperatureC : t > temperatureC);
+      applied = maxima.length < days || maxima.some(Number.isNaN) ? null : maxima.every(qualifies);
+    }
+    return { kind: 'weather-adjustment' as const, when, temperatureC, days, addDays: change, applied, source: adjustment.source };
+  });
+}
+
+/** A rule may hold a higher figure while a neighbouring crop draws the moths away. */
+function nearbyThreshold(prepared: Prepared, field: FieldRecord, rule: CatchRule) {
+  const usual = lowestPerNight(rule);
+  const unless = rule.kind === 'catch-threshold' ? rule.unless : null;
+  if (!unless) return { thresholdPerNight: usual, crop: null, because: [] };
+  const neighbours = prepared.program.fields.filter((other) => {
+    if (other.crop !== unless.nearbyCrop || other.fieldId === field.fieldId) return false;
+    const km = distanceKm(field, other);
+    return km === null || km <= ASSUMPTIONS.nearbyKm.value;
+  });
+  const drawing = neighbours.some((other) => {
+    const fit = stageFit(
+      other,
+      unless.stages.map((word) => canonicalStage(other.crop, word) ?? word),
+      stageOf(prepared, other),
+    );
+    return fit.kind === 'susceptible';
+  });
+  const drawn = rule.kind === 'catch-threshold' && rule.per === 'week' ? unless.threshold / 7 : unless.threshold;
+  if (drawing) return { thresholdPerNight: drawn, crop: unless.nearbyCrop, because: [] };
+  const missing: Evidence = { kind: 'missing', what: 'nearby-crop', from: null, to: null, detail: unless.nearbyCrop };
+  return { thresholdPerNight: usual, crop: null, because: neighbours.length === 0 ? [missing] : [] };
+}
+
+function stopsBeforeHarvest(prepared: Prepared, field: FieldRecord, rule: CatchRule): boolean {
+  const harvest = recordDay(field.harvestOn);
+  if (rule.kind !== 'catch-table' || rule.harvestStopDays === null || harvest === null) return false;
+  return daysBetween(prepared.on, harvest) < rule.harvestStopDays;
+}
+
+function rateEvidence(design: TrapDesign, rate: RateEstimate, intervals: readonly CatchInterval[]): Evidence {
+  const { perNight, low, high, level, count, trapNights, model, k } = rate;
+  return { kind: 'rate', design, perNight, low, high, level, count, trapNights, model, k, checks: intervals.map(checkEvidence) };
+}
+
+export function checkEvidence(interval: CatchInterval): CheckEvidence {
+  const { trapId, nights, count, others, condition, lureAgeDays, lureLifeDays } = interval;
+  return {
+    trapId,
+    from: formatDay(interval.from),
+    to: formatDay(interval.to),
+    nights,
+    count,
+    others,
+    condition,
+    lureAgeDays,
+    lureLifeDays,
+  };
+}
+
+function lureUnknown(intervals: readonly CatchInterval[]): Evidence[] {
+  const unknown = intervals.filter((interval) => interval.lurePastLife === null).map((interval) => interval.trapId);
+  return unknown.length === 0 ? [] : [{ kind: 'lure-unknown', trapIds: [...new Set(unknown)] }];
+}
+
+function lookAlikes(intervals: readonly CatchInterval[]): Evidence[] {
+  return intervals
+    .filter(({ count, others }) => {
+      const all = (count ?? 0) + (others ?? 0);
+      return others !== null && all > 0 && others / all >= ASSUMPTIONS.lookAlikeShare.value;
+    })
+    .map(({ trapId, to, count, others }) => ({
+      kind: 'question',
+      question: 'many-look-alikes',
+      trapId,
+      on: formatDay(to),
+      got: others!,
+      before: count ?? 0,
+    }));
+}
+
+function uniqueBy<T>(items: readonly T[], key: (item: T) => string): T[] {
+  return [...new Map(items.map((item) => [key(item), item])).values()];
+}

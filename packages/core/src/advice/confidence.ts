@@ -1,0 +1,23 @@
+/** How much to lean on a verb: a plain grade from what it rests on, not a probability. */
+import { ASSUMPTIONS } from '../catalogue/index.ts';
+import type { DesignFinding } from './catch-finding.ts';
+import type { Confidence, Evidence, Verb } from './types.ts';
+
+/**
+ * `low` when the evidence is thin or biased, `high` when it is ample and far from the rule's figure, else `moderate`.
+ * Null for `blind` and `none`, which claim nothing about the insect.
+ */
+export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: readonly Evidence[]): Confidence | null {
+  if (verb === 'blind' || verb === 'none') return null;
+  if (verb === 'covered') return 'high';
+  const event = because.find((item) => item.kind === 'event');
+  if (because[0]?.kind === 'event') return event?.expected?.method === 'recent-days' ? 'low' : 'moderate';
+  if (because[0]?.kind === 'sample') return because[0].examined >= ASSUMPTIONS.sampleUnitsFair.value ? 'high' : 'moderate';
+  if (!lead || lead.probabilityAbove === null) return 'low';
+  const thin = lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value || lead.doubtful || lead.readsLow;
+  if (thin) return 'low';
+  if (verb === 'scout') return 'moderate';
+  const sure = verb === 'decide' ? lead.probabilityAbove : 1 - lead.probabilityAbove;
+  const lureKnown = !because.some((item) => item.kind === 'lure-unknown');
+  return sure >= 0.9 && lureKnown ? 'high' : sure >= 0.6 ? 'moderate' : 'low';
+}

@@ -1,0 +1,320 @@
+/**
+ * From findings to one verb.
+ *
+ * In this order: out of season; covered; a decision due (a sample or the catch has reached its rule); scouting due (catch
+ * near its rule or adding up below it, or heat says that eggs or larvae are due); blind when something that could have
+ * raised a verb cannot be seen; else watch. The order is the urgency of the act, and each step keeps its evidence.
+ */
+import { ASSUMPTIONS } from '../catalogue/index.ts';
+import type { ActionRule } from '../catalogue/types.ts';
+import type { FieldRecord } from '../records/schema.ts';
+import { addDays, type Day, formatDay } from '../units/day.ts';
+import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
+import { confidenceOf } from './confidence.ts';
+import { otherDesign } from './designs.ts';
+import { nextCheck } from './due.ts';
+import { type HeatFinding, heatFinding } from './phenology.ts';
+import type { Prepared } from './prepare.ts';
+import { type CellRules, cellRules, otherRules } from './rules.ts';
+import { type SampleFinding, sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
+import { outOfSeason, type StageKnown, stageFit, stageOf } from './season.ts';
+import { labelCautions, type TreatmentFinding, treatmentFinding } from './treatment.ts';
+import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
+
+/** Everything found out about one field and insect, before a verb is chosen. */
+interface Findings {
+  readonly prepared: Prepared;
+  readonly field: FieldRecord;
+  readonly insect: string;
+  readonly rules: CellRules;
+  readonly stage: StageKnown | null;
+  readonly caught: CatchFinding;
+  readonly sample: SampleFinding | null;
+  readonly heat: HeatFinding;
+  readonly treatment: TreatmentFinding | null;
+}
+
+interface Draft {
+  readonly verb: Verb;
+  readonly by: Day | null;
+  readonly because: readonly Evidence[];
+  readonly cautions?: readonly Caution[];
+  readonly lead?: DesignFinding | null;
+  readonly rule?: ActionRule | null;
+}
+
+export function adviseCell(prepared: Prepared, fieldId: string, insect: string): Advice {
+  const field = prepared.fields.get(fieldId);
+  if (!field) throw new Error(`no field ${fieldId} in the program`);
+  const away = outOfSeason(prepared, field, insect);
+  if (away) return finish(prepared, field, insect, { verb: 'none', by: null, because: [away] }, []);
+
+  const rules = cellRules(prepared, field, insect);
+  const stage = stageOf(prepared, field);
+  const open = (rule: ActionRule) => !['not-yet', 'over'].includes(stageFit(field, rule.stages, stage).kind);
+  const findings: Findings = {
+    prepared,
+    field,
+    insect,
+    rules,
+    stage,
+    caught: catchFinding(prepared, field, insect, rules.catch),
+    sample: sampleFinding(prepared, field, insect, rules.infestation),
+    heat: heatFinding(prepared, field, rules.heat.filter(open)),
+    treatment: treatmentFinding(prepared, field, insect),
+  };
+  const draft = steps.map((step) => step(findings)).find((found) => found !== null)!;
+  return finish(prepared, field, insect, draft, contextOf(findings, draft));
+}
+
+type Step = (findings: Findings) => Draft | null;
+
+const steps: readonly Step[] = [notSusceptible, covered, decideBySample, decideByCatch, harvestStop, scout, blind, watch];
+
+/** All the rules for the pair wait for another stage of the crop, or are past it. */
+function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null {
+  const all = [...rules.catch, ...rules.infestation, ...rules.heat];
+  if (all.length === 0 || stage === null || sample?.reached) return null;
+  const fits = all.map((rule) => stageFit(field, rule.stages, stage).kind);
+  if (!fits.every((kind) => kind === 'not-yet' || kind === 'over')) return null;
+  const because: Evidence[] = [{ kind: 'out-of-season', why: 'stage', date: null, days: null }, stageEvidence(all, stage, false)];
+  return { verb: 'none', by: null, because };
+}
+
+function covered({ treatment, sample, caught }: Findings): Draft | null {
+  if (!treatment?.protecting || treatment.protectsUntil === null) return null;
+  if (sample?.reached && sample.sampledOn > treatment.appliedOn) return null;
+  const lead = leading(caught);
+  const cautions: Caution[] = [];
+  const protectsDays = treatment.record.protectsDays!;
+  if (lead?.intervalDays && lead.intervalDays < protectsDays) {
+    cautions.push({ kind: 'interval-shorter-than-protection', intervalDays: lead.intervalDays, protectsDays });
+  }
+  return { verb: 'covered', by: treatment.protectsUntil, because: [treatment.because], cautions, lead, rule: lead?.rule ?? null };
+}
+
+function decideBySample({ prepared, sample, treatment, caught }: Findings): Draft | null {
+  if (!sample?.reached || (treatment && treatment.appliedOn >= sample.sampledOn)) return null;
+  const { by, cautions } = decisionDue(prepared, sample.sampledOn);
+  return { verb: 'decide', by, because: [sample.because], cautions, lead: leading(caught), rule: sample.rule };
+}
+
+function decideByCatch({ prepared, caught, treatment }: Findings): Draft | null {
+  const lead = caught.designs.filter((finding) => finding.reached && speaks(finding) && !finding.harvestStop).sort(bySeverity)[0];
+  if (!lead) return null;
+  const reachedOn = Math.max(...lead.intervals.map((interval) => interval.to)) as Day;
+  const lapsedOn = treatment?.protectsUntil ?? null;
+  const { by, cautions } = decisionDue(prepared, lapsedOn !== null && lapsedOn > reachedOn ? addDays(lapsedOn, -1) : reachedOn);
+  return { verb: 'decide', by, because: lead.because, cautions, lead, rule: lead.rule };
+}
+
+/** The rule itself asks for nothing so close to harvest. */
+function harvestStop({ field, caught, prepared }: Findings): Draft | null {
+  const stopped = caught.designs.find((finding) => finding.harvestStop && speaks(finding));
+  if (!stopped || field.harvestOn === null) return null;
+  const days = stopped.rule?.kind === 'catch-table' ? stopped.rule.harvestStopDays : null;
+  const because: Evidence[] = [{ kind: 'out-of-season', why: 'harvest-stop', date: field.harvestOn, days }];
+  const lead = { ...stopped, intervalDays: null };
+  return {
+    verb: 'none',
+    by: null,
+    because: [...because, ...stopped.because],
+    lead,
+    rule: stopped.rule,
+    cautions: labelCautions(prepared, field),
+  };
+}
+
+function scout(findings: Findings): Draft | null {
+  const { prepared, field, caught, heat, rules, sample } = findings;
+  // A sample that found less than its figure answers the question until it is no longer fresh.
+  if (sample?.reached === false) return null;
+  const asks = caught.designs.filter((finding) => (finding.near || finding.accumulating) && speaks(finding)).sort(bySeverity)[0];
+  const byHeat = heat.due[0];
+  const lead = asks ?? leading(caught);
+  const sampling = samplingRule(prepared, field, rules.infestation);
+  const how = sampling ? [samplingEvidence(sampling)] : [];
+  if (asks) {
+    const within = addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value);
+    const by = byHeat && byHeat.by < within ? byHeat.by : within;
+    const cautions: Caution[] = asks.accumulating ? [{ kind: 'threshold-is-estimate' }] : [];
+    return {
+      verb: 'scout',
+      by,
+      because: [...asks.because, ...(byHeat ? [byHeat.event] : []), ...how],
+      cautions,
+      lead: asks,
+      rule: asks.rule,
+    };
+  }
+  if (!byHeat) return null;
+  return { verb: 'scout', by: byHeat.by, because: [byHeat.event, ...how], lead, rule: byHeat.rule };
+}
+
+function blind(findings: Findings): Draft | null {
+  const because = [...noRule(findings), ...noSight(findings)];
+  if (because.length === 0) return null;
+  const visit = because.some((item) => item.kind === 'trap-unusable' || item.kind === 'lure-spent');
+  const lead = leading(findings.caught);
+  return { verb: 'blind', by: visit ? findings.prepared.on : null, because, lead, rule: lead?.rule ?? null };
+}
+
+function watch({ prepared, caught, sample, heat }: Findings): Draft {
+  const lead = leading(caught);
+  const because = [...(lead?.because ?? []), ...(sample ? [sample.because] : [])];
+  const rule = lead?.rule ?? null;
+  return {
+    verb: 'watch',
+    by: nextCheck(prepared, caught.traps),
+    because: because.length > 0 ? because : heat.because,
+    lead,
+    rule,
+  };
+}
+
+function noRule({ rules, caught, field }: Findings): Evidence[] {
+  const any = rules.catch.length + rules.infestation.length + rules.heat.length > 0;
+  if (!any) return [{ kind: 'missing', what: 'rule', from: null, to: null, detail: field.crop }];
+  const without = caught.designs.filter((finding) => finding.rule === null);
+  const readable = caught.designs.some((finding) => finding.rule !== null);
+  if (rules.catch.length === 0 || readable) return [];
+  return without.map((finding) => ({ kind: 'missing', what: 'rule', from: null, to: null, detail: finding.design }));
+}
+
+/** What a rule needs and nobody can see: each entry alone is reason enough to say so. */
+function noSight(findings: Findings): Evidence[] {
+  const { caught, rules, heat, field, stage, sample } = findings;
+  const open = (rule: ActionRule) => !['not-yet', 'over'].includes(stageFit(field, rule.stages, stage).kind);
+  const catchMatters = rules.catch.some(open);
+  const trapsMatter = catchMatters || rules.heat.some((rule) => open(rule)) || rules.infestation.some(open);
+  if (caught.traps.length === 0) {
+    const answered =
+      sample?.reached === false || (heat.seen && !catchMatters && heat.because.some((item) => item.kind === 'event'));
+    return answered || !trapsMatter ? [] : [{ kind: 'missing', what: 'trap', from: null, to: null, detail: null }];
+  }
+  const usable = caught.designs.filter((finding) => finding.rule !== null || rules.catch.length === 0);
+  if (usable.length === 0 && caught.designs.length === 0) return caught.unusable.map(unusableEvidence);
+  if (catchMatters) {
+    const clear = usable.filter((finding) => !finding.readsLow);
+    if (usable.length > 0 && clear.length === 0) return usable.flatMap((finding) => finding.because);
+    const undecided = usable.find((finding) => finding.reached && finding.stage.kind === 'unknown');
+    if (undecided) return [stageMissing(stage), ...undecided.because];
+    return [];
+  }
+  return rules.heat.some(open) && !heat.seen && heat.missing ? [heat.missing] : [];
+}
+
+/** Evidence that every verb should carry besides its own reason. */
+function contextOf(findings: Findings, draft: Draft): Evidence[] {
+  if (draft.verb === 'none') return [];
+  const { caught, stage, heat, treatment, sample, field, rules } = findings;
+  const lead = draft.lead ?? null;
+  const context: Evidence[] = [];
+  if (lead) context.push(...lead.because);
+  for (const other of caught.designs)
+    if (other !== lead && other.design !== lead?.design) context.push(...otherDesign(other, lead));
+  context.push(...caught.unusable.map(unusableEvidence));
+  const all = [...rules.catch, ...rules.infestation, ...rules.heat];
+  if (stage && all.length > 0)
+    context.push(
+      stageEvidence(
+        all,
+        stage,
+        all.some((rule) => stageFit(field, rule.stages, stage).kind === 'susceptible'),
+      ),
+    );
+  else if (!stage && all.some((rule) => rule.stages !== null)) context.push(stageMissing(stage));
+  context.push(...heat.because);
+  if (sample) context.push(sample.because);
+  if (treatment) context.push(treatment.because);
+  context.push(...otherRules(rules, lead));
+  return context;
+}
+
+function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: Draft, context: readonly Evidence[]): Advice {
+  const lead = draft.lead ?? null;
+  const rule = draft.rule ?? null;
+  const because = unique([...draft.because, ...context]);
+  const cautions = unique([...(draft.cautions ?? []), ...standing(draft, lead, because), ...labelCautions(prepared, field)]);
+  return {
+    field: field.fieldId,
+    insect,
+    verb: draft.verb,
+    by: draft.by === null ? null : formatDay(draft.by),
+    rate: lead?.rate.perNight ?? null,
+    interval: lead ? [lead.rate.low, lead.rate.high] : null,
+    intervalDays: lead?.intervalDays ?? null,
+    probabilityAbove: lead?.probabilityAbove ?? null,
+    because,
+    cautions,
+    confidence: confidenceOf(draft.verb, lead, because),
+    rule: rule ? ruleReference(rule) : null,
+    source: rule && rule.source !== '' ? rule.source : null,
+  };
+}
+
+/** Cautions that follow from the verb and from what it rests on. */
+function standing(draft: Draft, lead: DesignFinding | null, because: readonly Evidence[]): Caution[] {
+  const cautions: Caution[] = [];
+  const rule = draft.rule ?? null;
+  if (draft.verb === 'decide') cautions.push({ kind: 'label-and-adviser' }, { kind: 'bees' });
+  if (lead && draft.verb !== 'none') {
+    if (lead.readsLow) cautions.push({ kind: 'reads-low', why: 'spent-lure' });
+    if (lead.doubtful) cautions.push({ kind: 'reads-low', why: 'doubtful-check' });
+    if (lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value)
+      cautions.push({ kind: 'few-nights', trapNights: lead.rate.trapNights });
+    if (lead.rule?.design === null) cautions.push({ kind: 'rule-design-unstated' });
+  }
+  const designs = because.flatMap((item) => (item.kind === 'other-design' ? [item.design] : []));
+  if (lead && designs.length > 0) cautions.push({ kind: 'designs-not-pooled', designs: [lead.design, ...designs] });
+  if (rule && rule.standing !== 'own' && rule.region !== '') cautions.push({ kind: 'rule-from-elsewhere', region: rule.region });
+  const stage = because.find((item) => item.kind === 'stage');
+  if (stage && stage.ageDays > ASSUMPTIONS.stageOldDays.value) cautions.push({ kind: 'stage-old', ageDays: stage.ageDays });
+  return cautions;
+}
+
+function decisionDue(prepared: Prepared, reachedOn: Day): { readonly by: Day; readonly cautions: Caution[] } {
+  const due = addDays(reachedOn, ASSUMPTIONS.decideWithinDays.value);
+  if (due >= prepared.on) return { by: due, cautions: [] };
+  return { by: prepared.on, cautions: [{ kind: 'overdue', since: formatDay(due) }] };
+}
+
+/** A finding counts towards a verb when its rule holds at the crop's stage. */
+function speaks(finding: DesignFinding): boolean {
+  return finding.rule !== null && (finding.stage.kind === 'any' || finding.stage.kind === 'susceptible');
+}
+
+/** Share of the threshold reached: the design nearest to (or furthest above) its own rule leads. */
+const severity = (finding: DesignFinding) =>
+  finding.thresholdPerNight === null ? -1 : finding.rate.perNight / Math.max(finding.thresholdPerNight, Number.MIN_VALUE);
+const bySeverity = (a: DesignFinding, b: DesignFinding) => severity(b) - severity(a);
+
+const leading = (caught: CatchFinding): DesignFinding | null => [...caught.designs].sort(bySeverity)[0] ?? null;
+
+function ruleReference(rule: ActionRule): RuleReference {
+  return { id: rule.id, kind: rule.kind, region: rule.region, standing: rule.standing };
+}
+
+function stageEvidence(rules: readonly ActionRule[], stage: StageKnown, susceptible: boolean): Evidence {
+  const needed = [...new Set(rules.flatMap((rule) => rule.stages ?? []))];
+  return { kind: 'stage', stage: stage.written, observedOn: stage.observedOn, ageDays: stage.ageDays, needed, susceptible };
+}
+
+function stageMissing(stage: StageKnown | null): Evidence {
+  return { kind: 'missing', what: 'stage', from: stage?.observedOn ?? null, to: null, detail: stage?.written ?? null };
+}
+
+function unusableEvidence({ trapId, design, why, since, nightsWithoutSight }: CatchFinding['unusable'][number]): Evidence {
+  return {
+    kind: 'trap-unusable',
+    trapId,
+    design,
+    why,
+    since: since === null ? null : formatDay(since),
+    nights: nightsWithoutSight,
+  };
+}
+
+function unique<T>(items: readonly T[]): T[] {
+  return [...new Map(items.map((item) => [JSON.stringify(item), item])).values()];
+}

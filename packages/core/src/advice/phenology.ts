@@ -1,0 +1,166 @@
+/** When heat says that something is due: model events of an insect at a field, and the scouting they call for. */
+import { ASSUMPTIONS, insectById, modelById } from '../catalogue/index.ts';
+import type { EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
+import { findBiofix } from '../flight/index.ts';
+import type { Biofix } from '../flight/types.ts';
+import { type HeatTrack, projectEvent } from '../heat/index.ts';
+import type { FieldRecord } from '../records/schema.ts';
+import { addDays, type Day, day, dayOf, daysBetween, formatDay, yearOf } from '../units/day.ts';
+import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
+import type { Evidence } from './types.ts';
+
+export type EventEvidence = Evidence & { readonly kind: 'event' };
+type Missing = Evidence & { readonly kind: 'missing' };
+
+/** Heat since a model's start at a field, as far as the weather goes. */
+export interface ModelHeat {
+  readonly model: PhenologyModel;
+  readonly start: Day;
+  readonly biofix: Biofix | null;
+  readonly track: HeatTrack;
+  /** In the model's unit, from `start` through `through`. */
+  readonly total: number;
+  readonly through: Day;
+  readonly bridgedDays: number;
+}
+
+export type ModelHeatResult =
+  | { readonly kind: 'known'; readonly heat: ModelHeat }
+  /** The model has not started: its biofix has not been seen. */
+  | { readonly kind: 'not-started' }
+  | { readonly kind: 'missing'; readonly missing: Missing; readonly biofix: Biofix | null };
+
+export function modelHeat(prepared: Prepared, field: FieldRecord, model: PhenologyModel): ModelHeatResult {
+  const biofix = model.start.kind === 'biofix' ? biofixOf(prepared, field, model.insect) : null;
+  const start = model.start.kind === 'calendar' ? calendarStart(prepared, field, model.start) : (biofix?.on ?? null);
+  if (start === null) return { kind: 'not-started' };
+  const source = weatherSourceOf(prepared, field);
+  if (source === null) {
+    const what = prepared.weather.size === 0 ? 'weather' : 'weather-source';
+    return { kind: 'missing', missing: missing(what, start, prepared.on), biofix };
+  }
+  const track = heatOf(prepared, source, model.heat);
+  const { end } = track;
+  if (end === null) return { kind: 'missing', missing: missing('weather', start, prepared.on), biofix };
+  const behind = daysBetween(end, prepared.on);
+  if (behind > ASSUMPTIONS.weatherStaleDays.value && end >= start) {
+    return { kind: 'missing', missing: missing('weather', addDays(end, 1), prepared.on), biofix };
+  }
+  if (end < start) {
+    if (daysBetween(start, prepared.on) > ASSUMPTIONS.weatherStaleDays.value) {
+      return { kind: 'missing', missing: missing('weather', start, prepared.on), biofix };
+    }
+    return { kind: 'known', heat: { model, start, biofix, track, total: 0, through: addDays(start, -1), bridgedDays: 0 } };
+  }
+  const sum = track.total(start, end);
+  if (!sum.ok) return { kind: 'missing', missing: missing('weather', sum.gap.from, sum.gap.to), biofix };
+  const { degreeDays: total, bridgedDays } = sum;
+  return { kind: 'known', heat: { model, start, biofix, track, total, through: end, bridgedDays } };
+}
+
+export function biofixOf(prepared: Prepared, field: FieldRecord, insect: string): Biofix | null {
+  const rule = insectById(insect)?.biofix?.rule;
+  if (!rule) return null;
+  const histories = trapsThisSeason(prepared, field, insect).map((trap) => historyOf(prepared, trap));
+  return findBiofix(rule, histories);
+}
+
+/** Where one event stands: ahead with its expected dates, under way, or past. */
+export function eventAt(
+  heat: ModelHeat,
+  event: { readonly event: EventId; readonly generation: number | null; readonly from: number; readonly to: number | null },
+): EventEvidence {
+  const { model, track, total } = heat;
+  const status = total < event.from ? 'ahead' : event.to !== null && total < event.to ? 'now' : 'past';
+  return {
+    kind: 'event',
+    modelId: model.id,
+    event: event.event,
+    generation: event.generation,
+    from: event.from,
+    to: event.to,
+    unit: model.heat.unit,
+    heatSoFar: total,
+    heatThrough: formatDay(heat.through),
+    bridgedDays: heat.bridgedDays,
+    status,
+    expected: status === 'ahead' ? projected(track, event.from - total) : reachedOn(heat, event.from),
+  };
+}
+
+export interface HeatFinding {
+  /** Scouting that heat calls for now or within the lead time, soonest first. */
+  readonly due: readonly { readonly rule: HeatScoutRule; readonly event: EventEvidence; readonly by: Day }[];
+  /** True when at least one rule's model could be followed. */
+  readonly seen: boolean;
+  readonly missing: Missing | null;
+  readonly because: readonly Evidence[];
+}
+
+/** Applies the rules that send somebody into the field by heat. */
+export function heatFinding(prepared: Prepared, field: FieldRecord, rules: readonly HeatScoutRule[]): HeatFinding {
+  const due: { rule: HeatScoutRule; event: EventEvidence; by: Day }[] = [];
+  const because: Evidence[] = [];
+  const biofixes = new Set<Biofix>();
+  let seen = false;
+  let lacking: Missing | null = null;
+  for (const rule of rules) {
+    const model = modelById(rule.modelId);
+    if (!model) continue;
+    const result = modelHeat(prepared, field, model);
+    const biofix = result.kind === 'known' ? result.heat.biofix : result.kind === 'missing' ? result.biofix : null;
+    if (biofix && ![...biofixes].some((known) => known.on === biofix.on)) biofixes.add(biofix);
+    if (result.kind === 'missing') lacking = result.missing;
+    else seen = true;
+    if (result.kind !== 'known') continue;
+    const event = eventAt(result.heat, { event: rule.lookFor, generation: null, from: rule.from, to: rule.to });
+    because.push(event);
+    const by = scoutBy(event, prepared.on);
+    if (by !== null) due.push({ rule, event, by });
+  }
+  const found = [...biofixes].map(
+    (biofix): Evidence => ({
+      kind: 'biofix',
+      rule: biofix.rule,
+      on: formatDay(biofix.on),
+      earliest: formatDay(biofix.earliest),
+      trapId: biofix.trapId,
+    }),
+  );
+  due.sort((a, b) => a.by - b.by);
+  return { due, seen, missing: lacking, because: [...found, ...because, ...(lacking ? [lacking] : [])] };
+}
+
+/** The day by which it is worth going: at once while the window is open, the expected day while it is near. */
+function scoutBy(event: EventEvidence, on: Day): Day | null {
+  if (event.status === 'now') return addDays(on, ASSUMPTIONS.scoutWithinDays.value);
+  if (event.status === 'past' || event.expected === null) return null;
+  const middle = day(event.expected.middle);
+  if (daysBetween(on, middle) > ASSUMPTIONS.scoutLeadDays.value) return null;
+  return Math.max(on, middle) as Day;
+}
+
+function projected(track: HeatTrack, remaining: number): EventEvidence['expected'] {
+  const ahead = projectEvent(track, remaining);
+  if (!ahead) return null;
+  const { early, middle, late, method, years } = ahead;
+  return { early: formatDay(early), middle: formatDay(middle), late: formatDay(late), method, years };
+}
+
+function reachedOn(heat: ModelHeat, target: number): EventEvidence['expected'] {
+  const reached = heat.track.dayReaching(heat.start, target);
+  if (reached === null) return null;
+  const date = formatDay(reached);
+  return { early: date, middle: date, late: date, method: 'reached', years: 0 };
+}
+
+/** The model's calendar start in the growing year that holds `on`. */
+function calendarStart(prepared: Prepared, field: FieldRecord, start: { readonly month: number; readonly date: number }): Day {
+  const year = yearOf(seasonStart(field, prepared.on));
+  const first = dayOf(year, start.month, start.date);
+  return first < seasonStart(field, prepared.on) ? dayOf(year + 1, start.month, start.date) : first;
+}
+
+function missing(what: 'weather' | 'weather-source', from: Day, to: Day): Missing {
+  return { kind: 'missing', what, from: formatDay(from), to: formatDay(to), detail: null };
+}

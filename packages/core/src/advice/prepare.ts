@@ -1,0 +1,188 @@
+/**
+ * A program as it was known on one day, indexed for questions about fields.
+ *
+ * Everything after that day is left out, so that a past day can be looked at as it was known then. Histories and
+ * heat are computed when first asked for and kept: one new check touches one trap's season and nothing else.
+ */
+
+import { ASSUMPTIONS, catalogue } from '../catalogue/index.ts';
+import { catchIntervals } from '../catch/index.ts';
+import type { TrapHistory } from '../catch/types.ts';
+import { type HeatTrack, heatTrack } from '../heat/index.ts';
+import type { HeatRule } from '../heat/types.ts';
+import type { Program } from '../records/program.ts';
+import type {
+  CheckRecord,
+  FieldRecord,
+  LureRecord,
+  SampleRecord,
+  StageRecord,
+  TrapRecord,
+  TreatmentRecord,
+} from '../records/schema.ts';
+import { type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
+import { seriesFromRecords, truncateSeries } from '../weather/index.ts';
+import type { DailyExtremes } from '../weather/types.ts';
+
+export interface Prepared {
+  readonly program: Program;
+  readonly on: Day;
+  /** Insects anybody in the program traps, samples or treats, in the catalogue's order. */
+  readonly insects: readonly string[];
+  readonly fields: ReadonlyMap<string, FieldRecord>;
+  readonly traps: ReadonlyMap<string, TrapRecord>;
+  /** Traps by the cell they inform. */
+  readonly trapsByCell: ReadonlyMap<string, readonly TrapRecord[]>;
+  readonly checksByTrap: ReadonlyMap<string, readonly CheckRecord[]>;
+  readonly luresByTrap: ReadonlyMap<string, readonly LureRecord[]>;
+  readonly stagesByField: ReadonlyMap<string, readonly StageRecord[]>;
+  readonly samplesByCell: ReadonlyMap<string, readonly SampleRecord[]>;
+  readonly treatmentsByCell: ReadonlyMap<string, readonly TreatmentRecord[]>;
+  readonly weather: ReadonlyMap<string, DailyExtremes>;
+  readonly histories: Map<string, TrapHistory>;
+  readonly heat: Map<string, HeatTrack>;
+}
+
+export const cellKey = (field: string, insect: string): string => `${field}\n${insect}`;
+
+/** Indexes a program as known at the end of `on`. Records are taken to be valid: `checkProgram` finds those that are not. */
+export function prepare(program: Program, options: { readonly on: Day }): Prepared {
+  const { on } = options;
+  const today = formatDay(on);
+  const traps = program.traps.filter((trap) => trap.hungOn <= today);
+  const samples = program.samples.filter((sample) => sample.sampledOn <= today);
+  const treatments = program.treatments.filter((treatment) => treatment.appliedOn <= today);
+  const weather = new Map<string, DailyExtremes>();
+  for (const [id, series] of seriesFromRecords(program.weather)) weather.set(id, truncateSeries(series, on));
+
+  return {
+    program,
+    on,
+    insects: insectsOf(program),
+    fields: new Map(program.fields.map((field) => [field.fieldId, field])),
+    traps: new Map(traps.map((trap) => [trap.trapId, trap])),
+    trapsByCell: groupMany(traps, (trap) => trap.informs.map((field) => cellKey(field, trap.insect))),
+    checksByTrap: group(program.checks, (check) => check.trapId),
+    luresByTrap: group(program.lures, (lure) => lure.trapId),
+    stagesByField: sortedGroup(
+      program.stages.filter((stage) => stage.observedOn <= today),
+      (stage) => stage.fieldId,
+      (stage) => stage.observedOn,
+    ),
+    samplesByCell: sortedGroup(
+      samples,
+      (sample) => cellKey(sample.fieldId, sample.insect),
+      (sample) => sample.sampledOn,
+    ),
+    treatmentsByCell: sortedGroup(
+      treatments,
+      (t) => cellKey(t.fieldId, t.insect),
+      (t) => t.appliedOn,
+    ),
+    weather,
+    histories: new Map(),
+    heat: new Map(),
+  };
+}
+
+/** What one more check changes: the trap's season, and the cells of the fields it informs. */
+export function withCheck(
+  prepared: Prepared,
+  check: CheckRecord,
+): { readonly prepared: Prepared; readonly touched: readonly { readonly field: string; readonly insect: string }[] } {
+  const checksByTrap = new Map(prepared.checksByTrap);
+  const others = (checksByTrap.get(check.trapId) ?? []).filter(
+    (known) => known.checkedOn !== check.checkedOn || known.visit !== check.visit,
+  );
+  checksByTrap.set(check.trapId, [...others, check]);
+  const histories = new Map(prepared.histories);
+  histories.delete(check.trapId);
+  const trap = prepared.traps.get(check.trapId);
+  return {
+    prepared: { ...prepared, checksByTrap, histories },
+    touched: trap ? trap.informs.map((field) => ({ field, insect: trap.insect })) : [],
+  };
+}
+
+export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {
+  const known = prepared.histories.get(trap.trapId);
+  if (known) return known;
+  const checks = prepared.checksByTrap.get(trap.trapId) ?? [];
+  const history = catchIntervals(trap, checks, prepared.luresByTrap.get(trap.trapId) ?? [], prepared.on);
+  prepared.histories.set(trap.trapId, history);
+  return history;
+}
+
+/** Traps that inform a cell and stood at any time in the season that holds `on`. */
+export function trapsThisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TrapRecord[] {
+  const start = formatDay(seasonStart(field, prepared.on));
+  return (prepared.trapsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter(
+    (trap) => trap.takenDownOn === null || trap.takenDownOn >= start,
+  );
+}
+
+/** First day of the growing year: 1 January, or 1 July where the field lies south of the equator. */
+export function seasonStart(field: FieldRecord, on: Day): Day {
+  const year = yearOf(on);
+  if (field.latitude === null || field.latitude >= 0) return dayOf(year, 1, 1);
+  const july = dayOf(year, 7, 1);
+  return on >= july ? july : dayOf(year - 1, 7, 1);
+}
+
+/** The weather source of a field: the one it names, the one named after it or its farm, or the program's only one. */
+export function weatherSourceOf(prepared: Prepared, field: FieldRecord): string | null {
+  for (const id of [field.weatherSource, field.fieldId, field.farm]) {
+    if (id !== null && prepared.weather.has(id)) return id;
+  }
+  if (field.weatherSource !== null || prepared.weather.size !== 1) return null;
+  return [...prepared.weather.keys()][0]!;
+}
+
+export function heatOf(prepared: Prepared, sourceId: string, rule: HeatRule): HeatTrack {
+  const key = `${sourceId}\n${rule.method} ${rule.cutoff} ${rule.lower} ${rule.upper} ${rule.unit}`;
+  const known = prepared.heat.get(key);
+  if (known) return known;
+  const track = heatTrack(rule, prepared.weather.get(sourceId)!, { maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value });
+  prepared.heat.set(key, track);
+  return track;
+}
+
+/** Newest day with both extremes; null when the source has none. */
+export function weatherEnd(series: DailyExtremes): Day | null {
+  for (let i = series.tminC.length - 1; i >= 0; i--) {
+    if (!Number.isNaN(series.tminC[i]!) && !Number.isNaN(series.tmaxC[i]!)) return (series.start + i) as Day;
+  }
+  return null;
+}
+
+export const recordDay = (text: string | null): Day | null => (text === null ? null : day(text));
+
+function insectsOf(program: Program): string[] {
+  const seen = new Set<string>();
+  for (const record of [program.traps, program.samples, program.treatments, program.rules].flat()) seen.add(record.insect);
+  const order = new Map(catalogue.insects.map((insect, index) => [insect.id, index]));
+  const place = (insect: string) => order.get(insect) ?? order.size;
+  return [...seen].sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
+}
+
+function group<T>(records: readonly T[], key: (record: T) => string): Map<string, T[]> {
+  return groupMany(records, (record) => [key(record)]);
+}
+
+function groupMany<T>(records: readonly T[], keys: (record: T) => readonly string[]): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const record of records) {
+    for (const key of keys(record)) {
+      const members = groups.get(key);
+      if (members) members.push(record);
+      else groups.set(key, [record]);
+    }
+  }
+  return groups;
+}
+
+function sortedGroup<T>(records: readonly T[], key: (record: T) => string, order: (record: T) => string): Map<string, T[]> {
+  const groups = group(records, key);
+  for (const members of groups.values()) members.sort((a, b) => (order(a) < order(b) ? -1 : order(a) > order(b) ? 1 : 0));
+  return groups;
+}

@@ -1,0 +1,88 @@
+/** Which rules speak for a field and an insect: the program's own first, then the catalogue's. */
+import { rulesFor } from '../catalogue/index.ts';
+import type { ActionRule, CatchTableRule, CatchThresholdRule, HeatScoutRule, InfestationRule } from '../catalogue/types.ts';
+import type { FieldRecord, RuleRecord, TrapDesign } from '../records/schema.ts';
+import { formatDay } from '../units/day.ts';
+import type { Prepared } from './prepare.ts';
+import type { Evidence } from './types.ts';
+
+export type CatchRule = CatchThresholdRule | CatchTableRule;
+
+export interface CellRules {
+  /** In order of preference. */
+  readonly catch: readonly CatchRule[];
+  readonly infestation: readonly InfestationRule[];
+  readonly heat: readonly HeatScoutRule[];
+}
+
+export function cellRules(prepared: Prepared, field: FieldRecord, insect: string): CellRules {
+  const today = formatDay(prepared.on);
+  const own = prepared.program.rules
+    .filter(
+      (rule) =>
+        rule.crop === field.crop &&
+        rule.insect === insect &&
+        (rule.validFrom === null || rule.validFrom <= today) &&
+        (rule.validTo === null || rule.validTo >= today),
+    )
+    .map(ownRule);
+  const published = rulesFor({ crop: field.crop, insect, growthHabit: field.growthHabit });
+  const ordered = [...published].sort((a, b) => Number(b.preferred) - Number(a.preferred));
+  return {
+    catch: [...own, ...ordered.filter(isCatchRule)],
+    infestation: ordered.filter((rule) => rule.kind === 'infestation'),
+    heat: ordered.filter((rule) => rule.kind === 'heat-scout'),
+  };
+}
+
+/** The rule for traps of one design: one made for the design, else one that names none; the program's own before others. */
+export function ruleForDesign(rules: readonly CatchRule[], design: TrapDesign): CatchRule | null {
+  const fits = (own: boolean, exact: boolean) =>
+    rules.find((rule) => (rule.standing === 'own') === own && rule.design === (exact ? design : null));
+  return fits(true, true) ?? fits(true, false) ?? fits(false, true) ?? fits(false, false) ?? null;
+}
+
+/** The catch per night at which a rule begins to ask for a decision. */
+export function lowestPerNight(rule: CatchRule): number {
+  return rule.kind === 'catch-table' ? rule.tiers[0]!.from : rule.per === 'week' ? rule.threshold / 7 : rule.threshold;
+}
+
+function ownRule(rule: RuleRecord): CatchThresholdRule {
+  return {
+    kind: 'catch-threshold',
+    id: rule.ruleId,
+    insect: rule.insect,
+    crops: [rule.crop],
+    growthHabits: null,
+    stages: rule.stages.length > 0 ? rule.stages : null,
+    region: '',
+    preferred: true,
+    design: rule.design,
+    threshold: rule.threshold,
+    per: rule.per,
+    intervalDays: rule.intervalDays,
+    unless: null,
+    source: rule.source ?? '',
+    standing: 'own',
+  };
+}
+
+const isCatchRule = (rule: ActionRule): rule is CatchRule => rule.kind === 'catch-threshold' || rule.kind === 'catch-table';
+
+/** Rules of other regions (or the catalogue's behind the program's own) that would also fit: named, not applied. */
+export function otherRules(
+  rules: CellRules,
+  lead: { readonly rule: CatchRule | null; readonly design: TrapDesign } | null,
+): Evidence[] {
+  if (!lead?.rule) return [];
+  return rules.catch
+    .filter((rule) => rule !== lead.rule && (rule.design === null || rule.design === lead.design))
+    .map((rule) => ({
+      kind: 'other-rule',
+      ruleId: rule.id,
+      region: rule.region,
+      threshold: rule.kind === 'catch-table' ? rule.tiers[0]!.from : rule.threshold,
+      per: rule.kind === 'catch-table' ? 'night' : rule.per,
+      source: rule.source,
+    }));
+}

@@ -1,0 +1,105 @@
+/** What samples say under the published figures for infested plants, ears or fruit. */
+import { ASSUMPTIONS } from '../catalogue/index.ts';
+import type { InfestationRule } from '../catalogue/types.ts';
+import type { FieldRecord, SampleRecord } from '../records/schema.ts';
+import { type Day, day, daysBetween } from '../units/day.ts';
+import { cellKey, type Prepared } from './prepare.ts';
+import { stageFit, stageOf } from './season.ts';
+import type { Evidence } from './types.ts';
+
+export interface SampleFinding {
+  readonly sampledOn: Day;
+  readonly rule: InfestationRule | null;
+  /** Null when no rule fits what was looked at, or nobody wrote how many were infested. */
+  readonly reached: boolean | null;
+  readonly because: Evidence;
+}
+
+/** The newest sample still fresh enough to speak for the field; null when there is none. */
+export function sampleFinding(
+  prepared: Prepared,
+  field: FieldRecord,
+  insect: string,
+  rules: readonly InfestationRule[],
+): SampleFinding | null {
+  const fresh = freshSamples(prepared, field.fieldId, insect);
+  const findings = fresh.map((sample) => judge(prepared, field, sample, rules));
+  return findings.find((finding) => finding.reached === true) ?? findings[0] ?? null;
+}
+
+/** The rule that says what to look at now, at the crop's present stage. */
+export function samplingRule(prepared: Prepared, field: FieldRecord, rules: readonly InfestationRule[]): InfestationRule | null {
+  const stage = stageOf(prepared, field);
+  const fits = (kinds: readonly string[]) => rules.find((rule) => kinds.includes(stageFit(field, rule.stages, stage).kind));
+  return fits(['susceptible']) ?? fits(['any']) ?? fits(['unknown']) ?? null;
+}
+
+export function samplingEvidence(rule: InfestationRule): Evidence {
+  const { units, places } = rule.examine;
+  return {
+    kind: 'sampling',
+    ruleId: rule.id,
+    unit: rule.unit,
+    sign: rule.sign,
+    units,
+    places,
+    share: rule.share,
+    source: rule.source,
+  };
+}
+
+/** Fresh samples, newest first. */
+function freshSamples(prepared: Prepared, fieldId: string, insect: string): SampleRecord[] {
+  const all = prepared.samplesByCell.get(cellKey(fieldId, insect)) ?? [];
+  return all.filter((sample) => daysBetween(day(sample.sampledOn), prepared.on) <= ASSUMPTIONS.sampleFreshDays.value).reverse();
+}
+
+function judge(prepared: Prepared, field: FieldRecord, sample: SampleRecord, rules: readonly InfestationRule[]): SampleFinding {
+  const stage = stageOf(prepared, field);
+  const rule =
+    rules.find((r) => speaksOf(r, sample) && ['susceptible', 'any'].includes(stageFit(field, r.stages, stage).kind)) ?? null;
+  const infested = infestedUnits(sample, rule);
+  const share = infested === null ? null : infested / sample.unitsExamined;
+  const alone = rule === null || share === null ? null : share >= rule.share;
+  const together = rule === null || share === null || alone ? null : combined(prepared, sample, share, rule);
+  const evidence = {
+    kind: 'sample' as const,
+    sampledOn: sample.sampledOn,
+    what: sample.kind,
+    examined: sample.unitsExamined,
+    infested,
+    share: together?.share ?? share,
+    ruleId: rule?.id ?? null,
+    ruleShare: together && rule?.combinedWith ? rule.combinedWith.share : (rule?.share ?? null),
+    reached: together ? together.reached : alone,
+    withInsect: together ? rule!.combinedWith!.insect : null,
+  };
+  return { sampledOn: day(sample.sampledOn), rule, reached: evidence.reached, because: evidence };
+}
+
+/** Two insects in the same plants can together reach a figure that neither reaches alone. */
+function combined(prepared: Prepared, sample: SampleRecord, share: number, rule: InfestationRule) {
+  if (!rule.combinedWith) return null;
+  const partner = freshSamples(prepared, sample.fieldId, rule.combinedWith.insect).find(
+    (other) => other.sampledOn === sample.sampledOn && other.kind === sample.kind && other.unitsInfested !== null,
+  );
+  if (!partner) return null;
+  const both = share + partner.unitsInfested! / partner.unitsExamined;
+  return { share: both, reached: both >= rule.combinedWith.share };
+}
+
+const word = (text: string) =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/g, '-')
+    .replace(/s$/, '');
+
+function speaksOf(rule: InfestationRule, sample: SampleRecord): boolean {
+  const kind = word(sample.kind);
+  return [rule.unit, rule.sign, `${word(rule.unit)}-${rule.sign}`].some((name) => word(name) === kind);
+}
+
+function infestedUnits(sample: SampleRecord, rule: InfestationRule | null): number | null {
+  return rule?.sign === 'egg-masses' ? (sample.totalCount ?? sample.unitsInfested) : sample.unitsInfested;
+}

@@ -1,0 +1,73 @@
+/** Do field and insect meet now? Host, planting, harvest and the stage of the crop. */
+import { ASSUMPTIONS, canonicalStage, cropById, insectById, stageOrder } from '../catalogue/index.ts';
+import type { FieldRecord } from '../records/schema.ts';
+import { day, daysBetween, formatDay } from '../units/day.ts';
+import { cellKey, type Prepared, recordDay, seasonStart } from './prepare.ts';
+import type { Evidence } from './types.ts';
+
+export interface StageKnown {
+  readonly written: string;
+  /** The crop's own word for it; null when the crop or the word is not in the catalogue. */
+  readonly canonical: string | null;
+  readonly observedOn: string;
+  readonly ageDays: number;
+}
+
+/** The newest stage somebody saw; null when nobody did since planting, or since the growing year began. */
+export function stageOf(prepared: Prepared, field: FieldRecord): StageKnown | null {
+  const seen = prepared.stagesByField.get(field.fieldId)?.at(-1);
+  if (!seen || seen.observedOn < (field.plantedOn ?? formatDay(seasonStart(field, prepared.on)))) return null;
+  return {
+    written: seen.stage,
+    canonical: canonicalStage(field.crop, seen.stage),
+    observedOn: seen.observedOn,
+    ageDays: daysBetween(day(seen.observedOn), prepared.on),
+  };
+}
+
+export type StageFit =
+  | { readonly kind: 'any' }
+  | { readonly kind: 'susceptible' | 'not-yet' | 'over'; readonly stage: StageKnown }
+  /** Nobody wrote a stage, the word is not understood, or it was seen so long ago that the crop has moved on. */
+  | { readonly kind: 'unknown'; readonly stage: StageKnown | null };
+
+/** Whether the crop is at one of a rule's stages, as far as anybody has seen. */
+export function stageFit(field: FieldRecord, needed: readonly string[] | null, stage: StageKnown | null): StageFit {
+  if (needed === null || needed.length === 0) return { kind: 'any' };
+  if (stage === null || stage.canonical === null) return { kind: 'unknown', stage };
+  const words = needed.map((word) => canonicalStage(field.crop, word) ?? word);
+  if (words.includes(stage.canonical)) return { kind: 'susceptible', stage };
+  const at = stageOrder(field.crop, stage.canonical);
+  const places = words.map((word) => stageOrder(field.crop, word)).filter((place) => place !== null);
+  if (at === null || places.length === 0) return { kind: 'unknown', stage };
+  if (at > Math.max(...places)) return { kind: 'over', stage };
+  if (stage.ageDays > ASSUMPTIONS.stageTooOldDays.value) return { kind: 'unknown', stage };
+  return { kind: 'not-yet', stage };
+}
+
+/** Why the field is out of season for the insect whatever the catch; null when it may be in season. */
+export function outOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Evidence | null {
+  const { on } = prepared;
+  if (!isHost(prepared, field, insect)) return { kind: 'out-of-season', why: 'not-a-host', date: null, days: null };
+  const planted = recordDay(field.plantedOn);
+  if (planted !== null && planted > on) {
+    return { kind: 'out-of-season', why: 'not-planted', date: formatDay(planted), days: daysBetween(on, planted) };
+  }
+  const harvest = recordDay(field.harvestOn);
+  if (harvest !== null && harvest < on) {
+    return { kind: 'out-of-season', why: 'harvested', date: formatDay(harvest), days: daysBetween(harvest, on) };
+  }
+  return null;
+}
+
+/** A crop is a host when the catalogue says so, when it does not know, or when the program itself watches the pair. */
+function isHost(prepared: Prepared, field: FieldRecord, insect: string): boolean {
+  const known = insectById(insect);
+  if (!known || !cropById(field.crop) || known.hosts.includes(field.crop)) return true;
+  const key = cellKey(field.fieldId, insect);
+  return (
+    prepared.trapsByCell.has(key) ||
+    prepared.samplesByCell.has(key) ||
+    prepared.program.rules.some((rule) => rule.crop === field.crop && rule.insect === insect)
+  );
+}

@@ -1,0 +1,23 @@
+/** Numbers as people read them: two figures that matter, never a false third. */
+
+/** 0.04 → `0.04`, 0.314 → `0.31`, 3.14 → `3.1`, 31.4 → `31`. */
+export function figure(value: number): string {
+  if (value === 0) return '0';
+  const digits = value >= 10 ? 0 : value >= 1 ? 1 : 2;
+  const text = value.toFixed(digits);
+  return Number(text) === 0 ? 'under 0.01' : trim(text);
+}
+
+/** A rule's own figure, as published: no digit added, none lost. */
+export function exact(value: number): string {
+  return String(Number(value.toPrecision(6)));
+}
+
+export function percent(share: number): string {
+  const value = share * 100;
+  if (value > 99 && value < 100) return 'over 99 %';
+  if (value > 0 && value < 1) return 'under 1 %';
+  return `${Math.round(value)} %`;
+}
+
+const trim = (text: string) => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);

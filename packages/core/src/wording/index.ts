@@ -1,0 +1,3 @@
+export { english } from './en.ts';
+export { exact, figure, percent } from './figures.ts';
+export * from './types.ts';

@@ -1,0 +1,32 @@
+/** Sentences for advice, in one language. Advice holds numbers and records; only here do they become words. */
+import type { Advice, Caution, Confidence, Evidence, Verb } from '../advice/types.ts';
+import type { EventId, Standing } from '../catalogue/types.ts';
+import type { Condition, TrapDesign } from '../records/schema.ts';
+import type { IsoDay, TemperatureUnit } from '../units/index.ts';
+
+export interface WordingOptions {
+  /** Unit in which air temperatures are shown. Degree-days keep the unit their model was published in. */
+  readonly temperature: TemperatureUnit;
+}
+
+export interface Wording {
+  readonly language: string;
+  readonly verb: Readonly<Record<Verb, string>>;
+  readonly confidence: Readonly<Record<Confidence, string>>;
+  readonly standing: Readonly<Record<Standing, string>>;
+  readonly design: Readonly<Record<TrapDesign, string>>;
+  readonly condition: Readonly<Record<Condition, string>>;
+  readonly event: Readonly<Record<EventId, string>>;
+  /** `Sun 13 July`. */
+  readonly day: (date: IsoDay) => string;
+  readonly insect: (id: string) => string;
+  readonly crop: (id: string) => string;
+  /** `3.1 a night (2.2–4.3)`; null when the advice has no rate. */
+  readonly rate: (advice: Pick<Advice, 'rate' | 'interval'>) => string | null;
+  /** The date beside the verb: `by Sun 13 July`, `check Tue 15 July`. */
+  readonly when: (advice: Pick<Advice, 'verb' | 'by'>) => string | null;
+  /** One sentence that says what to do and the first reason for it. */
+  readonly headline: (advice: Advice) => string;
+  readonly evidence: (evidence: Evidence) => string;
+  readonly caution: (caution: Caution) => string;
+}
