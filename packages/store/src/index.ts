@@ -1,0 +1,4 @@
+export * from './error.ts';
+export * from './open.ts';
+export * from './types.ts';
+export * from './uuid.ts';

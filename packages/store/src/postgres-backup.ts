@@ -1,0 +1,47 @@
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import type pg from 'pg';
+import { StoreError } from './error.ts';
+import { insert, run } from './plan.ts';
+import { openSqlite } from './sqlite.ts';
+import type { RevisionRow } from './tables.ts';
+
+const PAGE = 5_000;
+
+/** Every program of a PostgreSQL database, as one transaction sees it, in a SQLite file that opens as a store. */
+export async function copyToSqlite(client: pg.PoolClient, to: string): Promise<void> {
+  if (existsSync(to))
+    throw new StoreError('file-exists', `${to} exists already, and a backup never overwrites. Name another file.`);
+  const part = `${to}.part`;
+  rmSync(part, { force: true });
+  try {
+    const { rows } = await client.query<{ program_id: string }>('select program_id from programs order by program_id');
+    for (const { program_id } of rows) await copyProgram(client, program_id, part);
+    renameSync(part, to);
+  } finally {
+    rmSync(part, { force: true });
+  }
+}
+
+async function copyProgram(client: pg.PoolClient, program: string, file: string): Promise<void> {
+  const copy = openSqlite(file, program);
+  try {
+    for (let last = 0; ; ) {
+      const { rows } = await client.query<RevisionRow>(
+        'select * from revisions where program_id = $1 and sequence > $2 order by sequence limit $3',
+        [program, last, PAGE],
+      );
+      if (rows.length === 0) return;
+      last = rows.at(-1)!.sequence;
+      const counted = copy.db.updateTable('programs').set({ last_sequence: last }).where('program_id', '=', program);
+      await copy.write(
+        program,
+        (function* () {
+          yield* insert(rows);
+          yield* run(counted);
+        })(),
+      );
+    }
+  } finally {
+    await copy.close();
+  }
+}

@@ -1,0 +1,110 @@
+/** PostgreSQL, for networks that outgrow one file. */
+import { DummyDriver, Kysely, PostgresAdapter, PostgresIntrospector, PostgresQueryCompiler, sql } from 'kysely';
+import pg from 'pg';
+import { StoreError } from './error.ts';
+import { SCHEMA_VERSION, statementsFrom } from './migrations.ts';
+import type { Driver, Plan, Statement } from './plan.ts';
+import { copyToSqlite } from './postgres-backup.ts';
+import { REVISION_COLUMNS, type Tables } from './tables.ts';
+
+/** Lets one process at a time bring the schema up to date. Any number will do, if it is always the same. */
+const MIGRATION_LOCK = 0x4475736b;
+
+const db = new Kysely<Tables>({
+  dialect: {
+    createAdapter: () => new PostgresAdapter(),
+    createDriver: () => new DummyDriver(),
+    createIntrospector: (of) => new PostgresIntrospector(of),
+    createQueryCompiler: () => new PostgresQueryCompiler(),
+  },
+});
+
+const INSERT = `insert into revisions (${REVISION_COLUMNS.join(', ')}) select * from unnest(${REVISION_COLUMNS.map(
+  (column, index) => `$${index + 1}::${column === 'sequence' ? 'integer' : 'text'}[]`,
+).join(', ')})`;
+
+export async function openPostgres(url: string, program: string): Promise<Driver> {
+  const pool = new pg.Pool({ connectionString: url });
+  // An idle connection that the server drops is replaced at the next use.
+  pool.on('error', () => undefined);
+  try {
+    await transaction(pool, 'begin', (client) => migrate(client, url));
+    await pool.query('insert into programs (program_id) values ($1) on conflict do nothing', [program]);
+  } catch (error) {
+    await pool.end();
+    throw error;
+  }
+  return {
+    db,
+    list: (values) => sql<string>`(select unnest(${values}::text[]))`,
+    read: (plan) => transaction(pool, 'begin isolation level repeatable read read only', (client) => finish(client, plan)),
+    write: (of, plan) =>
+      transaction(pool, 'begin', async (client) => {
+        await client.query('select 1 from programs where program_id = $1 for update', [of]);
+        return finish(client, plan);
+      }),
+    backup: (file) =>
+      transaction(pool, 'begin isolation level repeatable read read only', (client) => copyToSqlite(client, file)),
+    // The server watches over its own pages; what can be asked from here is whether it answers.
+    integrity: async () => (await pool.query('select 1')) && [],
+    close: () => pool.end(),
+  };
+}
+
+async function transaction<T>(pool: pg.Pool, begin: string, work: (client: pg.PoolClient) => Promise<T>): Promise<T> {
+  const client = await connect(pool);
+  let broken: Error | undefined;
+  try {
+    await client.query(begin);
+    const result = await work(client);
+    await client.query('commit');
+    return result;
+  } catch (error) {
+    await client.query('rollback').catch((failure: Error) => {
+      broken = failure;
+    });
+    throw error;
+  } finally {
+    client.release(broken);
+  }
+}
+
+async function connect(pool: pg.Pool): Promise<pg.PoolClient> {
+  try {
+    return await pool.connect();
+  } catch (error) {
+    throw new StoreError(
+      'cannot-open',
+      `PostgreSQL cannot be reached: ${(error as Error).message}. Check the address and the account.`,
+    );
+  }
+}
+
+async function finish<T>(client: pg.PoolClient, plan: Plan<T>): Promise<T> {
+  let step = plan.next();
+  while (!step.done) step = plan.next(await execute(client, step.value));
+  return step.value;
+}
+
+async function execute(client: pg.PoolClient, statement: Statement): Promise<unknown[]> {
+  if ('insert' in statement) {
+    await client.query(
+      INSERT,
+      REVISION_COLUMNS.map((column) => statement.insert.map((row) => row[column])),
+    );
+    return [];
+  }
+  return (await client.query(statement.sql, [...statement.parameters])).rows;
+}
+
+async function migrate(client: pg.PoolClient, url: string): Promise<void> {
+  await client.query('select pg_advisory_xact_lock($1)', [MIGRATION_LOCK]);
+  await client.query('create table if not exists duskwatch_schema (version integer not null)');
+  const { rows } = await client.query<{ version: number }>('select version from duskwatch_schema');
+  const version = rows[0]?.version ?? 0;
+  for (const statement of statementsFrom(version, 'postgres', `The database at ${new URL(url).host}`))
+    await client.query(statement);
+  if (version === SCHEMA_VERSION) return;
+  await client.query('delete from duskwatch_schema');
+  await client.query('insert into duskwatch_schema values ($1)', [SCHEMA_VERSION]);
+}

@@ -1,0 +1,83 @@
+/** Reading rows, and what they mean outside. */
+import { sql } from 'kysely';
+import { groupBy } from './group.ts';
+import { type Context, type Plan, rows } from './plan.ts';
+import { claimOf, type Said } from './standing.ts';
+import type { RevisionRow } from './tables.ts';
+import type { StoredKind, StoredRevision, ValueOf } from './types.ts';
+
+export interface SaidRow extends Said {
+  readonly row: RevisionRow;
+}
+
+export const toSaid = (row: RevisionRow): SaidRow => ({
+  revisionId: row.revision_id,
+  recordId: row.record_id,
+  kind: row.kind,
+  key: row.natural_key,
+  baseRevisionId: row.base_revision_id,
+  settles: row.settles === null ? [] : (JSON.parse(row.settles) as string[]),
+  at: row.at,
+  json: row.value,
+  row,
+});
+
+export function toStored(row: RevisionRow): StoredRevision {
+  const settles = row.settles === null ? {} : { settles: JSON.parse(row.settles) as string[] };
+  return {
+    revisionId: row.revision_id,
+    recordId: row.record_id,
+    kind: row.kind,
+    baseRevisionId: row.base_revision_id,
+    ...settles,
+    author: row.author,
+    at: row.at,
+    value: row.value === null ? null : (JSON.parse(row.value) as ValueOf<StoredKind>),
+    key: row.natural_key,
+    sequence: row.sequence,
+    standing: row.standing,
+  };
+}
+
+export const revisionsOf = ({ db, program }: Context) => db.selectFrom('revisions').selectAll().where('program_id', '=', program);
+
+export function* byRevision(context: Context, ids: readonly string[]): Plan<RevisionRow[]> {
+  return yield* rows(revisionsOf(context).where('revision_id', 'in', context.list(ids)));
+}
+
+/** Whole records, each with all its revisions. */
+export function* byRecord(context: Context, ids: Iterable<string>): Plan<Map<string, SaidRow[]>> {
+  const list = context.list([...new Set(ids)]);
+  const found = yield* rows(revisionsOf(context).where('record_id', 'in', list).orderBy('sequence'));
+  return groupBy(found.map(toSaid), (said) => said.recordId);
+}
+
+/**
+ * Rows at natural keys of a kind, of the standings named. The standings are written into the statement, because
+ * only then do the partial indexes serve it.
+ */
+export function* atKeys(
+  context: Context,
+  kind: StoredKind,
+  keys: readonly string[],
+  standing: 'current' | 'removed' | 'rival' | 'not current',
+): Plan<RevisionRow[]> {
+  const query = revisionsOf(context).where('kind', '=', kind).where('natural_key', 'in', context.list(keys)).orderBy('sequence');
+  if (standing === 'current') return yield* rows(query.where('standing', '=', sql.lit('current')));
+  const others = query.where('standing', '<>', sql.lit('current'));
+  return yield* rows(standing === 'not current' ? others : others.where('standing', '=', sql.lit(standing)));
+}
+
+/** Records whose head may lay claim to any of these keys. */
+export function* claimants(context: Context, said: readonly Said[]): Plan<string[]> {
+  const found: string[] = [];
+  for (const [kind, group] of groupBy(said, ({ kind }) => kind)) {
+    const keys = [...new Set(group.map(({ key }) => key))];
+    for (const standing of ['current', 'rival'] as const) {
+      found.push(...(yield* atKeys(context, kind, keys, standing)).map((row) => row.record_id));
+    }
+  }
+  return found;
+}
+
+export const claimsOf = (said: readonly Said[]): Set<string> => new Set(said.map(claimOf));

@@ -1,0 +1,168 @@
+/** SQLite: one file, write-ahead log, every commit on disk before it is reported. */
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import Database from 'better-sqlite3';
+import { DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler, sql } from 'kysely';
+import { StoreError } from './error.ts';
+import { SCHEMA_VERSION, statementsFrom } from './migrations.ts';
+import type { Driver, Plan, Statement } from './plan.ts';
+import { REVISION_COLUMNS, type RevisionRow, type Tables } from './tables.ts';
+
+/** Marks a SQLite file as Duskwatch's own (the header's application id): "Dusk" in ASCII. */
+const APPLICATION_ID = 0x4475736b;
+const BUSY_TIMEOUT_MS = 10_000;
+
+const db = new Kysely<Tables>({
+  dialect: {
+    createAdapter: () => new SqliteAdapter(),
+    createDriver: () => new DummyDriver(),
+    createIntrospector: (of) => new SqliteIntrospector(of),
+    createQueryCompiler: () => new SqliteQueryCompiler(),
+  },
+});
+
+const INSERT = `insert into revisions (${REVISION_COLUMNS.join(', ')}) values (${REVISION_COLUMNS.map(() => '?').join(', ')})`;
+
+export function openSqlite(file: string, program: string): Driver {
+  const database = openFile(file);
+  try {
+    database.prepare('insert into programs (program_id) values (?) on conflict do nothing').run(program);
+  } catch (error) {
+    database.close();
+    throw asStoreError(error, file);
+  }
+
+  const prepared = new Map<string, Database.Statement>();
+  const prepare = (text: string): Database.Statement => {
+    const known = prepared.get(text) ?? database.prepare(text);
+    prepared.set(text, known);
+    return known;
+  };
+
+  const execute = (statement: Statement): unknown[] => {
+    if ('insert' in statement) {
+      const insert = prepare(INSERT);
+      for (const row of statement.insert) insert.run(valuesOf(row));
+      return [];
+    }
+    const query = prepare(statement.sql);
+    if (query.reader) return query.all(...statement.parameters);
+    query.run(...statement.parameters);
+    return [];
+  };
+
+  const finish = database.transaction(<T>(plan: Plan<T>): T => {
+    let step = plan.next();
+    while (!step.done) step = plan.next(execute(step.value));
+    return step.value;
+  });
+  const attempt = async <T>(work: () => T): Promise<T> => {
+    try {
+      return work();
+    } catch (error) {
+      throw asStoreError(error, file);
+    }
+  };
+
+  return {
+    db,
+    list: (values) => sql<string>`(select value from json_each(${JSON.stringify(values)}))`,
+    read: (plan) => attempt(() => finish.deferred(plan) as never),
+    write: (_program, plan) => attempt(() => finish.immediate(plan) as never),
+    backup: (to) => backup(database, to),
+    integrity: () => attempt(() => complaints(database)),
+    close: async () => void database.close(),
+  };
+}
+
+const valuesOf = (row: RevisionRow): unknown[] => [
+  row.program_id,
+  row.sequence,
+  row.revision_id,
+  row.record_id,
+  row.kind,
+  row.natural_key,
+  row.base_revision_id,
+  row.settles,
+  row.author,
+  row.at,
+  row.value,
+  row.standing,
+];
+
+/** Nothing is written before the file is known to be new, empty or ours. */
+function openFile(file: string): Database.Database {
+  let database: Database.Database;
+  try {
+    database = new Database(file, { timeout: BUSY_TIMEOUT_MS });
+  } catch (error) {
+    throw new StoreError(
+      'cannot-open',
+      `${file} cannot be opened: ${(error as Error).message}. Check the folder and its permissions.`,
+    );
+  }
+  try {
+    refuseForeign(database, file);
+    database.pragma('journal_mode = WAL');
+    database.pragma('synchronous = FULL');
+    database.pragma('foreign_keys = ON');
+    database.transaction(() => migrate(database, file)).immediate();
+    return database;
+  } catch (error) {
+    database.close();
+    throw asStoreError(error, file);
+  }
+}
+
+function refuseForeign(database: Database.Database, file: string): void {
+  const owner = database.pragma('application_id', { simple: true });
+  if (owner === APPLICATION_ID) return;
+  const { objects } = database.prepare('select count(*) as objects from sqlite_schema').get() as { objects: number };
+  if (owner !== 0 || objects > 0) {
+    throw new StoreError(
+      'foreign-database',
+      `${file} is the database of another program. Nothing was changed. Name another file.`,
+    );
+  }
+}
+
+function migrate(database: Database.Database, file: string): void {
+  const version = database.pragma('user_version', { simple: true }) as number;
+  for (const statement of statementsFrom(version, 'sqlite', file)) database.exec(statement);
+  if (version === SCHEMA_VERSION) return;
+  database.pragma(`application_id = ${APPLICATION_ID}`);
+  database.pragma(`user_version = ${SCHEMA_VERSION}`);
+}
+
+/** Under another name until it is whole, so that a backup cut short is never taken for one. */
+async function backup(database: Database.Database, to: string): Promise<void> {
+  if (existsSync(to))
+    throw new StoreError('file-exists', `${to} exists already, and a backup never overwrites. Name another file.`);
+  const part = `${to}.part`;
+  try {
+    await database.backup(part);
+    renameSync(part, to);
+  } finally {
+    rmSync(part, { force: true });
+  }
+}
+
+function complaints(database: Database.Database): string[] {
+  const found = (database.pragma('integrity_check') as { integrity_check: string }[]).map((row) => row.integrity_check);
+  const foreign = database.pragma('foreign_key_check') as { table: string; rowid: number }[];
+  return [...found.filter((text) => text !== 'ok'), ...foreign.map((row) => `${row.table} row ${row.rowid} has no program`)];
+}
+
+function asStoreError(error: unknown, file: string): unknown {
+  const code = error instanceof Database.SqliteError ? error.code : '';
+  if (code === 'SQLITE_NOTADB') {
+    return new StoreError('not-a-database', `${file} is not a database. Nothing was changed. Name another file.`, {
+      cause: error,
+    });
+  }
+  if (code.startsWith('SQLITE_BUSY')) {
+    return new StoreError('busy', `${file} is being written by another process. Nothing was changed. Try again.`, {
+      cause: error,
+    });
+  }
+  return error;
+}

@@ -1,0 +1,40 @@
+/** The store's promises, kept by plans that a driver runs. */
+import { append } from './append.ts';
+import { conflicts } from './conflicts.ts';
+import { importProgram } from './import.ts';
+import type { Context, Driver } from './plan.ts';
+import { prepare } from './prepare.ts';
+import { changesSince, counts, current, history, loadProgram, verifyValues } from './reads.ts';
+import { restore } from './restore.ts';
+import type { Store } from './types.ts';
+
+export function storeOn(driver: Driver, program: string): Store {
+  const context: Context = { program, db: driver.db, list: driver.list };
+  return {
+    program,
+    async append(revisions) {
+      const prepared = prepare(program, revisions);
+      return prepared.ok ? driver.write(program, append(context, prepared.value)) : prepared;
+    },
+    importProgram: (records, options) => driver.write(program, importProgram(context, records, options)),
+    loadProgram: () => driver.read(loadProgram(context)),
+    current: (kind) => driver.read(current(context, kind)),
+    history: (of) => driver.read(history(context, of)),
+    restore: (revisionId, by) => driver.write(program, restore(context, revisionId, by)),
+    conflicts: () => driver.read(conflicts(context)),
+    changesSince: (sequence, limit = 1_000) => driver.read(changesSince(context, sequence, limit)),
+    counts: () => driver.read(counts(context)),
+    backup: (file) => driver.backup(file),
+    async verify() {
+      const complaints = (await driver.integrity()).map((got) => ({
+        where: { file: 'database' },
+        got,
+        expected: 'a sound database',
+        fix: 'Restore the newest backup that verifies.',
+      }));
+      const { checked, problems } = await driver.read(verifyValues(context));
+      return { checked, problems: [...complaints, ...problems] };
+    },
+    close: () => driver.close(),
+  };
+}

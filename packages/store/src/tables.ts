@@ -1,0 +1,37 @@
+import type { Standing, StoredKind } from './types.ts';
+
+export interface RevisionRow {
+  program_id: string;
+  sequence: number;
+  revision_id: string;
+  record_id: string;
+  kind: StoredKind;
+  natural_key: string;
+  base_revision_id: string | null;
+  /** JSON array of revision ids, or null for none. */
+  settles: string | null;
+  author: string;
+  at: string;
+  value: string | null;
+  standing: Standing;
+}
+
+export interface Tables {
+  programs: { program_id: string; last_sequence: number };
+  revisions: RevisionRow;
+}
+
+export const REVISION_COLUMNS = [
+  'program_id',
+  'sequence',
+  'revision_id',
+  'record_id',
+  'kind',
+  'natural_key',
+  'base_revision_id',
+  'settles',
+  'author',
+  'at',
+  'value',
+  'standing',
+] as const satisfies readonly (keyof RevisionRow)[];

@@ -1,0 +1,28 @@
+/** A record's value as the store writes it: one text for one meaning, so that texts can be compared. */
+import { naturalKey, type Program, RECORD_KINDS, type RecordKind, recordSchemas, settingsSchema } from '@duskwatch/core';
+import type { StoredKind, ValueOf } from './types.ts';
+
+export const STORED_KINDS: readonly StoredKind[] = [...RECORD_KINDS, 'settings'];
+export const valueSchemas = { ...recordSchemas, settings: settingsSchema } as const;
+
+const propertiesOf = Object.fromEntries(
+  STORED_KINDS.map((kind) => [kind, Object.keys(valueSchemas[kind].shape)]),
+) as unknown as Readonly<Record<StoredKind, readonly string[]>>;
+
+/** JSON with the properties in the schema's order, and no others. */
+export function toJson(kind: StoredKind, value: ValueOf<StoredKind>): string {
+  const source = value as unknown as Record<string, unknown>;
+  const ordered: Record<string, unknown> = {};
+  for (const property of propertiesOf[kind]) ordered[property] = source[property];
+  return JSON.stringify(ordered);
+}
+
+export function keyOf(kind: StoredKind, value: ValueOf<StoredKind>): string {
+  return kind === 'settings' ? 'settings' : (naturalKey[kind] as (record: unknown) => string)(value);
+}
+
+/** The values of one kind in a program, or null where the kind is absent. */
+export function valuesOf(program: Partial<Program>, kind: StoredKind): readonly ValueOf<StoredKind>[] | null {
+  if (kind === 'settings') return program.settings ? [program.settings] : null;
+  return program[kind as RecordKind] ?? null;
+}
