@@ -1,7 +1,7 @@
 import { crops } from './crops.ts';
 import { insects } from './insects.ts';
 import { models } from './models/models.ts';
-import { practices } from './practices.ts';
+import { practices } from './practices/practices.ts';
 import { rules } from './rules/rules.ts';
 import { designRatios, designs } from './traps.ts';
 import type { Catalogue } from './types.ts';

@@ -93,7 +93,7 @@ interface RuleBase extends Sourced {
   readonly growthHabits: readonly string[] | null;
   /** Stages at which the rule holds (canonical words); null: any stage. */
   readonly stages: readonly string[] | null;
-  /** Where the rule was made for. */
+  /** Where the rule was made for; empty when it is not tied to a region or the source names none. */
   readonly region: string;
   /** When several regions' rules fit, the one shown first; the others are named in the evidence. */
   readonly preferred: boolean;

@@ -21,7 +21,7 @@ export const ostriniaNubilalisModels: readonly PhenologyModel[] = [
       { event: 'peak-flight', generation: 2, from: 1733, to: null },
     ],
     stages: [],
-    note: 'Made for two generations a year.',
+    note: 'A spring and a summer flight; a third, where there is one, is not dated.',
   },
   {
     ...ILLINOIS_2007,

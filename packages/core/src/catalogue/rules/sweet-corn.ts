@@ -83,7 +83,7 @@ const earworm: readonly ActionRule[] = [
     id: 'sweet-corn-earworm-ears',
     insect: 'helicoverpa-zea',
     stages: ['silk', 'dry-silk'],
-    region: 'United States, one extension guide',
+    region: '',
     preferred: true,
     unit: 'ears',
     sign: 'infested',

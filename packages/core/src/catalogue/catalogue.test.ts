@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { TRAP_DESIGNS } from '../records/schema.ts';
+import { ASSUMPTIONS, catalogue, cropById, describeSources, designFacts, insectById, modelById, practicesFor } from './index.ts';
+
+const { insects, crops, models, rules, designs, practices } = catalogue;
+
+describe('every fact says where it comes from', () => {
+  const lines = describeSources();
+
+  it('with a source and a standing on each line', () => {
+    for (const line of lines) {
+      expect(line.source.trim(), line.id).not.toBe('');
+      expect(['published', 'practice', 'memory', 'own'], line.id).toContain(line.standing);
+    }
+  });
+
+  it('and published is never claimed for common practice or for memory', () => {
+    for (const line of lines) {
+      expect(/common practice|from memory|catalogue’s word/.test(line.source), `${line.kind} ${line.id}`).toBe(
+        line.standing !== 'published',
+      );
+    }
+  });
+
+  it('with one line for every entry', () => {
+    const of = (kind: string) => lines.filter((line) => line.kind === kind).map((line) => line.id);
+    expect(of('model')).toEqual(models.map((model) => model.id));
+    expect(of('rule')).toEqual(rules.map((entry) => entry.id));
+    expect(of('hosts')).toEqual(insects.map((insect) => insect.id));
+    expect(of('assumption')).toEqual(Object.keys(ASSUMPTIONS));
+    expect(new Set(lines.map((line) => `${line.kind} ${line.id}`)).size).toBe(lines.length);
+  });
+});
+
+describe('the catalogue holds together', () => {
+  it('no id is used twice', () => {
+    for (const entries of [insects, crops, models, rules, practices]) {
+      const ids = entries.map((entry) => entry.id);
+      expect(new Set(ids).size).toBe(ids.length);
+    }
+  });
+
+  it('a rule names insects, crops and stages that exist, on a crop that hosts the insect', () => {
+    for (const entry of rules) {
+      const insect = insectById(entry.insect);
+      expect(entry.crops.length, entry.id).toBeGreaterThan(0);
+      for (const crop of entry.crops) {
+        expect(insect?.hosts, entry.id).toContain(crop);
+        const known = cropById(crop)?.stages.map((stage) => stage.id);
+        for (const stage of entry.stages ?? []) expect(known, entry.id).toContain(stage);
+      }
+    }
+    for (const insect of insects) for (const host of insect.hosts) expect(cropById(host), insect.id).not.toBeNull();
+  });
+
+  it('a rule that looks at the neighbours or at another insect names ones that exist', () => {
+    for (const entry of rules) {
+      if (entry.kind === 'catch-threshold' && entry.unless) {
+        const known = cropById(entry.unless.nearbyCrop)?.stages.map((stage) => stage.id);
+        for (const stage of entry.unless.stages) expect(known, entry.id).toContain(stage);
+        expect(entry.unless.threshold).toBeGreaterThan(entry.threshold);
+      }
+      if (entry.kind === 'infestation' && entry.combinedWith) expect(insectById(entry.combinedWith.insect)).not.toBeNull();
+    }
+  });
+
+  it('a heat rule has a model of its insect that starts on a day the program can know, and a window with an event in it', () => {
+    for (const entry of rules) {
+      if (entry.kind !== 'heat-scout') continue;
+      const model = modelById(entry.modelId);
+      expect(model?.insect, entry.id).toBe(entry.insect);
+      expect(['calendar', 'biofix']).toContain(model?.start.kind);
+      expect(entry.to).toBeGreaterThan(entry.from);
+      const sought = model?.events.filter(
+        (event) => event.event === entry.lookFor && event.from >= entry.from && event.from <= entry.to,
+      );
+      expect(sought?.length, entry.id).toBe(1);
+    }
+  });
+
+  it('a model that starts at the biofix has an insect with a biofix rule', () => {
+    for (const model of models) {
+      expect(insectById(model.insect), model.id).not.toBeNull();
+      if (model.start.kind === 'biofix') expect(insectById(model.insect)?.biofix, model.id).not.toBeNull();
+    }
+  });
+
+  it('a model has events or stages, its events ascend, and its thresholds suit its cutoff', () => {
+    for (const model of models) {
+      expect(model.events.length + model.stages.length, model.id).toBeGreaterThan(0);
+      const starts = model.events.map((event) => event.from);
+      expect(starts, model.id).toEqual([...starts].sort((a, b) => a - b));
+      for (const event of model.events) if (event.to !== null) expect(event.to).toBeGreaterThan(event.from);
+      expect(model.heat.upper === null, model.id).toBe(model.heat.cutoff === 'none');
+      if (model.heat.upper !== null) expect(model.heat.upper).toBeGreaterThan(model.heat.lower);
+    }
+  });
+
+  it('every trap design has a name and facts', () => {
+    expect(designs.map((facts) => facts.design).sort()).toEqual([...TRAP_DESIGNS].sort());
+  });
+
+  it('a crop’s stages cover every two-digit BBCH code once, in order', () => {
+    for (const crop of crops) {
+      let next = 0;
+      for (const { bbch } of crop.stages) {
+        expect(bbch[0], crop.id).toBe(next);
+        expect(bbch[1]).toBeGreaterThanOrEqual(bbch[0]);
+        next = bbch[1] + 1;
+      }
+      expect(next, crop.id).toBe(100);
+    }
+  });
+});
+
+describe('practices', () => {
+  it('what can hurt comes first where moths are killed', () => {
+    expect(practicesFor('handling-moths').map((entry) => entry.weight)).toEqual(['caution', 'fact']);
+  });
+
+  it('are published only where somebody published them', () => {
+    const published = practices.filter((entry) => entry.standing === 'published').map((entry) => entry.id);
+    expect(published.sort()).toEqual([
+      'in-crop-or-upwind',
+      'low-growth-under-trap',
+      'small-wire-cones-vine-borer',
+      'threshold-is-estimate',
+    ]);
+  });
+});
+
+describe('assumptions', () => {
+  it('carry their own id, a unit, a reason and no claim to be published', () => {
+    for (const [key, assumption] of Object.entries(ASSUMPTIONS)) {
+      expect(assumption.id).toBe(key);
+      expect(assumption.unit).not.toBe('');
+      expect(assumption.why.length).toBeGreaterThan(20);
+      expect(assumption.source).toContain('common practice, no source');
+    }
+  });
+
+  it('call the published week of 9, 7, 5, 9, 6, 7, 7 against 10 accumulating (Purdue Vegetable Crops Hotline)', () => {
+    const nights = [9, 7, 5, 9, 6, 7, 7];
+    const share = nights.reduce((sum, catches) => sum + catches) / nights.length / 10;
+    expect(nights.length).toBe(ASSUMPTIONS.accumulationNights.value);
+    expect(share).toBeCloseTo(0.714, 3);
+    expect(share).toBeGreaterThan(ASSUMPTIONS.accumulationShare.value);
+  });
+});
+
+describe('trap designs', () => {
+  it.each([
+    ['bucket', null, [25, 30]],
+    ['mesh-cone', 0.6, [120, 120]],
+    ['wire-cone', 1.2, [250, 275]],
+    ['delta', null, null],
+  ] as const)('%s hangs at %s m and costs %s USD', (design, heightM, costUsd) => {
+    expect(designFacts(design)).toMatchObject({ heightM, costUsd });
+  });
+});

@@ -1,0 +1,55 @@
+import { ASSUMPTIONS } from './assumptions.ts';
+import { catalogue } from './catalogue.ts';
+import type { Sourced, Standing } from './types.ts';
+
+export type SourceKind =
+  | 'hosts'
+  | 'biofix'
+  | 'look-alike'
+  | 'stages'
+  | 'model'
+  | 'model-start'
+  | 'rule'
+  | 'weather-adjustment'
+  | 'sample-size'
+  | 'design'
+  | 'design-ratio'
+  | 'practice'
+  | 'assumption';
+
+export interface SourceLine {
+  readonly id: string;
+  readonly kind: SourceKind;
+  readonly source: string;
+  readonly standing: Standing;
+  readonly note: string | null;
+}
+
+/** Where every fact of the catalogue comes from and how far to trust it, one line each, in the catalogue's order. */
+export function describeSources(): readonly SourceLine[] {
+  const line = (kind: SourceKind, id: string, fact: Sourced | null | undefined): SourceLine[] =>
+    fact ? [{ id, kind, source: fact.source, standing: fact.standing, note: fact.note ?? null }] : [];
+  const { insects, crops, models, rules, designs, designRatios, practices } = catalogue;
+  return [
+    ...insects.flatMap((insect) => [
+      ...line('hosts', insect.id, insect.hostsSource),
+      ...line('biofix', insect.id, insect.biofix),
+      ...insect.lookAlikes.flatMap((other) => line('look-alike', `${insect.id}: ${other.name}`, other)),
+    ]),
+    ...crops.flatMap((crop) => line('stages', crop.id, crop.stagesSource)),
+    ...models.flatMap((model) => [...line('model', model.id, model), ...line('model-start', model.id, model.startSource)]),
+    ...rules.flatMap((rule) => [
+      ...line('rule', rule.id, rule),
+      ...(rule.kind === 'catch-table'
+        ? rule.adjustments.flatMap((change) => line('weather-adjustment', `${rule.id}: ${change.when}`, change))
+        : []),
+      ...('examineSource' in rule ? line('sample-size', rule.id, rule.examineSource) : []),
+    ]),
+    ...designs.flatMap((facts) => line('design', facts.design, facts)),
+    ...designRatios.flatMap((ratio) =>
+      line('design-ratio', `${ratio.of} against ${ratio.against}: ${ratio.insect ?? 'any'}`, ratio),
+    ),
+    ...practices.flatMap((practice) => line('practice', practice.id, practice)),
+    ...Object.values(ASSUMPTIONS).flatMap((assumption) => line('assumption', assumption.id, assumption)),
+  ];
+}

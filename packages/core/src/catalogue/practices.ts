@@ -1,3 +1,0 @@
-import type { Practice } from './types.ts';
-
-export const practices: readonly Practice[] = [];
