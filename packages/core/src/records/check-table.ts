@@ -1,7 +1,7 @@
 /** What can be wrong within one table whose cells each read well. */
 
 import type { Context } from './locate.ts';
-import { nearestFew } from './nearest.ts';
+import { nearest, nearestFew } from './nearest.ts';
 import { naturalKey, type RecordKind, type RecordOf } from './program.ts';
 import { tables } from './tables.ts';
 import { repeatedChecks } from './visits.ts';
@@ -92,8 +92,11 @@ function knownInsect(at: At, insect: string): void {
 }
 
 export function knownStage(at: Pick<At, 'words' | 'problem'>, column: string, crop: string, stage: string): void {
-  if (at.words === null || !at.words.knowsCrop(crop) || at.words.stage(crop, stage) !== null) return;
-  at.problem(column, stage, `a growth stage of ${crop}, in words or as a BBCH code`, `Use a stage word of ${crop}.`);
+  const known = at.words?.stagesOf(crop) ?? null;
+  if (at.words === null || known === null || at.words.stage(crop, stage) !== null) return;
+  const close = nearest(stage, known);
+  const fix = close === null ? `Use one of ${known.join(', ')}.` : `Did you mean ${close}?`;
+  at.problem(column, stage, `a growth stage of ${crop}, in words or as a BBCH code`, fix);
 }
 
 function checkKeys<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[], context: Context): void {

@@ -11,7 +11,8 @@ export const unlocated: Locate = (kind) => ({ file: `${kind}.csv` });
 export interface KnownWords {
   /** Slugs of the insects the catalogue knows. */
   readonly insects: readonly string[];
-  readonly knowsCrop: (crop: string) => boolean;
+  /** The crop's stage words in order of development; null for a crop the catalogue does not know. */
+  readonly stagesOf: (crop: string) => readonly string[] | null;
   /** The crop's own word for a stage as written, or null when it has none like it. */
   readonly stage: (crop: string, written: string) => string | null;
 }

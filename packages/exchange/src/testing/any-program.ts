@@ -1,0 +1,211 @@
+/** Arbitrary programs that are sound, with texts as awkward as people make them. */
+import {
+  type CheckRecord,
+  CONDITIONS,
+  catalogue,
+  dayOf,
+  formatDay,
+  type Program,
+  TRAP_DESIGNS,
+  type TrapRecord,
+} from '@duskwatch/core';
+import fc from 'fast-check';
+
+const START = dayOf(2024, 1, 1);
+const dayNumber = (from = 0, to = 900) => fc.integer({ min: from, max: to });
+const iso = (offset: number) => formatDay((START + offset) as typeof START);
+const someDay = dayNumber().map(iso);
+const orNull = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null });
+
+const awkward = fc.oneof(
+  fc.constantFrom(
+    'two words',
+    'a, b',
+    'say "dusk"',
+    '"',
+    'line\nend',
+    'dos\r\nend',
+    'bare\rreturn',
+    "l'été",
+    '夜蛾',
+    '🦋',
+    ' ; ',
+    "'=1+1",
+  ),
+  fc.string({ unit: 'grapheme', maxLength: 12 }),
+);
+/** Empty text is written as an empty cell, which is no text. */
+const text = fc
+  .array(awkward, { minLength: 1, maxLength: 3 })
+  .map((parts) => parts.join(' '))
+  .filter((joined) => joined.trim() !== '' && !joined.includes('\0'));
+const id = text
+  .map((value) => [...value.replace(/[;|]/g, '-')].slice(0, 30).join('').trim())
+  .filter((value) => value !== '' && value.length <= 80);
+
+const latitude = fc.double({ min: -90, max: 90, noNaN: true }).map((value) => value + 0);
+const longitude = fc.double({ min: -180, max: 180, noNaN: true }).map((value) => value + 0);
+const count = fc.integer({ min: 0, max: 1_000_000 });
+const insect = fc.constantFrom(...catalogue.insects.map(({ id: slug }) => slug));
+const design = fc.constantFrom(...TRAP_DESIGNS);
+
+/** Two days in order, either of which may be missing. */
+const span = fc.tuple(dayNumber(), dayNumber()).map(([a, b]) => [iso(Math.min(a, b)), iso(Math.max(a, b))] as const);
+
+const field = (fieldId: string) =>
+  fc.record({
+    fieldId: fc.constant(fieldId),
+    farm: id,
+    name: id,
+    crop: fc.oneof(fc.constantFrom('sweet-corn', 'tomato'), id),
+    growthHabit: orNull(id),
+    plantedOn: fc.constant(null),
+    harvestOn: orNull(someDay),
+    latitude: orNull(latitude),
+    longitude: orNull(longitude),
+    timeZone: fc.constantFrom(null, 'America/Halifax', 'Europe/Madrid'),
+    weatherSource: fc.constant(null),
+  });
+
+const trap = (trapId: string, fields: readonly string[]) =>
+  fc
+    .record({
+      station: id,
+      insect,
+      design,
+      latitude: orNull(latitude),
+      longitude: orNull(longitude),
+      hung: span,
+      takenDown: fc.boolean(),
+      informs: fc.subarray([...fields]),
+    })
+    .map(
+      ({ hung, takenDown, ...rest }): TrapRecord => ({
+        trapId,
+        ...rest,
+        hungOn: hung[0],
+        takenDownOn: takenDown ? hung[1] : null,
+      }),
+    );
+
+const visit = (trapRecord: TrapRecord) =>
+  fc
+    .record({
+      targetCount: count,
+      otherCount: orNull(count),
+      condition: fc.constantFrom(...CONDITIONS),
+      emptied: fc.boolean(),
+      note: orNull(text),
+      counted: fc.boolean(),
+      later: fc.boolean(),
+    })
+    .map(
+      ({ counted, later, ...rest }): Omit<CheckRecord, 'visit'> => ({
+        ...rest,
+        trapId: trapRecord.trapId,
+        checkedOn: later && trapRecord.takenDownOn !== null ? trapRecord.takenDownOn : trapRecord.hungOn,
+        targetCount: rest.condition === 'unfit' && !counted ? null : rest.targetCount,
+      }),
+    );
+
+const weatherDay = (date: string) =>
+  fc
+    .record({
+      sourceId: fc.constant('station 1'),
+      a: orNull(fc.double({ min: -90, max: 60, noNaN: true })),
+      b: orNull(fc.double({ min: -90, max: 60, noNaN: true })),
+      precipitationMm: orNull(fc.double({ min: 0, max: 2_000, noNaN: true })),
+    })
+    .map(({ a, b, ...rest }) => {
+      const [low, high] = a !== null && b !== null && a > b ? [b, a] : [a, b];
+      return { ...rest, date, tminC: low === null ? null : low + 0, tmaxC: high === null ? null : high + 0 };
+    });
+
+const uniqueIds = fc.uniqueArray(id, { minLength: 1, maxLength: 4 });
+const uniqueDays = fc.uniqueArray(someDay, { maxLength: 5 });
+
+/** Makes one record for each of a list of keys. */
+const forEach = <K, T>(keys: readonly K[], make: (key: K) => fc.Arbitrary<T>): fc.Arbitrary<T[]> =>
+  fc.tuple(...keys.map(make)) as unknown as fc.Arbitrary<T[]>;
+
+export const anyProgram: fc.Arbitrary<Program> = fc
+  .record({ fieldIds: uniqueIds, trapIds: uniqueIds, days: uniqueDays, ruleIds: uniqueIds })
+  .chain(({ fieldIds, trapIds, days, ruleIds }) => {
+    const ofField = fc.constantFrom(...fieldIds);
+    const traps = forEach(trapIds, (trapId) => trap(trapId, fieldIds));
+    return fc
+      .record({
+        settings: fc.record({ name: id, invented: fc.boolean(), pinnedOn: orNull(someDay) }),
+        fields: forEach(fieldIds, field),
+        trapsAndChecks: traps.chain((hung) =>
+          fc
+            .array(fc.constantFrom(...hung).chain(visit), { maxLength: 8 })
+            .map((visits) => ({ traps: hung, checks: distinctVisits(visits) })),
+        ),
+        stages: forEach(days, (observedOn) =>
+          fc.record({ fieldId: ofField, observedOn: fc.constant(observedOn), stage: fc.constant('harvest') }),
+        ),
+        lures: forEach(days, (placedOn) =>
+          fc.record({
+            trapId: fc.constantFrom(...trapIds),
+            placedOn: fc.constant(placedOn),
+            lifeDays: orNull(fc.integer({ min: 1, max: 400 })),
+          }),
+        ),
+        weather: forEach(days, weatherDay),
+        samples: forEach(days, (sampledOn) =>
+          fc.record({
+            fieldId: ofField,
+            insect,
+            sampledOn: fc.constant(sampledOn),
+            kind: id,
+            unitsExamined: fc.integer({ min: 50, max: 100_000 }),
+            unitsInfested: orNull(fc.integer({ min: 0, max: 50 })),
+            totalCount: orNull(count),
+          }),
+        ),
+        treatments: forEach(days, (appliedOn) =>
+          fc.record({
+            fieldId: ofField,
+            insect,
+            appliedOn: fc.constant(appliedOn),
+            product: text,
+            protectsDays: orNull(fc.integer({ min: 0, max: 365 })),
+            reentryHours: orNull(fc.double({ min: 0, max: 2_000, noNaN: true })),
+            preharvestDays: orNull(fc.integer({ min: 0, max: 365 })),
+          }),
+        ),
+        rules: forEach(ruleIds, (ruleId) =>
+          fc
+            .record({
+              ruleId: fc.constant(ruleId),
+              crop: fc.constant('sweet-corn'),
+              insect,
+              design: orNull(design),
+              stages: fc.subarray(['tassel', 'silk', '63']),
+              threshold: fc.double({ min: 0, max: 1_000_000, noNaN: true }),
+              per: fc.constantFrom('night' as const, 'week' as const),
+              intervalDays: orNull(fc.integer({ min: 1, max: 60 })),
+              valid: span,
+              source: orNull(text),
+            })
+            .map(({ valid, ...rest }) => ({ ...rest, validFrom: valid[0], validTo: valid[1] })),
+        ),
+      })
+      .map(({ trapsAndChecks, ...rest }) => ({ ...rest, ...trapsAndChecks }));
+  });
+
+/** Numbers visits, leaving out those that would repeat another exactly. */
+function distinctVisits(visits: readonly Omit<CheckRecord, 'visit'>[]): CheckRecord[] {
+  const said = new Set<string>();
+  const count = new Map<string, number>();
+  return visits.flatMap((check) => {
+    const whole = JSON.stringify(Object.entries(check).sort());
+    if (said.has(whole)) return [];
+    said.add(whole);
+    const key = `${check.trapId}|${check.checkedOn}`;
+    const visitNumber = (count.get(key) ?? 0) + 1;
+    count.set(key, visitNumber);
+    return [{ ...check, visit: visitNumber }];
+  });
+}
