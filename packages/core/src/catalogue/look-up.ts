@@ -16,7 +16,7 @@ export const ruleById: (id: string) => ActionRule | null = byId(catalogue.rules)
 export const designFacts = (design: TrapDesign): DesignFacts | null =>
   catalogue.designs.find((facts) => facts.design === design) ?? null;
 
-/** Models of an insect, the one to show first in front. */
+/** Models of an insect, in the catalogue's order; those that start at a life stage cannot be followed by date. */
 export const modelsFor = (insect: string): readonly PhenologyModel[] =>
   catalogue.models.filter((model) => model.insect === insect);
 
