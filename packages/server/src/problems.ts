@@ -1,0 +1,49 @@
+import type { Problem } from '@duskwatch/core';
+import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
+import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
+
+/** A request that cannot be answered, as every route says it. */
+export function refuse(reply: FastifyReply, status: 400 | 403 | 404 | 500, ...problems: readonly Problem[]): FastifyReply {
+  return reply.code(status).type('application/json; charset=utf-8').send({ problems });
+}
+
+/** Turns whatever went wrong into problems. What is our fault is logged and not told. */
+export function onError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  if (hasZodFastifySchemaValidationErrors(error)) return refuse(reply, 400, ...validationProblems(error, request));
+  if (error.statusCode !== undefined && error.statusCode < 500)
+    return refuse(reply, 400, {
+      where: {},
+      got: `${request.method} ${request.url}`,
+      expected: error.message,
+      fix: 'send the request as /api/openapi.json describes it',
+    });
+  request.log.error(error);
+  return refuse(reply, 500, {
+    where: {},
+    got: `${request.method} ${request.url}`,
+    expected: 'an answer',
+    fix: 'this is a fault in Duskwatch: its log says more',
+  });
+}
+
+export function notFound(request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  return refuse(reply, 404, {
+    where: {},
+    got: `${request.method} ${request.url}`,
+    expected: 'an address that /api/openapi.json lists',
+    fix: 'check the address',
+  });
+}
+
+function validationProblems(error: FastifyError, request: FastifyRequest): Problem[] {
+  return (error.validation ?? []).map((issue) => {
+    const parameter = issue.instancePath.replace(/^\//, '');
+    const sent = { ...(request.params as object), ...(request.query as object) } as Record<string, unknown>;
+    return {
+      where: { parameter },
+      got: String(sent[parameter] ?? ''),
+      expected: (issue.message ?? 'another value').replace(/^expected /, ''),
+      fix: `give ${parameter} in that form, or leave it out`,
+    };
+  });
+}

@@ -1,0 +1,31 @@
+import { adviseAll, day, emptyProgram, prepare } from '@duskwatch/core';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { advice } from '../schemas/advice.ts';
+import { buildServer } from '../server.ts';
+import { memoryStore, smallProgram } from '../small-program.testing.ts';
+
+const advised = async (url: string, program = smallProgram()) => {
+  const answer = await buildServer({ store: memoryStore(program) }).inject(url);
+  return { status: answer.statusCode, body: answer.json() };
+};
+
+describe('GET /api/advice', () => {
+  it("is the core's own advice, just as its schema describes", async () => {
+    const { status, body } = await advised('/api/advice');
+    expect(status).toBe(200);
+    expect(z.array(advice).parse(body)).toEqual(body);
+    expect(body).toEqual(JSON.parse(JSON.stringify(adviseAll(prepare(smallProgram(), { on: day('2026-07-15') })))));
+    expect(body).not.toHaveLength(0);
+  });
+
+  it('refuses a day that does not exist', async () => {
+    const { status, body } = await advised('/api/advice?on=2026-13-01');
+    expect(status).toBe(400);
+    expect(body.problems[0]).toMatchObject({ where: { parameter: 'on' }, got: '2026-13-01' });
+  });
+
+  it('has nothing to advise on before anything was recorded', async () => {
+    expect(await advised('/api/advice', emptyProgram())).toEqual({ status: 200, body: [] });
+  });
+});

@@ -1,0 +1,31 @@
+import { fieldView as viewOf } from '@duskwatch/core';
+import { z } from 'zod';
+import { refuse } from '../problems.ts';
+import { asOf, problems } from '../schemas/common.ts';
+import { fieldView } from '../schemas/field.ts';
+import type { Route } from './route.ts';
+
+export const fieldRoute: Route = (app, { reader, dayFor }) => {
+  app.get(
+    '/api/fields/:fieldId',
+    {
+      schema: {
+        summary: 'One field: its season on one time axis, and the evidence beneath',
+        params: z.object({ fieldId: z.string().describe('field_id') }),
+        querystring: asOf,
+        response: { 200: fieldView, 400: problems, 404: problems },
+      },
+    },
+    async (request, reply) => {
+      const { fieldId } = request.params;
+      const view = viewOf(await reader.prepared(await dayFor(request.query.on)), fieldId);
+      if (view) return view;
+      return refuse(reply, 404, {
+        where: { parameter: 'fieldId' },
+        got: fieldId,
+        expected: 'the field_id of a field in this program',
+        fix: 'take one from /api/week',
+      });
+    },
+  );
+};

@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { buildServer } from '../server.ts';
+import { memoryStore, smallProgram } from '../small-program.testing.ts';
+
+describe('GET /api/health', () => {
+  it('is ok while the program can be read', async () => {
+    const answer = await buildServer({ store: memoryStore(smallProgram()) }).inject('/api/health');
+    expect(answer.json()).toEqual({ status: 'ok' });
+  });
+
+  it('fails when it cannot, and tells the reader nothing of the inside', async () => {
+    const store = { ...memoryStore(smallProgram()), loadProgram: () => Promise.reject(new Error('disk /secret/path broke')) };
+    const answer = await buildServer({ store }).inject('/api/health');
+    expect(answer.statusCode).toBe(500);
+    expect(answer.json().problems).toHaveLength(1);
+    expect(answer.body).not.toContain('secret');
+  });
+
+  it('recovers once the program can be read again', async () => {
+    const store = memoryStore(smallProgram());
+    const read = store.loadProgram.bind(store);
+    store.loadProgram = () => Promise.reject(new Error('busy'));
+    const app = buildServer({ store });
+    expect((await app.inject('/api/health')).statusCode).toBe(500);
+    store.loadProgram = read;
+    expect((await app.inject('/api/health')).statusCode).toBe(200);
+  });
+});

@@ -1,0 +1,18 @@
+import { z } from 'zod';
+import type { Route } from './route.ts';
+
+export const healthRoute: Route = (app, { reader }) => {
+  app.get(
+    '/api/health',
+    {
+      schema: {
+        summary: 'Whether the server runs and can read its program',
+        response: { 200: z.object({ status: z.literal('ok') }) },
+      },
+    },
+    async () => {
+      await reader.program();
+      return { status: 'ok' as const };
+    },
+  );
+};
