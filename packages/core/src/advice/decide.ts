@@ -9,30 +9,19 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { addDays, type Day, formatDay } from '../units/day.ts';
+import { blindSpots, stageMissing, unusableEvidence } from './blind-spots.ts';
 import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
 import { confidenceOf } from './confidence.ts';
 import { otherDesign } from './designs.ts';
 import { nextCheck } from './due.ts';
-import { type HeatFinding, heatFinding } from './phenology.ts';
+import { type Findings, isOpen } from './findings.ts';
+import { heatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
-import { type CellRules, cellRules, otherRules } from './rules.ts';
-import { type SampleFinding, sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
+import { cellRules, otherRules } from './rules.ts';
+import { sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
 import { outOfSeason, type StageKnown, stageFit, stageOf } from './season.ts';
-import { labelCautions, type TreatmentFinding, treatmentFinding } from './treatment.ts';
+import { labelCautions, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
-
-/** Everything found out about one field and insect, before a verb is chosen. */
-interface Findings {
-  readonly prepared: Prepared;
-  readonly field: FieldRecord;
-  readonly insect: string;
-  readonly rules: CellRules;
-  readonly stage: StageKnown | null;
-  readonly caught: CatchFinding;
-  readonly sample: SampleFinding | null;
-  readonly heat: HeatFinding;
-  readonly treatment: TreatmentFinding | null;
-}
 
 interface Draft {
   readonly verb: Verb;
@@ -51,7 +40,6 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
 
   const rules = cellRules(prepared, field, insect);
   const stage = stageOf(prepared, field);
-  const open = (rule: ActionRule) => !['not-yet', 'over'].includes(stageFit(field, rule.stages, stage).kind);
   const findings: Findings = {
     prepared,
     field,
@@ -60,7 +48,11 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
     stage,
     caught: catchFinding(prepared, field, insect, rules.catch),
     sample: sampleFinding(prepared, field, insect, rules.infestation),
-    heat: heatFinding(prepared, field, rules.heat.filter(open)),
+    heat: heatFinding(
+      prepared,
+      field,
+      rules.heat.filter((rule) => isOpen(field, rule, stage)),
+    ),
     treatment: treatmentFinding(prepared, field, insect),
   };
   const draft = steps.map((step) => step(findings)).find((found) => found !== null)!;
@@ -152,7 +144,7 @@ function scout(findings: Findings): Draft | null {
 }
 
 function blind(findings: Findings): Draft | null {
-  const because = [...noRule(findings), ...noSight(findings)];
+  const because = blindSpots(findings);
   if (because.length === 0) return null;
   const visit = because.some((item) => item.kind === 'trap-unusable' || item.kind === 'lure-spent');
   const lead = leading(findings.caught);
@@ -170,38 +162,6 @@ function watch({ prepared, caught, sample, heat }: Findings): Draft {
     lead,
     rule,
   };
-}
-
-function noRule({ rules, caught, field }: Findings): Evidence[] {
-  const any = rules.catch.length + rules.infestation.length + rules.heat.length > 0;
-  if (!any) return [{ kind: 'missing', what: 'rule', from: null, to: null, detail: field.crop }];
-  const without = caught.designs.filter((finding) => finding.rule === null);
-  const readable = caught.designs.some((finding) => finding.rule !== null);
-  if (rules.catch.length === 0 || readable) return [];
-  return without.map((finding) => ({ kind: 'missing', what: 'rule', from: null, to: null, detail: finding.design }));
-}
-
-/** What a rule needs and nobody can see: each entry alone is reason enough to say so. */
-function noSight(findings: Findings): Evidence[] {
-  const { caught, rules, heat, field, stage, sample } = findings;
-  const open = (rule: ActionRule) => !['not-yet', 'over'].includes(stageFit(field, rule.stages, stage).kind);
-  const catchMatters = rules.catch.some(open);
-  const trapsMatter = catchMatters || rules.heat.some((rule) => open(rule)) || rules.infestation.some(open);
-  if (caught.traps.length === 0) {
-    const answered =
-      sample?.reached === false || (heat.seen && !catchMatters && heat.because.some((item) => item.kind === 'event'));
-    return answered || !trapsMatter ? [] : [{ kind: 'missing', what: 'trap', from: null, to: null, detail: null }];
-  }
-  const usable = caught.designs.filter((finding) => finding.rule !== null || rules.catch.length === 0);
-  if (usable.length === 0 && caught.designs.length === 0) return caught.unusable.map(unusableEvidence);
-  if (catchMatters) {
-    const clear = usable.filter((finding) => !finding.readsLow);
-    if (usable.length > 0 && clear.length === 0) return usable.flatMap((finding) => finding.because);
-    const undecided = usable.find((finding) => finding.reached && finding.stage.kind === 'unknown');
-    if (undecided) return [stageMissing(stage), ...undecided.because];
-    return [];
-  }
-  return rules.heat.some(open) && !heat.seen && heat.missing ? [heat.missing] : [];
 }
 
 /** Evidence that every verb should carry besides its own reason. */
@@ -298,21 +258,6 @@ function ruleReference(rule: ActionRule): RuleReference {
 function stageEvidence(rules: readonly ActionRule[], stage: StageKnown, susceptible: boolean): Evidence {
   const needed = [...new Set(rules.flatMap((rule) => rule.stages ?? []))];
   return { kind: 'stage', stage: stage.written, observedOn: stage.observedOn, ageDays: stage.ageDays, needed, susceptible };
-}
-
-function stageMissing(stage: StageKnown | null): Evidence {
-  return { kind: 'missing', what: 'stage', from: stage?.observedOn ?? null, to: null, detail: stage?.written ?? null };
-}
-
-function unusableEvidence({ trapId, design, why, since, nightsWithoutSight }: CatchFinding['unusable'][number]): Evidence {
-  return {
-    kind: 'trap-unusable',
-    trapId,
-    design,
-    why,
-    since: since === null ? null : formatDay(since),
-    nights: nightsWithoutSight,
-  };
 }
 
 function unique<T>(items: readonly T[]): T[] {

@@ -123,7 +123,7 @@ function headline(advice: Advice): string {
 function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
   switch (item.why) {
     case 'not-a-host':
-      return 'Not a host of this insect.';
+      return 'Not among the hosts of this insect in the catalogue.';
     case 'not-planted':
       return `Not planted before ${date(item.date!)}.`;
     case 'harvested':

@@ -1,0 +1,120 @@
+/** This week: every field and insect with its verb, and what is due today. */
+import { adviseCell } from '../advice/decide.ts';
+import { checkDue, hanging, lureEnds } from '../advice/due.ts';
+import { historyOf, type Prepared, weatherEnd } from '../advice/prepare.ts';
+import { stageOf } from '../advice/season.ts';
+import type { Verb } from '../advice/types.ts';
+import { insectById } from '../catalogue/index.ts';
+import type { FieldRecord, TrapRecord } from '../records/schema.ts';
+import { addDays, type Day, day, daysBetween, formatDay } from '../units/day.ts';
+import { seasonLines } from './season-line.ts';
+import type { DueField, DueTrap, InsectName, WeekField, WeekView } from './types.ts';
+
+export function weekView(prepared: Prepared): WeekView {
+  const fields = prepared.program.fields
+    .filter((field) => inThisYear(prepared, field))
+    .map((field) => weekField(prepared, field));
+  const { name, invented } = prepared.program.settings;
+  const traps = hanging(prepared, [...prepared.traps.values()]);
+  return {
+    program: { name, invented },
+    on: formatDay(prepared.on),
+    countsTo: newestCheck(prepared),
+    weatherTo: newestWeather(prepared),
+    insects: prepared.insects.map(insectName),
+    due: {
+      decisions: dueFields(fields, 'decide'),
+      scouting: dueFields(fields, 'scout'),
+      checks: traps
+        .map((trap) => checkDueAt(prepared, trap))
+        .filter((due) => due !== null)
+        .sort(byLateness),
+      lures: traps
+        .map((trap) => lureDueAt(prepared, trap))
+        .filter((due) => due !== null)
+        .sort(byLateness),
+    },
+    fields,
+  };
+}
+
+/** A field whose crop came off long ago, or is planted next year, has no line on this week's page. */
+function inThisYear(prepared: Prepared, field: FieldRecord): boolean {
+  const near = 60;
+  const gone = field.harvestOn !== null && daysBetween(day(field.harvestOn), prepared.on) > near;
+  const far = field.plantedOn !== null && daysBetween(prepared.on, day(field.plantedOn)) > near;
+  return !gone && !far;
+}
+
+function weekField(prepared: Prepared, field: FieldRecord): WeekField {
+  const stage = stageOf(prepared, field);
+  const { fieldId, name, farm, crop, growthHabit } = field;
+  return {
+    fieldId,
+    name,
+    farm,
+    crop,
+    growthHabit,
+    stage: stage && { stage: stage.written, observedOn: stage.observedOn },
+    cells: prepared.insects.map((insect) => {
+      const advice = adviseCell(prepared, fieldId, insect);
+      const lines = advice.verb === 'none' ? [] : seasonLines(prepared, field, insect);
+      const design = advice.because.find((item) => item.kind === 'rate')?.design;
+      return { advice, line: lines.find((line) => line.design === design) ?? lines[0] ?? null };
+    }),
+  };
+}
+
+function dueFields(fields: readonly WeekField[], verb: Verb): DueField[] {
+  return fields
+    .flatMap(({ fieldId, name, farm, cells }) =>
+      cells
+        .filter(({ advice }) => advice.verb === verb)
+        .map(({ advice }) => ({ fieldId, name, farm, insect: advice.insect, verb, by: advice.by })),
+    )
+    .sort((a, b) => (a.by ?? '').localeCompare(b.by ?? ''));
+}
+
+function checkDueAt(prepared: Prepared, trap: TrapRecord): DueTrap | null {
+  const last = historyOf(prepared, trap).intervals.at(-1);
+  const due = checkDue(prepared, trap);
+  if (last?.noInformation === 'unfit')
+    return dueTrap(prepared, trap, 'unfit', last.to < prepared.on ? addDays(last.to, 1) : prepared.on);
+  if (due > prepared.on) return null;
+  return dueTrap(prepared, trap, due < prepared.on ? 'check-overdue' : 'check-due', due);
+}
+
+/** A lure is due when its life ends before the trap's next visit would come. */
+function lureDueAt(prepared: Prepared, trap: TrapRecord): DueTrap | null {
+  const lure = lureEnds(prepared, trap);
+  if (!lure) return null;
+  const nextVisit = Math.max(prepared.on, checkDue(prepared, trap)) as Day;
+  if (lure.ends >= nextVisit && lure.ends > prepared.on) return null;
+  return dueTrap(prepared, trap, lure.ends < prepared.on ? 'lure-overdue' : 'lure-due', lure.ends);
+}
+
+function dueTrap(prepared: Prepared, { trapId, station, insect }: TrapRecord, why: DueTrap['why'], due: Day): DueTrap {
+  return { trapId, station, insect, why, due: formatDay(due), daysLate: Math.max(0, daysBetween(due, prepared.on)) };
+}
+
+const byLateness = (a: DueTrap, b: DueTrap) => b.daysLate - a.daysLate || a.trapId.localeCompare(b.trapId);
+
+export function insectName(id: string): InsectName {
+  const known = insectById(id);
+  return known
+    ? { id, scientificName: known.scientificName, commonName: known.commonName }
+    : { id, scientificName: id, commonName: { en: id, es: id } };
+}
+
+function newestCheck(prepared: Prepared): string | null {
+  const today = formatDay(prepared.on);
+  let newest: string | null = null;
+  for (const { checkedOn } of prepared.program.checks)
+    if (checkedOn <= today && (newest === null || checkedOn > newest)) newest = checkedOn;
+  return newest;
+}
+
+function newestWeather(prepared: Prepared): string | null {
+  const ends = [...prepared.weather.values()].map(weatherEnd).filter((end) => end !== null);
+  return ends.length === 0 ? null : formatDay(Math.max(...ends) as Day);
+}
