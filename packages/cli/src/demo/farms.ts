@@ -56,7 +56,7 @@ export const FARMS: readonly DemoFarm[] = [
   farm('Tollyacre', 'TO', [-1.9, -1.7], 2025, TUE_FRI),
   farm('Wetherbank', 'WE', [-5.8, 0.9], 2026, MON_THU, false),
   farm('Ivelow', 'IV', [4.7, -1.2], 2026, WED_SAT),
-  farm('Pightle Rise', 'PI', [-2.7, 6.4], 2026, MON_THU),
+  farm('Pightle Top', 'PI', [-2.7, 6.4], 2026, MON_THU),
   farm('Yarrowfold', 'YA', [2.0, -3.6], 2026, TUE_FRI, false),
 ];
 
@@ -137,9 +137,9 @@ export const FIELDS: readonly DemoField[] = [
     ['ivelow-lane', 'Ford Lane', 'sweet-corn', null, '06-05', '08-22'],
     ['ivelow-island', 'Ford Island', 'potato', null, '05-01', '08-28'],
   ),
-  ...fieldsOf('Pightle Rise', ['pightle-great', 'Great Pightle', 'pumpkin', 'bush', '06-02', '09-15']),
+  ...fieldsOf('Pightle Top', ['pightle-great', 'Great Pightle', 'pumpkin', 'bush', '06-02', '09-15']),
   {
-    ...fieldsOf('Pightle Rise', ['pightle-little', 'Little Pightle', 'sweet-corn', null, '05-18', null])[0]!,
+    ...fieldsOf('Pightle Top', ['pightle-little', 'Little Pightle', 'sweet-corn', null, '05-18', null])[0]!,
     stageUnwritten: true,
   },
   ...fieldsOf(

@@ -36,7 +36,7 @@ export const WAVES: Readonly<Record<InsectCode, readonly Wave[]>> = {
   ],
   MC: [{ peak: 1330, spread: 190, moths: 1.9 }],
   HZ: [
-    { peak: 1290, spread: 240, moths: 0.7 },
+    { peak: 1290, spread: 240, moths: 1 },
     { peak: 2130, spread: 230, moths: 6 },
     { peak: 2950, spread: 260, moths: 14 },
   ],

@@ -80,7 +80,7 @@ function trapSeason(trap: DemoTrap, year: number, flight: MothsPerNight): TrapSe
   const late = stories.find((s) => s.kind === 'hung-late');
   const hungOn: Day = late ? late.on : planned;
   const pinned = day(PINNED_ON);
-  const seasonEnd = down < pinned ? down : pinned;
+  const seasonEnd = Math.min(down, pinned) as Day;
   const pressure = localPressure(farm.name, trap.insect, trapId);
   const { checks, lures } = simulateTrap({
     trapId,

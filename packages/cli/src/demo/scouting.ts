@@ -15,12 +15,12 @@ const sample = (
 export const SAMPLES: readonly SampleRecord[] = [
   sample('quernstead-kiln', 'ON', '2024-06-18', 'plants', 100, 9),
   sample('quernstead-kiln', 'HZ', '2024-07-26', 'ears', 100, 3),
-  sample('dunnoch-sparrow', 'ON', '2024-06-20', 'plants', 100, 22),
+  sample('dunnoch-sparrow', 'ON', '2024-06-21', 'plants', 100, 22),
   sample('larkwater-weir', 'HZ', '2024-07-23', 'plants', 30, 2, 2),
   sample('quernstead-rows', 'SF', '2025-07-22', 'plants', 100, 12),
   sample('quernstead-kiln', 'HZ', '2025-07-25', 'ears', 100, 11, 12),
-  sample('dunnoch-sparrow', 'HZ', '2025-07-29', 'ears', 100, 4),
-  sample('larkwater-weir', 'HZ', '2025-07-18', 'plants', 25, 4, 5),
+  sample('dunnoch-sparrow', 'HZ', '2025-08-01', 'ears', 100, 4),
+  sample('larkwater-weir', 'HZ', '2025-07-19', 'plants', 25, 4, 5),
 
   sample('fennelgate-lantern', 'ON', '2026-06-16', 'plants', 100, 31, 40),
   sample('quernstead-kiln', 'ON', '2026-06-16', 'plants', 100, 12),
@@ -29,9 +29,9 @@ export const SAMPLES: readonly SampleRecord[] = [
   sample('larkwater-weir', 'HZ', '2026-07-10', 'plants', 25, 1, 1),
   sample('fennelgate-foot', 'SF', '2026-07-10', 'plants', 100, 3),
   sample('cresslow-pond', 'ON', '2026-07-11', 'plants', 100, 6),
-  sample('osierholm-causeway', 'SF', '2026-07-11', 'plants', 100, 7),
+  sample('osierholm-causeway', 'SF', '2026-07-10', 'plants', 100, 7),
   sample('marlterrace-top', 'HZ', '2026-07-13', 'plants', 30, 4, 4),
-  sample('larkwater-heron', 'HZ', '2026-07-14', 'ears', 100, 2),
+  sample('larkwater-heron', 'HZ', '2026-07-15', 'ears', 100, 2),
   sample('quernstead-rows', 'SF', '2026-07-14', 'plants', 100, 14, 15),
   sample('quernstead-rows', 'ON', '2026-07-14', 'plants', 100, 4),
 ];

@@ -74,12 +74,12 @@ export function stageNotes(field: DemoField, year: number, rounds: readonly Day[
   const begins = STAGE_BEGINS[field.crop] ?? [];
   const sown = sownOn(field, year);
   const notes: StageRecord[] = [];
-  let written: { stage: string; on: Day } | null = null;
   for (const on of rounds) {
     const stage = begins.findLast(([, days]) => on - sown >= days)?.[0];
-    if (!stage || (written?.stage === stage && (stage === 'harvest' || on - written.on < REPEAT_AFTER_DAYS))) continue;
-    notes.push({ fieldId: field.id, observedOn: formatDay(on), stage });
-    written = { stage, on };
+    if (!stage) continue;
+    const last = notes.at(-1);
+    const known = last?.stage === stage && (stage === 'harvest' || on - day(last.observedOn) < REPEAT_AFTER_DAYS);
+    if (!known) notes.push({ fieldId: field.id, observedOn: formatDay(on), stage });
   }
   return notes;
 }
