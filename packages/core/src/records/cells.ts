@@ -32,7 +32,27 @@ export function cellReader(column: Column, style: CellStyle): (cell: string) => 
       ? new CellFault(`${wanted(column)}; this column may not be empty`, `Fill in ${column.name}, or remove the row.`)
       : column.empty;
   const fresh = Array.isArray(empty);
-  return (cell) => (cell === '' || cell.trim() === '' ? (fresh ? [] : empty) : read(cell));
+  return (cell) => (isEmpty(cell) ? (fresh ? [] : empty) : read(cell));
+}
+
+/** Trims only where the first character may be space: most cells begin with a letter or a figure. */
+function isEmpty(cell: string): boolean {
+  if (cell === '') return true;
+  const first = cell.charCodeAt(0);
+  return (first <= 32 || first > 126) && cell.trim() === '';
+}
+
+/** Values of a column repeat down a table, so each spelling is examined once. */
+function remember<T>(read: (cell: string) => T): (cell: string) => T {
+  const seen = new Map<string, T>();
+  return (cell) => {
+    let value = seen.get(cell);
+    if (value === undefined) {
+      value = read(cell);
+      seen.set(cell, value);
+    }
+    return value;
+  };
 }
 
 const readers: Record<Column['type'], (column: Column, style: CellStyle) => (cell: string) => unknown> = {
@@ -47,26 +67,20 @@ const readers: Record<Column['type'], (column: Column, style: CellStyle) => (cel
 
 function readText(column: Column) {
   const longest = column.maxLength ?? Number.POSITIVE_INFINITY;
-  return (cell: string) => {
+  const read = (cell: string) => {
     const text = column.isId ? cell.trim() : cell;
     if (text.length > longest) return new CellFault(`at most ${longest} characters`, `Shorten it: it has ${text.length}.`);
     if (column.isId && /[;|]/.test(text)) return new CellFault('no ; or | here', 'Write it with another sign, such as a dash.');
     return text;
   };
+  return column.isId ? remember(read) : read;
 }
 
-/** Days repeat down a table, so each spelling is examined once. */
 function readDay() {
-  const seen = new Map<string, string | CellFault>();
-  return (cell: string) => {
-    let value = seen.get(cell);
-    if (value === undefined) {
-      const text = cell.trim();
-      value = parseDay(text) === null ? faultyDay(text) : text;
-      seen.set(cell, value);
-    }
-    return value;
-  };
+  return remember((cell: string) => {
+    const text = cell.trim();
+    return parseDay(text) === null ? faultyDay(text) : text;
+  });
 }
 
 function faultyDay(text: string): CellFault {
@@ -76,14 +90,14 @@ function faultyDay(text: string): CellFault {
 
 function readNumber(column: Column, style: CellStyle, whole: boolean) {
   const [low, high] = [column.minimum ?? Number.NEGATIVE_INFINITY, column.maximum ?? Number.POSITIVE_INFINITY];
-  return (cell: string) => {
+  return remember((cell: string) => {
     const text = style.decimalComma ? cell.trim().replace(/^([^.,]*),([^.,]*)$/, '$1.$2') : cell.trim();
     const value = Number(text);
     if (!NUMBER.test(text) || !Number.isFinite(value)) return notANumber(column, text);
     if (whole && !Number.isInteger(value)) return new CellFault(wanted(column), 'Write a whole number: correct the figure.');
     if (value < low || value > high) return new CellFault(wanted(column), outOfRange(column, value));
     return column.fahrenheit ? celsius(value, 'F') : value;
-  };
+  });
 }
 
 function notANumber(column: Column, text: string): CellFault {
@@ -118,12 +132,12 @@ function readWord(column: Column) {
 }
 
 function readYesNo(column: Column) {
-  return (cell: string) => {
+  return remember((cell: string) => {
     const plain = cell.trim().toLowerCase();
     if (YES.has(plain)) return true;
     if (NO.has(plain)) return false;
     return new CellFault(wanted(column), `Write yes or no in ${column.name}.`);
-  };
+  });
 }
 
 function readList() {

@@ -1,45 +1,44 @@
 import type { CheckRecord } from './schema.ts';
 
-/** Groups checks by trap and day without building a key for each: tables hold a hundred thousand of them. */
+/** Finds checks of one trap and day without building a key for each: tables hold a hundred thousand of them. */
 class TrapDays {
-  private readonly days = new Map<string, Map<string, number[]>>();
+  private readonly first = new Map<string, Map<string, number>>();
+  private readonly several = new Map<string, number[]>();
 
-  /** Indexes already noted for the trap and day, to which the caller may add. */
-  at(trapId: string, day: string): number[] {
-    const ofTrap = getOrAdd(this.days, trapId, () => new Map<string, number[]>());
-    return getOrAdd(ofTrap, day, () => []);
+  /** Notes a check and gives the indexes of earlier ones of its trap and day, or null when it is the first. */
+  note({ trapId, checkedOn }: UnnumberedCheck, index: number): readonly number[] | null {
+    let days = this.first.get(trapId);
+    if (days === undefined) {
+      days = new Map();
+      this.first.set(trapId, days);
+    }
+    const first = days.get(checkedOn);
+    if (first === undefined) {
+      days.set(checkedOn, index);
+      return null;
+    }
+    const key = `${trapId}|${checkedOn}`;
+    const earlier = this.several.get(key) ?? [first];
+    this.several.set(key, [...earlier, index]);
+    return earlier;
   }
-}
-
-function getOrAdd<V>(map: Map<string, V>, key: string, make: () => V): V {
-  const held = map.get(key);
-  if (held !== undefined) return held;
-  const made = make();
-  map.set(key, made);
-  return made;
 }
 
 export type UnnumberedCheck = Omit<CheckRecord, 'visit'>;
 
-/** Second and later checks of one trap and day become visits 2, 3, … in the order they stand. */
-export function numberVisits(checks: readonly UnnumberedCheck[]): CheckRecord[] {
+/** The number of each check's visit: second and later ones of one trap and day are 2, 3, … in the order they stand. */
+export function visitNumbers(checks: readonly UnnumberedCheck[]): number[] {
   const seen = new TrapDays();
-  return checks.map((check, index) => {
-    const { trapId, checkedOn, targetCount, otherCount, condition, emptied, note } = check;
-    const visit = seen.at(trapId, checkedOn).push(index);
-    return { trapId, checkedOn, visit, targetCount, otherCount, condition, emptied, note };
-  });
+  return checks.map((check, index) => (seen.note(check, index)?.length ?? 0) + 1);
 }
 
-/** Pairs of checks that agree in all but the visit's number: each later one with the first it repeats. */
+/** Checks that agree with an earlier one in all but the visit's number: each with the first it repeats. */
 export function repeatedChecks(checks: readonly UnnumberedCheck[]): { index: number; first: number }[] {
   const seen = new TrapDays();
   const repeats: { index: number; first: number }[] = [];
   checks.forEach((check, index) => {
-    const sameDay = seen.at(check.trapId, check.checkedOn);
-    const first = sameDay.find((earlier) => agree(checks[earlier]!, check));
+    const first = seen.note(check, index)?.find((earlier) => agree(checks[earlier]!, check));
     if (first !== undefined) repeats.push({ index, first });
-    sameDay.push(index);
   });
   return repeats;
 }

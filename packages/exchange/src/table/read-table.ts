@@ -1,17 +1,17 @@
 import {
   CellFault,
+  type CheckRecord,
   cellReader,
   checkTable,
   type KnownWords,
   type Locate,
-  numberVisits,
   ok,
   type RecordKind,
   type RecordOf,
   type Result,
   type Table,
   tables,
-  type UnnumberedCheck,
+  visitNumbers,
 } from '@duskwatch/core';
 import { catalogueWords } from '../catalogue-words.ts';
 import { delimiterOf, scanRows } from '../csv/scan-rows.ts';
@@ -53,6 +53,7 @@ export interface ParsedTable<K extends RecordKind> extends TableRead<K> {
   readonly claimed: ReadonlySet<string> | null;
 }
 
+const FIRST_VISIT = { visit: 1 };
 const PROGRESS_ROWS = 2_000;
 
 /** Reads the rows that can be read, reporting what is wrong with the header, rows and cells. */
@@ -73,7 +74,7 @@ export function parseTable<K extends RecordKind>(
   const unclosed = scanRows(text, delimiter, (cells, row, end) => {
     if (header === null || readRow === null) {
       header = matchHeader(table, cells, problems.file, problems.add, row);
-      readRow = rowReader(header, delimiter, problems);
+      readRow = rowReader(header, kind === 'checks' ? FIRST_VISIT : {}, delimiter, problems);
       return;
     }
     const record = readRow(cells, row);
@@ -91,21 +92,31 @@ export function parseTable<K extends RecordKind>(
   if (unclosed !== null) reportUnclosed(problems, unclosed);
   const found = header as MatchedHeader | null;
   if (found === null && unclosed === null) reportEmpty(problems, table);
-  const read = kind === 'checks' ? numberVisits(records as UnnumberedCheck[]) : records;
+  if (kind === 'checks') numberVisits(records as Writable<CheckRecord>[]);
   const knowsIds = found !== null && found.columns[0]!.index !== null && unclosed === null;
-  return { records: read as RecordOf<K>[], rows, claimed: knowsIds ? claimed : null };
+  return { records: records as RecordOf<K>[], rows, claimed: knowsIds ? claimed : null };
+}
+
+type Writable<T> = { -readonly [P in keyof T]: T[P] };
+
+function numberVisits(checks: Writable<CheckRecord>[]): void {
+  const visits = visitNumbers(checks);
+  for (const [index, check] of checks.entries()) check.visit = visits[index]!;
 }
 
 /** The record, null when something is wrong with the row, or `BLANK_ROW`. */
 type RowReader = (cells: readonly string[], row: number) => object | null;
 const BLANK_ROW = {};
 
-function rowReader({ columns, width }: MatchedHeader, delimiter: string, problems: ProblemList): RowReader {
+function rowReader({ columns, width }: MatchedHeader, start: object, delimiter: string, problems: ProblemList): RowReader {
   const style = { decimalComma: delimiter !== ',' };
   const present = columns.flatMap(({ column, index }) =>
     index === null ? [] : [{ column, index, key: column.key, read: cellReader(column, style) }],
   );
   const absent = columns.filter(({ index }) => index === null).map(({ column }) => column);
+  const blank: Record<string, unknown> = { ...start };
+  for (const { column } of columns) blank[column.key] = null;
+  for (const column of absent) blank[column.key] = column.empty;
   const complete = absent.every((column) => column.needs === 'nothing');
 
   return (cells, row) => {
@@ -114,7 +125,7 @@ function rowReader({ columns, width }: MatchedHeader, delimiter: string, problem
       reportWidth(problems, cells, row, width, delimiter);
       return null;
     }
-    const record: Record<string, unknown> = {};
+    const record = { ...blank };
     let sound = complete;
     for (const { column, index, key, read } of present) {
       const value = read(cells[index]!);
@@ -126,7 +137,6 @@ function rowReader({ columns, width }: MatchedHeader, delimiter: string, problem
       }
       record[key] = value;
     }
-    for (const column of absent) record[column.key] = Array.isArray(column.empty) ? [] : column.empty;
     return sound ? record : null;
   };
 }
