@@ -1,0 +1,31 @@
+import type { FieldView, IsoDay, WeekView } from '@duskwatch/core';
+import { keepPreviousData, queryOptions } from '@tanstack/react-query';
+import { getJson } from './client.ts';
+
+export interface ProgramHead {
+  readonly name: string;
+  readonly invented: boolean;
+  readonly pinnedOn: IsoDay | null;
+}
+
+const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}` : path);
+
+export const programQuery = queryOptions({
+  queryKey: ['program'],
+  queryFn: ({ signal }) => getJson<ProgramHead>('/api/program', signal),
+});
+
+export const weekQuery = (on: IsoDay | undefined) =>
+  queryOptions({
+    queryKey: ['week', on ?? null],
+    queryFn: ({ signal }) => getJson<WeekView>(dated('/api/week', on), signal),
+    placeholderData: keepPreviousData,
+  });
+
+/** No placeholder across fields: another field's season must never stand under this field's name. */
+export const fieldQuery = (fieldId: string, on: IsoDay | undefined) =>
+  queryOptions({
+    queryKey: ['field', fieldId, on ?? null],
+    queryFn: ({ signal }) => getJson<FieldView>(dated(`/api/fields/${encodeURIComponent(fieldId)}`, on), signal),
+    placeholderData: (previous, query) => (query?.queryKey[1] === fieldId ? previous : undefined),
+  });

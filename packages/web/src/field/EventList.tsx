@@ -1,0 +1,39 @@
+import type { HeatStrip as Heat, TemperatureUnit } from '@duskwatch/core';
+import { useWording } from '../app/wording.ts';
+import { daySpan, dayText } from '../format/day.ts';
+import { heatText } from '../format/temperature.ts';
+import { words } from '../words/index.ts';
+import { numbered } from './HeatStrip.tsx';
+
+function when(event: Heat['events'][number]): string {
+  const w = words.field.events;
+  if (!event.expected) return w.unknown;
+  const { early, middle, late, method, years } = event.expected;
+  if (method === 'reached') return w.reached(dayText(middle));
+  const basis = method === 'past-years' ? w.byYears(years) : w.byDays;
+  return `${w.expected(dayText(middle), daySpan(early, late))}, ${basis}`;
+}
+
+/** The numbers on the heat strip, spelled out. */
+export function EventList({ heat, unit }: { heat: Heat; unit: TemperatureUnit }) {
+  const w = words.field.events;
+  const wording = useWording();
+  return (
+    <ol className="events" aria-label={w.title}>
+      {numbered(heat).map(({ number, event }) => (
+        <li key={number} className={event.status === 'now' ? 'now' : undefined}>
+          <b>{wording.event[event.event]}</b>
+          {event.generation !== null && `, ${w.generation(event.generation)}`} ·{' '}
+          <span className="figure">
+            {heatText(event.from, heat.unit, unit)}
+            {event.to !== null && ` – ${heatText(event.to, heat.unit, unit)}`}
+          </span>
+          <span className="when">
+            {event.status === 'now' && <strong>{w.now}, </strong>}
+            {when(event)}
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,113 @@
+import { day, type FieldInsectView, type FieldView } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { getRouteApi, Link } from '@tanstack/react-router';
+import { useEffect, useState } from 'react';
+import { fieldQuery } from '../api/queries.ts';
+import { DateControl } from '../app/DateControl.tsx';
+import { Failure } from '../app/Failure.tsx';
+import { useTitle } from '../app/media.ts';
+import { useTemperatureUnit } from '../app/preferences.ts';
+import { VERBS } from '../app/search.ts';
+import { dayText, longDay } from '../format/day.ts';
+import { words } from '../words/index.ts';
+import { cropText, shortReason, stageName } from '../words/names.ts';
+import { InsectSeason } from './InsectSeason.tsx';
+import { Legend } from './Legend.tsx';
+import { stageOn } from './reading.ts';
+
+const route = getRouteApi('/fields/$fieldId');
+
+/** A field's season on one time axis, insect under insect. */
+export function FieldPage() {
+  const { fieldId } = route.useParams();
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const { data: view, error, refetch, isPlaceholderData } = useQuery(fieldQuery(fieldId, search.on));
+  useTitle(view?.field.name ?? words.loading);
+  useEffect(() => {
+    // The router looked for the insect before its season had arrived.
+    if (view && location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
+  }, [view]);
+
+  if (error && !view) return <Failure error={error} again={refetch} />;
+  return (
+    <main className="page field-page" id="page" aria-busy={!view || isPlaceholderData}>
+      <p className="back">
+        <Link to="/" search={{ on: search.on }}>
+          ‹ {words.field.back}
+        </Link>
+      </p>
+      <div className="page-head">
+        <div>
+          <h1>{view?.field.name ?? fieldId}</h1>
+          <p className="sub">{view ? describe(view) : words.loading}</p>
+        </div>
+        {(view ?? search.on) && (
+          <DateControl
+            on={search.on ?? view!.on}
+            pinned={search.on !== undefined}
+            choose={(on) => navigate({ search: { on }, resetScroll: false })}
+          />
+        )}
+      </div>
+      {view ? <Seasons view={view} key={view.field.fieldId} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
+    </main>
+  );
+}
+
+function describe(view: FieldView): string {
+  const { field, on } = view;
+  const stage = stageOn(view, on);
+  return [
+    field.farm,
+    cropText(field),
+    stage ? stageName(field.crop, stage) : words.week.stageUnknown,
+    field.plantedOn ? words.field.planted(dayText(field.plantedOn)) : words.field.notPlanted,
+    ...(field.harvestOn ? [words.field.harvest(dayText(field.harvestOn))] : []),
+    longDay(on),
+  ].join(' · ');
+}
+
+/** Nothing was ever recorded and nothing is asked: the pair is named in a line, not drawn. */
+const isAway = (insect: FieldInsectView) =>
+  insect.advice.verb === 'none' && insect.lines.length === 0 && insect.samples.length === 0 && insect.treatments.length === 0;
+
+const urgency = (insect: FieldInsectView) => `${VERBS.indexOf(insect.advice.verb)}|${insect.advice.by ?? '9999'}`;
+
+function Seasons({ view }: { view: FieldView }) {
+  const [unit] = useTemperatureUnit();
+  const today = day(view.on);
+  const [chosen, moveTo] = useState<number | null>(null);
+  // Without a choice the cursor rests on the day the page is read on, and follows it.
+  const cursor = Math.min(Math.max(chosen ?? today, day(view.from)), day(view.to));
+  const here = view.insects.filter((insect) => !isAway(insect)).sort((a, b) => urgency(a).localeCompare(urgency(b)));
+  const away = view.insects.filter(isAway);
+  return (
+    <>
+      <Legend />
+      {here.map((insect) => (
+        <InsectSeason
+          key={insect.insect.id}
+          view={view}
+          insect={insect}
+          today={today}
+          cursor={cursor}
+          moveTo={moveTo}
+          unit={unit}
+        />
+      ))}
+      {away.length > 0 && (
+        <section className="away">
+          <h2>{words.field.outOfSeason}</h2>
+          <ul>
+            {away.map(({ insect, advice }) => (
+              <li key={insect.id}>
+                {insect.commonName.en}: {shortReason(advice)}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,49 @@
+import { EvidencePanel } from '../advice/EvidencePanel.tsx';
+import { useWording } from '../app/wording.ts';
+import { daySpan } from '../format/day.ts';
+import { words } from '../words/index.ts';
+import { SeasonChart, type SeasonChartProps } from './SeasonChart.tsx';
+import { ActsTable, ChecksTable, HeatTable, RateTable } from './tables.tsx';
+
+/** One insect on one field: the verb, the season, the numbers behind it, the evidence. */
+export function InsectSeason(props: SeasonChartProps) {
+  const { insect } = props;
+  const { advice } = insect;
+  const wording = useWording();
+  return (
+    <section className={`insect verb-${advice.verb}`} id={insect.insect.id} aria-labelledby={`${insect.insect.id}-name`}>
+      <div className="insect-head">
+        <h2 id={`${insect.insect.id}-name`}>
+          {insect.insect.commonName.en} <i>{insect.insect.scientificName}</i>
+        </h2>
+        <p className="insect-verb">
+          <b>{wording.verb[advice.verb]}</b> {wording.when(advice)}
+        </p>
+        <p className="insect-sentence">{wording.headline(advice)}</p>
+      </div>
+      <div className="insect-body">
+        {insect.lines.length === 0 && <p className="absent">{words.field.noLine}</p>}
+        <SeasonChart {...props} />
+        {insect.heat.length === 0 && <p className="absent">{words.field.noHeat}</p>}
+        {insect.heat.map(
+          ({ gap, modelId }) =>
+            gap && (
+              <p key={modelId} className="absent">
+                {words.field.heatGap(daySpan(gap.from, gap.to))}
+              </p>
+            ),
+        )}
+        <div className="behinds">
+          <RateTable insect={insect} />
+          <ChecksTable insect={insect} />
+          {insect.heat.map((heat) => (
+            <HeatTable key={heat.modelId} heat={heat} />
+          ))}
+          <ActsTable insect={insect} />
+        </div>
+        <h3 className="unseen">{words.field.evidence}</h3>
+        <EvidencePanel advice={advice} />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,56 @@
+import type { ReactNode } from 'react';
+import { words } from '../words/index.ts';
+import { CheckMark, LureMark, SampleMark } from './marks.tsx';
+
+/** What each mark of the charts stands for. */
+export function Legend() {
+  const w = words.field.legend;
+  const marks: readonly (readonly [string, ReactNode])[] = [
+    [
+      w.rate,
+      <g key="rate">
+        <rect className="rate-band" x={0} y={3} width={26} height={10} />
+        <line className="rate-line" x1={0} x2={26} y1={8} y2={8} />
+      </g>,
+    ],
+    [w.threshold, <line key="threshold" className="threshold" x1={0} x2={26} y1={8} y2={8} />],
+    [w.fit, <CheckMark key="fit" condition="fit" x={13} y={8} />],
+    [w.doubtful, <CheckMark key="doubtful" condition="doubtful" x={13} y={8} />],
+    [w.unfit, <CheckMark key="unfit" condition="unfit" x={13} y={8} />],
+    [
+      w.lure,
+      <g key="lure">
+        <line className="lure-life" x1={4} x2={26} y1={8} y2={8} />
+        <LureMark x={4} y={8} />
+      </g>,
+    ],
+    [w.pastLure, <line key="past" className="lure-past" x1={0} x2={26} y1={8} y2={8} />],
+    [w.sample, <SampleMark key="sample" x={13} y={8} />],
+    [
+      w.expected,
+      <g key="expected" className="event expected">
+        <line x1={1} x2={25} y1={8} y2={8} />
+        <circle cx={13} cy={8} r={3.2} />
+      </g>,
+    ],
+    [
+      w.reached,
+      <g key="reached" className="event reached">
+        <circle cx={13} cy={8} r={3.2} />
+      </g>,
+    ],
+    [w.today, <line key="today" className="today" x1={13} x2={13} y1={0} y2={16} />],
+  ];
+  return (
+    <ul className="legend" aria-label={w.title}>
+      {marks.map(([label, mark]) => (
+        <li key={label}>
+          <svg className="strip" width={28} height={16} aria-hidden="true">
+            {mark}
+          </svg>
+          {label}
+        </li>
+      ))}
+    </ul>
+  );
+}

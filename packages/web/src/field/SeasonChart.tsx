@@ -1,0 +1,104 @@
+import type { FieldInsectView, FieldView, TemperatureUnit } from '@duskwatch/core';
+import type { KeyboardEvent, PointerEvent } from 'react';
+import { useWording } from '../app/wording.ts';
+import { frame as makeFrame } from '../draw/frame.ts';
+import { useWidth } from '../draw/useWidth.ts';
+import { dayText, isoOf } from '../format/day.ts';
+import { words } from '../words/index.ts';
+import { EventList } from './EventList.tsx';
+import { HeatStrip } from './HeatStrip.tsx';
+import { RateStrip } from './RateStrip.tsx';
+import { readDay } from './reading.ts';
+import { SampleStrip } from './SampleStrip.tsx';
+import { StageStrip } from './StageStrip.tsx';
+import { TimeAxis } from './TimeAxis.tsx';
+import { TrapStrip } from './TrapStrip.tsx';
+
+export interface SeasonChartProps {
+  readonly view: FieldView;
+  readonly insect: FieldInsectView;
+  readonly today: number;
+  readonly cursor: number;
+  readonly moveTo: (at: number) => void;
+  readonly unit: TemperatureUnit;
+}
+
+const STEPS: Readonly<Record<string, number>> = {
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  ArrowRight: 1,
+  ArrowUp: 1,
+  PageDown: -7,
+  PageUp: 7,
+};
+
+/** One insect's season on the field's time axis: a slider over its days, read out as text. */
+export function SeasonChart(props: SeasonChartProps) {
+  const { view, insect, today, cursor, moveTo, unit } = props;
+  const wording = useWording();
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const frame = makeFrame(view.from, view.to, width);
+  const strip = { frame, today, cursor };
+  const reading = readDay(view, insect, isoOf(cursor), unit, wording);
+  const move = (event: PointerEvent<HTMLDivElement>) =>
+    moveTo(frame.dayAt(event.clientX - event.currentTarget.getBoundingClientRect().left));
+  const press = (event: KeyboardEvent) => {
+    const step = STEPS[event.key];
+    const target = event.key === 'Home' ? frame.from : event.key === 'End' ? frame.to : step && cursor + step;
+    if (target === undefined) return;
+    event.preventDefault();
+    moveTo(Math.min(frame.to, Math.max(frame.from, target)));
+  };
+  return (
+    <div className="season">
+      <p className="reading">
+        <b>{reading.day}</b> {reading.parts.join(' · ')}
+      </p>
+      <div
+        ref={ref}
+        className="strips"
+        role="slider"
+        tabIndex={0}
+        aria-label={words.field.chartLabel(insect.insect.commonName.en)}
+        aria-description={words.field.chartHelp}
+        aria-valuemin={frame.from}
+        aria-valuemax={frame.to}
+        aria-valuenow={cursor}
+        aria-valuetext={`${reading.day}: ${reading.parts.join(', ')}`}
+        onPointerMove={move}
+        onPointerDown={move}
+        onKeyDown={press}
+      >
+        {view.stages.length > 0 && <StageStrip view={view} {...strip} />}
+        {insect.lines.length > 0 && (
+          <>
+            <p className="strip-title">{words.field.rateAxis}</p>
+            <RateStrip insect={insect} {...strip} />
+          </>
+        )}
+        {insect.traps.map((trap) => (
+          <TrapStrip key={trap.trapId} insect={insect} trap={trap} {...strip} />
+        ))}
+        {insect.samples.length > 0 && <SampleStrip insect={insect} {...strip} />}
+        {insect.heat.map((heat) => (
+          <div key={heat.modelId}>
+            <p className="strip-title">
+              {words.field.heatAxis(`°${unit}·d`)} · {heat.modelName},{' '}
+              {words.field.starts(dayText(heat.startsOn), heat.startKind)}
+            </p>
+            <HeatStrip heat={heat} unit={unit} {...strip} />
+          </div>
+        ))}
+        <TimeAxis {...strip} />
+      </div>
+      {insect.heat.map((heat) => (
+        <div key={heat.modelId} className="model">
+          <p>
+            {words.field.events.title}: {heat.modelName}. {heat.source} ({wording.standing[heat.standing]}).
+          </p>
+          <EventList heat={heat} unit={unit} />
+        </div>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,128 @@
+/** The numbers behind each chart, for whoever reads tables better than lines. */
+import type { FieldInsectView, HeatStrip } from '@duskwatch/core';
+import type { ReactNode } from 'react';
+import { useWording } from '../app/wording.ts';
+import { shortDay } from '../format/day.ts';
+import { countText, intervalText, rateText } from '../format/number.ts';
+import { words } from '../words/index.ts';
+
+interface Column {
+  readonly head: string;
+  readonly number?: boolean;
+}
+
+function Folded(props: { title: string; columns: readonly Column[]; rows: readonly (readonly ReactNode[])[] }) {
+  const { title, columns, rows } = props;
+  return (
+    <details className="behind">
+      <summary>{title}</summary>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
+      <section className="behind-scroll" aria-label={title} tabIndex={0}>
+        <table className="figures">
+          <thead>
+            <tr>
+              {columns.map((column) => (
+                <th scope="col" key={column.head} className={column.number ? 'number' : undefined}>
+                  {column.head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: rows carry no state and two may be alike
+              <tr key={index}>
+                {row.map((value, place) => (
+                  <td key={columns[place]!.head} className={columns[place]!.number ? 'number' : undefined}>
+                    {value}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </details>
+  );
+}
+
+const newestFirst = <T,>(values: readonly T[]) => [...values].reverse();
+
+export function RateTable({ insect }: { insect: FieldInsectView }) {
+  const wording = useWording();
+  const w = words.field.tables;
+  const columns = [
+    { head: w.from },
+    { head: w.to },
+    { head: w.rate, number: true },
+    { head: w.interval, number: true },
+    { head: w.design },
+  ];
+  const rows = insect.lines.flatMap((line) =>
+    newestFirst(line.points).map((point) => [
+      shortDay(point.from),
+      shortDay(point.to),
+      point.perNight === null ? w.noTrap : rateText(point.perNight),
+      point.low === null || point.high === null ? '–' : intervalText(point.low, point.high),
+      wording.design[line.design],
+    ]),
+  );
+  return rows.length === 0 ? null : <Folded title={w.rates} columns={columns} rows={rows} />;
+}
+
+export function ChecksTable({ insect }: { insect: FieldInsectView }) {
+  const wording = useWording();
+  const w = words.checks;
+  const columns = [
+    { head: w.on },
+    { head: w.trap },
+    { head: w.nights, number: true },
+    { head: w.count, number: true },
+    { head: w.others, number: true },
+    { head: w.condition },
+    { head: w.lure },
+    { head: w.note },
+  ];
+  const sorted = [...insect.checks].sort((a, b) => b.on.localeCompare(a.on) || a.trapId.localeCompare(b.trapId));
+  const rows = sorted.map((check) => [
+    shortDay(check.on),
+    check.trapId,
+    check.nights,
+    check.count === null ? '–' : countText(check.count),
+    check.others === null ? '–' : countText(check.others),
+    wording.condition[check.condition],
+    `${w.lureAge(check.lureAgeDays, null)}${check.lurePastLife ? `, ${w.past}` : ''}`,
+    check.note,
+  ]);
+  return rows.length === 0 ? null : <Folded title={words.field.tables.checks(rows.length)} columns={columns} rows={rows} />;
+}
+
+export function HeatTable({ heat }: { heat: HeatStrip }) {
+  const w = words.field.tables;
+  const columns = [{ head: w.date }, { head: `${w.total}, °${heat.unit}·d`, number: true }, { head: w.bridged }];
+  const rows = newestFirst(heat.days).map((each) => [
+    shortDay(each.date),
+    each.total === null ? words.field.read.noHeat : countText(each.total),
+    each.bridged ? w.yes : '',
+  ]);
+  return <Folded title={`${w.heat}: ${heat.modelName}`} columns={columns} rows={rows} />;
+}
+
+export function ActsTable({ insect }: { insect: FieldInsectView }) {
+  const w = words.field.tables;
+  const read = words.field.read;
+  const acts = [
+    ...insect.lures.map((lure) => [lure.placedOn, read.lure(lure.trapId), w.lureLife(lure.lifeDays)] as const),
+    ...insect.samples.map((each) => {
+      const infested = each.infested === null ? read.uncounted : countText(each.infested);
+      return [each.sampledOn, read.sample(infested, each.examined, each.kind), ''] as const;
+    }),
+    ...insect.treatments.map((each) => {
+      const until = each.protectsUntil && shortDay(each.protectsUntil);
+      return [each.appliedOn, read.treatment(each.product), w.until(until)] as const;
+    }),
+  ];
+  const rows = acts.sort((a, b) => b[0].localeCompare(a[0])).map(([date, what, detail]) => [shortDay(date), what, detail]);
+  const columns = [{ head: w.date }, { head: w.what }, { head: w.detail }];
+  return rows.length === 0 ? null : <Folded title={w.others} columns={columns} rows={rows} />;
+}

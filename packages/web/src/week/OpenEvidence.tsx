@@ -1,0 +1,54 @@
+import type { Advice, InsectName, WeekField } from '@duskwatch/core';
+import { Link } from '@tanstack/react-router';
+import { EvidencePanel } from '../advice/EvidencePanel.tsx';
+import { useWording } from '../app/wording.ts';
+import { words } from '../words/index.ts';
+import { cellKey } from './select.ts';
+import { panelId } from './WeekCell.tsx';
+
+/** The evidence of one cell, in place. Escape closes it and hands the focus back to the cell. */
+export function OpenEvidence(props: {
+  field: WeekField;
+  insect: InsectName;
+  advice: Advice;
+  on: string | undefined;
+  toggle: (key: string) => void;
+}) {
+  const { field, insect, advice, on } = props;
+  const wording = useWording();
+  const id = panelId(field.fieldId, insect.id);
+  const close = () => {
+    document.querySelector<HTMLElement>(`[aria-controls="${CSS.escape(id)}"]`)?.focus();
+    props.toggle(cellKey(field.fieldId, insect.id));
+  };
+  return (
+    <section
+      id={id}
+      className={`open-evidence verb-${advice.verb}`}
+      aria-label={`${field.name}, ${insect.commonName.en}`}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') close();
+      }}
+    >
+      <header>
+        <h3>
+          <span>
+            {field.name}, {insect.commonName.en}
+          </span>
+          {wording.headline(advice)}
+        </h3>
+        <button type="button" className="plain-button" onClick={close}>
+          {words.evidence.close}
+        </button>
+      </header>
+      <EvidencePanel
+        advice={advice}
+        foot={
+          <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }} hash={insect.id}>
+            {words.evidence.season}
+          </Link>
+        }
+      />
+    </section>
+  );
+}

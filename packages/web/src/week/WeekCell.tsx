@@ -1,0 +1,40 @@
+import type { WeekCell as Cell, InsectName, WeekField } from '@duskwatch/core';
+import { useWording } from '../app/wording.ts';
+import { shortReason } from '../words/names.ts';
+import { type LineScale, Sparkline } from './Sparkline.tsx';
+import { cellKey } from './select.ts';
+
+export interface CellProps {
+  readonly cell: Cell;
+  readonly field: WeekField;
+  readonly insect: InsectName;
+  /** Null when the cell has no line. */
+  readonly scale: LineScale | null;
+  readonly open: boolean;
+  readonly toggle: (key: string) => void;
+}
+
+export const panelId = (field: string, insect: string) => `evidence-${field}-${insect}`;
+
+/** A verb, its date, its rate and its season: one button, and one click to the evidence. */
+export function WeekCellButton({ cell, field, insect, scale, open, toggle, named = false }: CellProps & { named?: boolean }) {
+  const { advice, line } = cell;
+  const wording = useWording();
+  return (
+    <button
+      type="button"
+      className={`cell verb-${advice.verb}`}
+      aria-expanded={open}
+      aria-controls={open ? panelId(field.fieldId, insect.id) : undefined}
+      onClick={() => toggle(cellKey(field.fieldId, insect.id))}
+    >
+      {named && <span className="cell-insect">{insect.commonName.en}</span>}
+      <span className="cell-verb">
+        <b>{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
+        <span>{wording.when(advice) ?? shortReason(advice)}</span>
+      </span>
+      <span className="cell-rate">{wording.rate(advice)}</span>
+      {line && scale && <Sparkline line={line} scale={scale} />}
+    </button>
+  );
+}

@@ -1,0 +1,110 @@
+import type { WeekView } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { getRouteApi } from '@tanstack/react-router';
+import { weekQuery } from '../api/queries.ts';
+import { DateControl } from '../app/DateControl.tsx';
+import { Failure } from '../app/Failure.tsx';
+import { useMedia, useTitle } from '../app/media.ts';
+import type { WeekSearch } from '../app/search.ts';
+import { dayText, longDay } from '../format/day.ts';
+import { words } from '../words/index.ts';
+import { CopyButtons } from './CopyButtons.tsx';
+import { DueStrip } from './DueStrip.tsx';
+import { Empty } from './Empty.tsx';
+import { Filters, VerbFilter } from './Filters.tsx';
+import { selectWeek } from './select.ts';
+import { WeekList } from './WeekList.tsx';
+import { WeekSkeleton } from './WeekSkeleton.tsx';
+import { WeekTable } from './WeekTable.tsx';
+
+const route = getRouteApi('/');
+
+/** Fields down, insects across: where must I act? */
+export function WeekPage() {
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const { data: view, error, refetch, isPlaceholderData } = useQuery(weekQuery(search.on));
+  useTitle(words.week.title);
+  const change = (part: Partial<WeekSearch>) =>
+    navigate({ search: (before) => ({ ...before, ...part }), replace: true, resetScroll: false });
+
+  if (error && !view) return <Failure error={error} again={refetch} />;
+  return (
+    <main className="page" id="page" aria-busy={!view || isPlaceholderData}>
+      <div className="page-head">
+        <div>
+          <h1>{words.week.title}</h1>
+          <p className="sub">
+            {view
+              ? [
+                  longDay(view.on),
+                  words.week.countsTo(view.countsTo && dayText(view.countsTo)),
+                  words.week.weatherTo(view.weatherTo && dayText(view.weatherTo)),
+                ].join(' · ')
+              : words.loading}
+          </p>
+        </div>
+        {(view ?? search.on) && (
+          <DateControl
+            on={search.on ?? view!.on}
+            pinned={search.on !== undefined}
+            choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
+          />
+        )}
+      </div>
+      {view ? <Week view={view} search={search} change={change} /> : <WeekSkeleton />}
+    </main>
+  );
+}
+
+function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: (part: Partial<WeekSearch>) => void }) {
+  const wide = useMedia('(min-width: 900px)');
+  if (view.fields.length === 0) return <Empty />;
+  const selection = selectWeek(view, search);
+  const sort = search.sort ?? 'farm';
+  const body = {
+    view,
+    selection,
+    on: search.on,
+    open: search.open,
+    toggle: (key: string) => change({ open: search.open === key ? undefined : key }),
+    groupedBy: sort === 'farm' || sort === 'crop' ? sort : null,
+  } as const;
+  const filters = <Filters view={view} search={search} change={change} />;
+  return (
+    <>
+      <DueStrip view={view} on={search.on} />
+      <div className="tools">
+        <VerbFilter view={view} search={search} change={change} />
+        {wide ? (
+          <div className="filters">{filters}</div>
+        ) : (
+          <details className="filters-folded">
+            <summary>{words.filter.title}</summary>
+            <div className="filters">{filters}</div>
+          </details>
+        )}
+      </div>
+      {selection.shown === 0 && (
+        <p className="no-match">
+          {words.week.noMatch}{' '}
+          <button
+            type="button"
+            className="plain-button"
+            onClick={() => change({ farm: undefined, crop: undefined, insect: undefined, verb: undefined })}
+          >
+            {words.week.clear}
+          </button>
+        </p>
+      )}
+      {selection.shown > 0 && (wide ? <WeekTable {...body} /> : <WeekList {...body} />)}
+      <footer className="week-foot">
+        <p className="key">{words.week.key}</p>
+        <div className="actions">
+          <span className="shown">{words.week.shown(selection.shown, view.fields.length)}</span>
+          <CopyButtons view={view} selection={selection} />
+        </div>
+      </footer>
+    </>
+  );
+}

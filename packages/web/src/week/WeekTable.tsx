@@ -1,0 +1,111 @@
+import type { WeekField, WeekView } from '@duskwatch/core';
+import { Link } from '@tanstack/react-router';
+import { Fragment } from 'react';
+import { words } from '../words/index.ts';
+import { cropName, cropText, stageName } from '../words/names.ts';
+import { OpenEvidence } from './OpenEvidence.tsx';
+import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
+import { WeekCellButton } from './WeekCell.tsx';
+
+export interface WeekBodyProps {
+  readonly view: WeekView;
+  readonly selection: WeekSelection;
+  readonly on: string | undefined;
+  readonly open: string | undefined;
+  readonly toggle: (key: string) => void;
+  readonly groupedBy: 'farm' | 'crop' | null;
+}
+
+export const stageText = (field: WeekField) => (field.stage ? stageName(field.crop, field.stage.stage) : words.week.stageUnknown);
+
+export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by === 'crop' ? cropName(title) : title);
+
+/** Fields down, insects across. */
+export function WeekTable(props: WeekBodyProps) {
+  const { view, selection, groupedBy } = props;
+  const { columns, groups } = selection;
+  const scaleOf = lineScales(view);
+  return (
+    <table className="week">
+      <caption className="unseen">{words.week.tableTitle}</caption>
+      <thead>
+        <tr>
+          <th scope="col" className="week-field">
+            {words.week.field}
+          </th>
+          {columns.map(({ insect }) => (
+            <th scope="col" key={insect.id}>
+              {insect.commonName.en}
+              <i>{insect.scientificName}</i>
+            </th>
+          ))}
+        </tr>
+      </thead>
+      {groups.map((group) => (
+        <tbody key={group.title ?? ''}>
+          {group.title !== null && (
+            <tr className="week-group">
+              <th scope="rowgroup" colSpan={columns.length + 1}>
+                {groupName(group.title, groupedBy)}
+              </th>
+            </tr>
+          )}
+          {group.fields.map((field) => (
+            <FieldRow key={field.fieldId} field={field} columns={columns} scaleOf={scaleOf} {...props} />
+          ))}
+        </tbody>
+      ))}
+    </table>
+  );
+}
+
+function FieldRow(
+  props: WeekBodyProps & { field: WeekField; columns: readonly WeekColumn[]; scaleOf: ReturnType<typeof lineScales> },
+) {
+  const { field, columns, scaleOf, open, toggle, on, groupedBy } = props;
+  const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
+  const quiet = columns.every(({ index }) => field.cells[index]!.advice.verb === 'none');
+  return (
+    <Fragment>
+      <tr className={quiet ? 'week-row quiet' : 'week-row'}>
+        <th scope="row" className="week-field">
+          <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }}>
+            {field.name}
+          </Link>
+          <span>
+            {groupedBy === 'farm' ? '' : `${field.farm} · `}
+            {cropText(field)} · {stageText(field)}
+          </span>
+        </th>
+        {columns.map(({ insect, index }) => {
+          const cell = field.cells[index]!;
+          return (
+            <td key={insect.id}>
+              <WeekCellButton
+                cell={cell}
+                field={field}
+                insect={insect}
+                scale={cell.line && scaleOf(index, cell.line)}
+                open={opened?.index === index}
+                toggle={toggle}
+              />
+            </td>
+          );
+        })}
+      </tr>
+      {opened && (
+        <tr className="week-evidence">
+          <td colSpan={columns.length + 1}>
+            <OpenEvidence
+              field={field}
+              insect={opened.insect}
+              advice={field.cells[opened.index]!.advice}
+              on={on}
+              toggle={toggle}
+            />
+          </td>
+        </tr>
+      )}
+    </Fragment>
+  );
+}
