@@ -1,8 +1,5 @@
 /** What the rules for a field and insect need and nobody can see. */
-import { formatDay } from '../units/day.ts';
-import type { CatchFinding } from './catch-finding.ts';
 import { type Findings, isOpen } from './findings.ts';
-import type { StageKnown } from './season.ts';
 import type { Evidence } from './types.ts';
 
 /** The reasons not to trust that nothing is due; empty when what is needed can be seen. */
@@ -18,31 +15,16 @@ export function blindSpots(findings: Findings): Evidence[] {
     if (heat.because.some((item) => item.kind === 'event')) return [];
   }
   if (caught.traps.length === 0) return sample?.reached === false ? [] : [missing('trap', null)];
-  if (caught.designs.length === 0) return caught.unusable.map(unusableEvidence);
+  if (caught.designs.length === 0) return [...caught.unusable];
   return catchMatters ? catchBlindSpots(findings) : [];
 }
 
-function catchBlindSpots({ caught, stage }: Findings): Evidence[] {
+function catchBlindSpots({ caught, noStage }: Findings): Evidence[] {
   const readable = caught.designs.filter((finding) => finding.rule !== null);
   if (readable.length === 0) return caught.designs.map(({ design }) => missing('rule', design));
   if (readable.every((finding) => finding.readsLow)) return readable.flatMap((finding) => finding.because);
   const undecided = readable.find((finding) => finding.reached && finding.stage.kind === 'unknown');
-  return undecided ? [stageMissing(stage), ...undecided.because] : [];
-}
-
-export function stageMissing(stage: StageKnown | null): Evidence {
-  return { kind: 'missing', what: 'stage', from: stage?.observedOn ?? null, to: null, detail: stage?.written ?? null };
-}
-
-export function unusableEvidence({ trapId, design, why, since, nightsWithoutSight }: CatchFinding['unusable'][number]): Evidence {
-  return {
-    kind: 'trap-unusable',
-    trapId,
-    design,
-    why,
-    since: since === null ? null : formatDay(since),
-    nights: nightsWithoutSight,
-  };
+  return undecided ? [noStage, ...undecided.because] : [];
 }
 
 function missing(what: 'rule' | 'trap', detail: string | null): Evidence {

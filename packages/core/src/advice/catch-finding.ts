@@ -36,7 +36,8 @@ export interface DesignFinding {
 export interface CatchFinding {
   readonly traps: readonly TrapRecord[];
   readonly designs: readonly DesignFinding[];
-  readonly unusable: readonly UnusableTrap[];
+  /** Traps that say nothing now, and why. */
+  readonly unusable: readonly Evidence[];
 }
 
 /** Rates are compared with a rule's figure after this relative slack: 1.4 a week is 0.2 a night, whatever binary fractions say. */
@@ -47,7 +48,7 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
   const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
   const stage = stageOf(prepared, field);
   const designs: DesignFinding[] = [];
-  const unusable: UnusableTrap[] = [];
+  const unusable: Evidence[] = [];
   for (const design of new Set(traps.map((trap) => trap.design))) {
     const rule = ruleForDesign(rules, design);
     const own = histories.filter(({ trap }) => trap.design === design);
@@ -61,10 +62,19 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
         level: ASSUMPTIONS.intervalLevel.value,
       });
     const pooled = pool(windowNights);
-    unusable.push(...pooled.unusable);
+    unusable.push(...pooled.unusable.map(unusableEvidence));
     const newest = pooled.designs[0];
     if (newest)
-      designs.push(assess(prepared, field, rule, stage, newest, () => pool(ASSUMPTIONS.accumulationNights.value).designs[0]));
+      designs.push(
+        assess(
+          prepared,
+          field,
+          { rule, windowNights },
+          stage,
+          newest,
+          () => pool(ASSUMPTIONS.accumulationNights.value).designs[0],
+        ),
+      );
   }
   return { traps, designs, unusable };
 }
@@ -72,7 +82,7 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
 function assess(
   prepared: Prepared,
   field: FieldRecord,
-  rule: CatchRule | null,
+  { rule, windowNights }: { readonly rule: CatchRule | null; readonly windowNights: number },
   stage: StageKnown | null,
   pooled: PooledCatch,
   longer: () => PooledCatch | undefined,
@@ -136,8 +146,11 @@ function assess(
     if (reached) intervalDays = rule.intervalDays;
   }
 
-  const accumulation =
-    reached || (rule.kind === 'catch-threshold' && rule.per === 'week') ? null : accumulate(longer(), thresholdPerNight);
+  const addsUp =
+    !reached &&
+    windowNights === 1 &&
+    thresholdPerNight * ASSUMPTIONS.accumulationNights.value >= ASSUMPTIONS.accumulationMoths.value;
+  const accumulation = addsUp ? accumulate(longer(), thresholdPerNight) : null;
   if (accumulation) because.push(accumulation);
   return {
     ...finding,
@@ -186,7 +199,7 @@ export function tierOf(
 }
 
 function accumulate(pooled: PooledCatch | undefined, thresholdPerNight: number): (Evidence & { kind: 'accumulation' }) | null {
-  if (!pooled || thresholdPerNight <= 0) return null;
+  if (!pooled) return null;
   const { trapNights, count } = pooled.rate;
   const traps = new Set(pooled.intervals.map((interval) => interval.trapId)).size;
   const nights = trapNights / traps;
@@ -269,6 +282,17 @@ export function checkEvidence(interval: CatchInterval): CheckEvidence {
   };
 }
 
+function unusableEvidence({ trapId, design, why, since, nightsWithoutSight }: UnusableTrap): Evidence {
+  return {
+    kind: 'trap-unusable',
+    trapId,
+    design,
+    why,
+    since: since === null ? null : formatDay(since),
+    nights: nightsWithoutSight,
+  };
+}
+
 function lureUnknown(intervals: readonly CatchInterval[]): Evidence[] {
   const unknown = intervals.filter((interval) => interval.lurePastLife === null).map((interval) => interval.trapId);
   return unknown.length === 0 ? [] : [{ kind: 'lure-unknown', trapIds: [...new Set(unknown)] }];
@@ -278,7 +302,7 @@ function lookAlikes(intervals: readonly CatchInterval[]): Evidence[] {
   return intervals
     .filter(({ count, others }) => {
       const all = (count ?? 0) + (others ?? 0);
-      return others !== null && all > 0 && others / all >= ASSUMPTIONS.lookAlikeShare.value;
+      return others !== null && all >= ASSUMPTIONS.lookAlikeMoths.value && others / all >= ASSUMPTIONS.lookAlikeShare.value;
     })
     .map(({ trapId, to, count, others }) => ({
       kind: 'question',

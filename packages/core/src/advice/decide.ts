@@ -9,7 +9,7 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { addDays, type Day, formatDay } from '../units/day.ts';
-import { blindSpots, stageMissing, unusableEvidence } from './blind-spots.ts';
+import { blindSpots } from './blind-spots.ts';
 import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
 import { confidenceOf } from './confidence.ts';
 import { otherDesign } from './designs.ts';
@@ -46,6 +46,7 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
     insect,
     rules,
     stage,
+    noStage: { kind: 'missing', what: 'stage', from: stage?.observedOn ?? null, to: null, detail: stage?.written ?? null },
     caught: catchFinding(prepared, field, insect, rules.catch),
     sample: sampleFinding(prepared, field, insect, rules.infestation),
     heat: heatFinding(
@@ -69,7 +70,7 @@ function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null
   if (all.length === 0 || stage === null || sample?.reached) return null;
   const fits = all.map((rule) => stageFit(field, rule.stages, stage).kind);
   if (!fits.every((kind) => kind === 'not-yet' || kind === 'over')) return null;
-  const because: Evidence[] = [{ kind: 'out-of-season', why: 'stage', date: null, days: null }, stageEvidence(all, stage, false)];
+  const because: Evidence[] = [{ kind: 'out-of-season', why: 'stage', date: null, days: null }, stageEvidence(field, all, stage)];
   return { verb: 'none', by: null, because };
 }
 
@@ -101,7 +102,7 @@ function decideByCatch({ prepared, caught, treatment }: Findings): Draft | null 
 }
 
 /** The rule itself asks for nothing so close to harvest. */
-function harvestStop({ field, caught, prepared }: Findings): Draft | null {
+function harvestStop({ field, caught }: Findings): Draft | null {
   const stopped = caught.designs.find((finding) => finding.harvestStop && speaks(finding));
   if (!stopped || field.harvestOn === null) return null;
   const days = stopped.rule?.kind === 'catch-table' ? stopped.rule.harvestStopDays : null;
@@ -113,7 +114,6 @@ function harvestStop({ field, caught, prepared }: Findings): Draft | null {
     because: [...because, ...stopped.because],
     lead,
     rule: stopped.rule,
-    cautions: labelCautions(prepared, field),
   };
 }
 
@@ -173,17 +173,10 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
   if (lead) context.push(...lead.because);
   for (const other of caught.designs)
     if (other !== lead && other.design !== lead?.design) context.push(...otherDesign(other, lead));
-  context.push(...caught.unusable.map(unusableEvidence));
-  const all = [...rules.catch, ...rules.infestation, ...rules.heat];
-  if (stage && all.length > 0)
-    context.push(
-      stageEvidence(
-        all,
-        stage,
-        all.some((rule) => stageFit(field, rule.stages, stage).kind === 'susceptible'),
-      ),
-    );
-  else if (!stage && all.some((rule) => rule.stages !== null)) context.push(stageMissing(stage));
+  context.push(...caught.unusable);
+  const speaking = draft.rule ? [draft.rule] : [...rules.catch, ...rules.infestation, ...rules.heat];
+  if (stage) context.push(stageEvidence(field, speaking, stage));
+  else if (speaking.some((rule) => rule.stages !== null)) context.push(findings.noStage);
   context.push(...heat.because);
   if (sample) context.push(sample.because);
   if (treatment) context.push(treatment.because);
@@ -194,8 +187,9 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
 function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: Draft, context: readonly Evidence[]): Advice {
   const lead = draft.lead ?? null;
   const rule = draft.rule ?? null;
-  const because = unique([...draft.because, ...context]);
-  const cautions = unique([...(draft.cautions ?? []), ...standing(draft, lead, because), ...labelCautions(prepared, field)]);
+  // A finding is one object wherever it is used, so the set keeps each once.
+  const because = [...new Set([...draft.because, ...context])];
+  const cautions = [...(draft.cautions ?? []), ...standing(draft, lead, because), ...labelCautions(prepared, field)];
   return {
     field: field.fieldId,
     insect,
@@ -204,7 +198,7 @@ function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: D
     rate: lead?.rate.perNight ?? null,
     interval: lead ? [lead.rate.low, lead.rate.high] : null,
     intervalDays: lead?.intervalDays ?? null,
-    probabilityAbove: lead?.probabilityAbove ?? null,
+    probabilityAbove: rule === null || rule === lead?.rule ? (lead?.probabilityAbove ?? null) : null,
     because,
     cautions,
     confidence: confidenceOf(draft.verb, lead, because),
@@ -255,11 +249,8 @@ function ruleReference(rule: ActionRule): RuleReference {
   return { id: rule.id, kind: rule.kind, region: rule.region, standing: rule.standing };
 }
 
-function stageEvidence(rules: readonly ActionRule[], stage: StageKnown, susceptible: boolean): Evidence {
+function stageEvidence(field: FieldRecord, rules: readonly ActionRule[], stage: StageKnown): Evidence {
   const needed = [...new Set(rules.flatMap((rule) => rule.stages ?? []))];
+  const susceptible = rules.some((rule) => ['any', 'susceptible'].includes(stageFit(field, rule.stages, stage).kind));
   return { kind: 'stage', stage: stage.written, observedOn: stage.observedOn, ageDays: stage.ageDays, needed, susceptible };
-}
-
-function unique<T>(items: readonly T[]): T[] {
-  return [...new Map(items.map((item) => [JSON.stringify(item), item])).values()];
 }

@@ -7,6 +7,7 @@ import type { CellRules } from './rules.ts';
 import type { SampleFinding } from './scouting.ts';
 import { type StageKnown, stageFit } from './season.ts';
 import type { TreatmentFinding } from './treatment.ts';
+import type { Evidence } from './types.ts';
 
 /** Everything found out about one field and insect, before a verb is chosen. */
 export interface Findings {
@@ -15,6 +16,8 @@ export interface Findings {
   readonly insect: string;
   readonly rules: CellRules;
   readonly stage: StageKnown | null;
+  /** What to say where a stage is needed and none is known. */
+  readonly noStage: Evidence;
   readonly caught: CatchFinding;
   readonly sample: SampleFinding | null;
   readonly heat: HeatFinding;

@@ -41,6 +41,14 @@ export interface Prepared {
   readonly weather: ReadonlyMap<string, DailyExtremes>;
   readonly histories: Map<string, TrapHistory>;
   readonly heat: Map<string, HeatTrack>;
+  /** Answers that many cells share, by a key of their own. */
+  readonly shared: Map<string, unknown>;
+}
+
+/** The answer to `key`, worked out once for a prepared program. */
+export function once<T>(prepared: Prepared, key: string, answer: () => T): T {
+  if (!prepared.shared.has(key)) prepared.shared.set(key, answer());
+  return prepared.shared.get(key) as T;
 }
 
 export const cellKey = (field: string, insect: string): string => `${field}\n${insect}`;
@@ -82,6 +90,7 @@ export function prepare(program: Program, options: { readonly on: Day }): Prepar
     weather,
     histories: new Map(),
     heat: new Map(),
+    shared: new Map(),
   };
 }
 

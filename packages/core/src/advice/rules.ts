@@ -3,7 +3,7 @@ import { rulesFor } from '../catalogue/index.ts';
 import type { ActionRule, CatchTableRule, CatchThresholdRule, HeatScoutRule, InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, RuleRecord, TrapDesign } from '../records/schema.ts';
 import { formatDay } from '../units/day.ts';
-import type { Prepared } from './prepare.ts';
+import { once, type Prepared } from './prepare.ts';
 import type { Evidence } from './types.ts';
 
 export type CatchRule = CatchThresholdRule | CatchTableRule;
@@ -16,6 +16,11 @@ export interface CellRules {
 }
 
 export function cellRules(prepared: Prepared, field: FieldRecord, insect: string): CellRules {
+  const key = `rules\n${field.crop}\n${field.growthHabit}\n${insect}`;
+  return once(prepared, key, () => rulesOn(prepared, field, insect));
+}
+
+function rulesOn(prepared: Prepared, field: FieldRecord, insect: string): CellRules {
   const today = formatDay(prepared.on);
   const own = prepared.program.rules
     .filter(

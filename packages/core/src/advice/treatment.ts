@@ -1,7 +1,7 @@
 /** What recorded treatments still do, and the intervals their labels set as the user entered them. */
 import type { FieldRecord, TreatmentRecord } from '../records/schema.ts';
 import { addDays, type Day, day, formatDay } from '../units/day.ts';
-import { cellKey, type Prepared, seasonStart } from './prepare.ts';
+import { cellKey, once, type Prepared, seasonStart } from './prepare.ts';
 import type { Caution, Evidence } from './types.ts';
 
 export interface TreatmentFinding {
@@ -20,7 +20,11 @@ export function treatmentFinding(prepared: Prepared, field: FieldRecord, insect:
 }
 
 /** Re-entry and pre-harvest cautions of every treatment on a field, against whatever insect it was made. */
-export function labelCautions(prepared: Prepared, field: FieldRecord): Caution[] {
+export function labelCautions(prepared: Prepared, field: FieldRecord): readonly Caution[] {
+  return once(prepared, `label\n${field.fieldId}`, () => cautionsOf(prepared, field));
+}
+
+function cautionsOf(prepared: Prepared, field: FieldRecord): Caution[] {
   const cautions: Caution[] = [];
   for (const insect of prepared.insects) {
     for (const record of thisSeason(prepared, field, insect)) {

@@ -102,6 +102,18 @@ const figures = {
     why: 'Five places of twenty are walked where a rule gives a share and no sample size.',
     ...PRACTICE,
   },
+  lookAlikeMoths: {
+    value: 10,
+    unit: 'moths of all species in the trap',
+    why: 'With fewer moths than this in a catch, the share of other species says little.',
+    ...OWN,
+  },
+  accumulationMoths: {
+    value: 5,
+    unit: 'moths per trap',
+    why: 'Catches add up only where the threshold, reached every night, would bring at least this many moths to a trap in the window.',
+    ...OWN,
+  },
   nearShare: {
     value: 0.75,
     unit: 'share of the threshold',

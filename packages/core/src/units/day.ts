@@ -15,13 +15,20 @@ export type IsoDay = string;
 const MS_PER_DAY = 86_400_000;
 const ISO_DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
+/** Both ways between a day and its text, once each: a program asks for the same few thousand days again and again. */
+const daysByText = new Map<IsoDay, Day>();
+const textsByDay = new Map<Day, IsoDay>();
+
 /** The day an ISO text names, or null when it is not `YYYY-MM-DD` or no such day exists (2025-02-29). */
 export function parseDay(text: string): Day | null {
+  const known = daysByText.get(text);
+  if (known !== undefined) return known;
   const match = ISO_DAY.exec(text);
   if (!match) return null;
-  const [year, month, date] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  const day = dayOf(year, month, date);
-  return formatDay(day) === text ? day : null;
+  const parsed = dayOf(Number(match[1]), Number(match[2]), Number(match[3]));
+  if (formatDay(parsed) !== text) return null;
+  daysByText.set(text, parsed);
+  return parsed;
 }
 
 /** As `parseDay`, for text already validated; throws on anything else, because that is a bug. */
@@ -37,7 +44,11 @@ export function dayOf(year: number, month: number, date: number): Day {
 }
 
 export function formatDay(value: Day): IsoDay {
-  return new Date(value * MS_PER_DAY).toISOString().slice(0, 10);
+  const known = textsByDay.get(value);
+  if (known !== undefined) return known;
+  const text = new Date(value * MS_PER_DAY).toISOString().slice(0, 10);
+  textsByDay.set(value, text);
+  return text;
 }
 
 export function addDays(value: Day, days: number): Day {

@@ -3,7 +3,7 @@ import type { Advice, Caution, Evidence } from '../advice/types.ts';
 import { cropById, insectById } from '../catalogue/index.ts';
 import { day, type IsoDay } from '../units/day.ts';
 import { fromCelsius } from '../units/temperature.ts';
-import { exact, figure, percent } from './figures.ts';
+import { exact, figure, fine, percent } from './figures.ts';
 import type { Wording, WordingOptions } from './types.ts';
 
 const verb: Wording['verb'] = {
@@ -107,7 +107,7 @@ function headline(advice: Advice): string {
     }
     case 'scout':
       return first?.kind === 'event'
-        ? `Go and look for ${insect}${by}: ${event[first.event]} ${first.status === 'now' ? 'is due now' : 'comes soon'}.`
+        ? `Go and look for ${insect}${by}: ${event[first.event]} ${first.status === 'now' ? 'due now' : 'expected soon'}.`
         : `Go and look for ${insect}${by}: the catch is close to the rule or adding up below it.`;
     case 'watch':
       return advice.by === null ? `Nothing is due on ${insect}.` : `Nothing is due on ${insect}. Next check ${date(advice.by)}.`;
@@ -150,7 +150,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
     case 'threshold':
       return `The rule’s figure is ${exact(item.threshold)} per trap per ${item.per}${
         item.nearbyCrop === null ? '' : ` while ${cropName(item.nearbyCrop)} nearby draws the moths`
-      }; the catch stands at ${figure(item.rate)}, ${item.reached ? 'which reaches it' : 'below it'}. Probability that the true rate is above: ${percent(item.probabilityAbove)}.`;
+      }; the catch stands at ${fine(item.rate)}, ${item.reached ? 'which reaches it' : 'below it'}. Probability that the true rate is above: ${percent(item.probabilityAbove)}.`;
     case 'tier':
       return item.intervalDays === null
         ? `${figure(item.rate)} per trap per night is below the rule’s first step of ${exact(item.below ?? 0)}. Probability that the true rate is above it: ${percent(item.probabilityAbove)}.`

@@ -13,6 +13,11 @@ export function exact(value: number): string {
   return String(Number(value.toPrecision(6)));
 }
 
+/** A figure beside the one it is held against: a third digit, so that 11.5 does not read as 12. */
+export function fine(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
+
 export function percent(share: number): string {
   const value = share * 100;
   if (value > 99 && value < 100) return 'over 99 %';

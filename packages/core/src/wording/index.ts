@@ -1,3 +1,3 @@
 export { english } from './en.ts';
-export { exact, figure, percent } from './figures.ts';
+export { exact, figure, fine, percent } from './figures.ts';
 export * from './types.ts';
