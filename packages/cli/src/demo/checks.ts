@@ -1,14 +1,5 @@
 /** One trap's season: when it was hung, when its lure was changed, who came by, and what was written down. */
-import {
-  addDays,
-  type CheckRecord,
-  type Condition,
-  type Day,
-  day,
-  formatDay,
-  type LureRecord,
-  type TrapDesign,
-} from '@duskwatch/core';
+import { addDays, type CheckRecord, type Day, day, formatDay, type LureRecord, type TrapDesign } from '@duskwatch/core';
 import type { DemoFarm } from './farms.ts';
 import type { MothsPerNight } from './flights.ts';
 import { type Random, randomFor } from './prng.ts';
@@ -83,16 +74,15 @@ function visitDays(season: TrapSeason, random: Random): Day[] {
 }
 
 /** A lure at hanging, then one at the last visit before its life runs out. */
-export function lureChanges(season: TrapSeason, visits: readonly Day[]): LureRecord[] {
+function lureDays(season: TrapSeason, visits: readonly Day[]): Day[] {
   const forgotten = season.stories.find((s) => s.kind === 'lure-forgotten');
-  const lifeDays = season.stories.some((s) => s.kind === 'lure-life-unwritten') ? null : SCOUTING.lureLifeDays;
   const placed = [season.hungOn];
   for (const [index, visit] of visits.entries()) {
     const next = visits[index + 1] ?? addDays(visit, USUAL_GAP_DAYS);
     const due = next - placed.at(-1)! > SCOUTING.lureLifeDays;
     if (due && !(forgotten && visit >= forgotten.from)) placed.push(visit);
   }
-  return placed.map((on) => ({ trapId: season.trapId, placedOn: formatDay(on), lifeDays }));
+  return placed;
 }
 
 /** How strongly a farm and a trap draw an insect, against the valley's average. */
@@ -105,8 +95,9 @@ export function localPressure(farm: string, insect: string, trapId: string): num
 export function simulateTrap(season: TrapSeason): { checks: CheckRecord[]; lures: LureRecord[] } {
   const random = randomFor(`checks ${season.trapId}`);
   const visits = visitDays(season, random);
-  const lures = lureChanges(season, visits);
-  const lureDays = lures.map((lure) => visits.find((v) => formatDay(v) === lure.placedOn) ?? season.hungOn);
+  const placed = lureDays(season, visits);
+  const lifeDays = season.stories.some((s) => s.kind === 'lure-life-unwritten') ? null : SCOUTING.lureLifeDays;
+  const lures = placed.map((on) => ({ trapId: season.trapId, placedOn: formatDay(on), lifeDays }));
   const falls = season.stories
     .filter((s) => s.kind === 'down')
     .map(({ from, until, note }) => {
@@ -125,7 +116,7 @@ export function simulateTrap(season: TrapSeason): { checks: CheckRecord[]; lures
   for (const visit of visits) {
     const nights = visit - night;
     for (; night < visit; night = addDays(night, 1)) {
-      const lureAge = night - lureDays.findLast((placed) => placed <= night)!;
+      const lureAge = night - placed.findLast((on) => on <= night)!;
       const lure = lureAge > SCOUTING.lureLifeDays ? SCOUTING.spentLureShare : 1;
       const doubt = storyOn(season.stories, 'doubtful', night)?.share ?? 1;
       const standing = falls.some((f) => night >= f.from && night < f.hungAgain) ? 0 : 1;
@@ -141,7 +132,7 @@ export function simulateTrap(season: TrapSeason): { checks: CheckRecord[]; lures
         visit: visitNumber,
         targetCount,
         otherCount,
-        condition: 'fit' satisfies Condition,
+        condition: 'fit',
         emptied: true,
         note: null,
         ...rest,
