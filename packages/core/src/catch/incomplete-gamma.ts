@@ -22,10 +22,9 @@ export function gammaQuantile(p: number, a: number): number {
     else above = x;
     const newton = (excess * x) / (factor(x, a) * a);
     const halley = newton / (1 - 0.5 * newton * ((a - 1) / x - 1));
-    let next = x - halley;
-    if (!(next > below && next < above)) next = above === Infinity ? 2 * x : (below + above) / 2;
-    if (Math.abs(next - x) <= 1e-14 * x) return next;
-    x = next;
+    if (Math.abs(halley) <= 1e-13 * x) return x - halley;
+    const inside = x - halley > below && x - halley < above;
+    x = inside ? x - halley : above === Infinity ? 2 * x : (below + above) / 2;
   }
   return x;
 }
@@ -33,7 +32,8 @@ export function gammaQuantile(p: number, a: number): number {
 /** x^a·e^−x / Γ(a + 1). */
 function factor(x: number, a: number): number {
   const distance = (x - a) / a;
-  return Math.exp(-a * (distance - Math.log1p(distance)) - stirlingError(a)) / Math.sqrt(2 * Math.PI * a);
+  const logRatio = Math.abs(distance) < 0.1 ? Math.log1p(distance) : Math.log(x / a);
+  return Math.exp(-a * (distance - logRatio) - stirlingError(a)) / Math.sqrt(2 * Math.PI * a);
 }
 
 /** ln Γ(a + 1) less Stirling's approximation of it. */
@@ -70,7 +70,7 @@ function continuedFraction(x: number, a: number): number {
     d = 1 / (b + numerator * d);
     c = b + numerator / c;
     value *= c * d;
-    if (Math.abs(c * d - 1) < 1e-16) break;
+    if (Math.abs(c * d - 1) <= 2 * Number.EPSILON) break;
   }
   return value;
 }

@@ -3,10 +3,6 @@ import { type Day, day, daysBetween } from '../units/day.ts';
 import { type LureAge, lureAges } from './lure-age.ts';
 import type { CatchInterval, CheckQuestion, NoInformation, TrapHistory } from './types.ts';
 
-/** Other species are asked about from this many on, when they are also this many times the target. Own choice, no source. */
-export const LOOK_ALIKES_ASKED_FROM = 10;
-export const LOOK_ALIKES_ASKED_TIMES_TARGET = 3;
-
 /**
  * What each visit to a trap tells about the nights since the visit before it, as it was known on the day `on`.
  *
@@ -47,11 +43,6 @@ export function catchIntervals(
     else if (visit > from) intervals.push(intervalOf(trap, from, visit, reading, check, lureAt(visit)));
     from = visit;
     inTrap = check.emptied ? { target: 0, others: 0 } : { target: check.targetCount, others: check.otherCount };
-  }
-  for (const { to, count, others } of intervals) {
-    if (count !== null && others !== null && manyLookAlikes(count, others)) {
-      questions.push({ kind: 'many-look-alikes', trapId, on: to, got: others, before: count });
-    }
   }
   return { trapId, intervals, questions };
 }
@@ -121,8 +112,4 @@ function intervalOf(
     lureLifeDays,
     lurePastLife,
   };
-}
-
-function manyLookAlikes(count: number, others: number): boolean {
-  return others >= LOOK_ALIKES_ASKED_FROM && others > LOOK_ALIKES_ASKED_TIMES_TARGET * count;
 }

@@ -30,16 +30,13 @@ export interface CatchInterval {
 
 /** Something a person should look at; never changed on its own. */
 export interface CheckQuestion {
-  /**
-   * `count-went-down`: fewer moths of the target than were left in the trap at the visit before.
-   * `many-look-alikes`: moths of other species far outnumber the target.
-   */
-  readonly kind: 'count-went-down' | 'many-look-alikes';
+  /** Fewer moths of the target were found than had been left in the trap at the visit before. */
+  readonly kind: 'count-went-down';
   readonly trapId: string;
   readonly on: Day;
-  /** The figure in question: target moths found, or moths of other species. */
+  /** Target moths found. */
   readonly got: number;
-  /** What it is set against: target moths left in the trap, or target moths of the same nights. */
+  /** Target moths left in the trap at the visit before. */
   readonly before: number;
 }
 

@@ -79,5 +79,6 @@ function mayHaveBeenFrom(intervals: readonly CatchInterval[], deciding: number):
 }
 
 function isBefore(a: Biofix, b: Biofix): boolean {
-  return a.on - b.on < 0 || (a.on === b.on && (a.earliest < b.earliest || (a.earliest === b.earliest && a.trapId! < b.trapId!)));
+  if (a.on !== b.on) return a.on < b.on;
+  return a.earliest < b.earliest || (a.earliest === b.earliest && a.trapId! < b.trapId!);
 }

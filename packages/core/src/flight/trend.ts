@@ -6,6 +6,7 @@ import type { Trend } from './types.ts';
 /** How far back a trend looks: three weekly checks, or six twice-weekly ones. Own choice, no source. */
 export const TREND_DAYS = 21;
 const LEVEL = 0.8;
+const NEGLIGIBLE_SLOPE = 1e-12;
 
 /**
  * Whether the catch is rising or falling over the visits of the last three weeks before `on`.
@@ -13,14 +14,16 @@ const LEVEL = 0.8;
  * Log-linear Poisson regression of the counts on the middle of each visit's nights, with the nights as exposure and
  * a level of its own for every trap (so traps of different designs, or checked on different days, do not fake a
  * slope). The levels are profiled out, which leaves one equation in the slope. Scatter beyond Poisson widens the
- * interval by Pearson's dispersion (never below 1), and Student's t accounts for the few visits it rests on.
+ * interval by Fletcher's dispersion for sparse counts (never below 1), and Student's t accounts for the few visits it
+ * rests on.
  *
  * When all moths of every trap fell at its newest visit (or its oldest), no finite slope fits best; then half a moth
  * is added to each visit, which pulls the slope towards none (Haldane 1956, from memory).
  *
  * Null when there is nothing to fit: no moths, or no more visits than the traps and the slope need.
  *
- * Source: McCullagh & Nelder 1989, Generalized Linear Models, ch. 6 and 9 (from memory); checked against R's `glm`.
+ * Source: McCullagh & Nelder 1989, Generalized Linear Models, ch. 6 and 9; Fletcher 2012, Biometrika 99:230–237 (both
+ * from memory). Checked against R's `glm`.
  */
 export function trendOf(histories: readonly TrapHistory[], on: Day): Trend | null {
   const traps = histories
@@ -33,7 +36,7 @@ export function trendOf(histories: readonly TrapHistory[], on: Day): Trend | nul
   const fitted = hasFiniteSlope(traps) ? traps : traps.map(withHalfAMoth);
   const slope = bestSlope(fitted);
   const { information } = slopeEquation(fitted, slope);
-  const dispersion = Math.max(1, pearson(fitted, slope) / freedom);
+  const dispersion = Math.max(1, dispersionOf(fitted, slope, freedom));
   const margin = studentQuantile((1 + LEVEL) / 2, freedom) * Math.sqrt(dispersion / information);
   const [low, high] = [slope - margin, slope + margin];
   const direction = low > 0 ? 'rising' : high < 0 ? 'falling' : 'unclear';
@@ -66,67 +69,69 @@ function hasFiniteSlope(traps: readonly (readonly Visit[])[]): boolean {
 
 const caughtApartFrom = (trap: readonly Visit[], when: number) => trap.some(({ time, count }) => count > 0 && time !== when);
 
-/** Newton's method on a log-likelihood that is concave in the slope; a step that overshoots is halved. */
+/** Newton's method; the equation falls steadily in the slope, and a step that lands farther from 0 is halved. */
 function bestSlope(traps: readonly (readonly Visit[])[]): number {
   let slope = 0;
   let now = slopeEquation(traps, slope);
   for (let step = 0; step < 100; step++) {
     let change = now.score / now.information;
     let next = slopeEquation(traps, slope + change);
-    while (next.logLikelihood < now.logLikelihood && Math.abs(change) > 1e-12) {
+    while (Math.abs(next.score) > Math.abs(now.score) && Math.abs(change) > NEGLIGIBLE_SLOPE) {
       change /= 2;
       next = slopeEquation(traps, slope + change);
     }
     slope += change;
     now = next;
-    if (Math.abs(change) < 1e-12) break;
+    if (Math.abs(change) <= NEGLIGIBLE_SLOPE) break;
   }
   return slope;
 }
 
 /**
- * Given each trap's total, its counts are multinomial with shares nights·e^(slope·time): log-likelihood, its
- * derivative, and the Fisher information on the slope.
+ * Given each trap's total, its counts are multinomial with shares nights·e^(slope·time). The derivative of the
+ * log-likelihood, which is 0 at the best slope, and the Fisher information on the slope.
  */
 function slopeEquation(traps: readonly (readonly Visit[])[], slope: number) {
-  let [logLikelihood, score, information] = [0, 0, 0];
+  let [score, information] = [0, 0];
   for (const trap of traps) {
-    const { total, mean, variance, logWeight } = weighted(trap, slope);
-    for (const { time, count } of trap) {
-      logLikelihood += count * slope * time;
-      score += count * (time - mean);
-    }
-    logLikelihood -= total * logWeight;
+    const { total, mean, variance } = weighted(trap, slope);
+    for (const { time, count } of trap) score += count * (time - mean);
     information += total * variance;
   }
-  return { logLikelihood, score, information };
+  return { score, information };
 }
 
+/** A trap's moths, and the mean and variance of the visits' times weighted by their expected shares. */
 function weighted(trap: readonly Visit[], slope: number) {
   const top = Math.max(...trap.map(({ time }) => slope * time));
-  let [total, weight, sum, squares] = [0, 0, 0, 0];
-  for (const { time, nights, count } of trap) {
-    const w = nights * Math.exp(slope * time - top);
+  const weights = trap.map(({ time, nights }) => nights * Math.exp(slope * time - top));
+  let [total, weight, mean, variance] = [0, 0, 0, 0];
+  for (const [i, { time, count }] of trap.entries()) {
     total += count;
-    weight += w;
-    sum += w * time;
-    squares += w * time * time;
+    weight += weights[i]!;
+    mean += weights[i]! * time;
   }
-  const mean = sum / weight;
-  return { total, mean, variance: squares / weight - mean * mean, logWeight: Math.log(weight) + top };
+  mean /= weight;
+  for (const [i, { time }] of trap.entries()) variance += (weights[i]! * (time - mean) ** 2) / weight;
+  return { total, mean, variance, logWeight: Math.log(weight) + top };
 }
 
-/** Pearson's χ²: squared misfits in units of the Poisson variance. */
-function pearson(traps: readonly (readonly Visit[])[], slope: number): number {
-  let sum = 0;
+/**
+ * Pearson's χ² per degree of freedom, divided by the mean of count/expected: alone, χ² explodes on a visit where next
+ * to nothing was expected.
+ */
+function dispersionOf(traps: readonly (readonly Visit[])[], slope: number, freedom: number): number {
+  let [chiSquared, ratios, visits] = [0, 0, 0];
   for (const trap of traps) {
     const { total, logWeight } = weighted(trap, slope);
     for (const { time, nights, count } of trap) {
       const expected = total * nights * Math.exp(slope * time - logWeight);
-      sum += (count - expected) ** 2 / expected;
+      chiSquared += (count - expected) ** 2 / expected;
+      ratios += count / expected;
+      visits++;
     }
   }
-  return sum;
+  return chiSquared / freedom / (ratios / visits);
 }
 
 /** Student's t quantile for p > ½, from t² = ν(1 − b)/b with b ~ Beta(ν/2, ½). */

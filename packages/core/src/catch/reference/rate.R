@@ -1,0 +1,80 @@
+# Reference values for catch rates and the gamma distribution.
+# Rscript rate.R > rate.json        (base R only)
+
+number <- function(x) {
+  text <- sprintf("%.17g", x)
+  text[is.na(x)] <- "null"
+  text
+}
+row <- function(...) {
+  values <- list(...)
+  paste0("{", paste0('"', names(values), '":', vapply(values, number, ""), collapse = ","), "}")
+}
+rows <- function(cases, f) paste0("[\n", paste(apply(cases, 1, function(case) do.call(f, as.list(case))), collapse = ",\n"), "\n]")
+
+# Moths in trap-nights: count over `visits` visits whose nights sum to `nights` and whose squares sum to `squares`.
+sums <- rbind(
+  c(0, 1, 1, 1), c(0, 7, 7, 7), c(0, 9, 41, 3), c(1, 1, 1, 1), c(1, 7, 49, 1), c(3, 7, 25, 2), c(9, 2, 2, 2),
+  c(9, 2, 4, 1), c(50, 7, 7, 7), c(40, 28, 196, 4), c(400, 7, 17, 3), c(5, 280, 1960, 40), c(1200, 90, 300, 30),
+  c(25000, 14, 50, 4), c(300000, 2800, 10000, 800)
+)
+rate_cases <- do.call(rbind, lapply(c(NA, 0.3, 1, 2.5, 40), function(k) cbind(sums, k)))
+colnames(rate_cases) <- c("count", "trapNights", "sumSquaredNights", "visits", "k")
+
+rate <- function(count, trapNights, sumSquaredNights, visits, k) {
+  level <- 0.8
+  tails <- if (count == 0) c(0, level) else c((1 - level) / 2, (1 + level) / 2)
+  threshold <- max(count, 0.7) / trapNights * 1.15
+  if (is.na(k)) {
+    q <- qgamma(tails, count + 0.5, trapNights)
+    above <- pgamma(threshold, count + 0.5, trapNights, lower.tail = FALSE)
+  } else {
+    size <- k * trapNights^2 / sumSquaredNights
+    # 1 - p ~ Beta(count + 1/2, size); the odds are taken from the end that keeps its digits.
+    w <- qbeta(tails, count + 0.5, size)
+    rest <- qbeta(tails, size, count + 0.5, lower.tail = FALSE)
+    q <- size * ifelse(w < 0.5, w / (1 - w), (1 - rest) / rest) / trapNights
+    above <- pbeta(size / (size + threshold * trapNights), size, count + 0.5)
+  }
+  row(
+    count = count, trapNights = trapNights, sumSquaredNights = sumSquaredNights, visits = visits, k = k,
+    low = q[1], high = q[2], threshold = threshold, above = above
+  )
+}
+
+# The same probability with no use of conjugacy: the posterior density of the rate, integrated.
+# Jeffreys' prior for a negative binomial mean m of known size is 1 / sqrt(m (1 + m / size)).
+integrated <- function(count, nights, k, threshold) {
+  size <- k * nights
+  density <- function(rate) {
+    m <- rate * nights
+    dnbinom(count, size = size, mu = m) / sqrt(m * (1 + m / size))
+  }
+  # With rate = s^2 the prior's pole at 0 is gone.
+  by_root <- function(s) density(s^2) * 2 * s
+  area <- function(from, to) integrate(by_root, from, to, rel.tol = 1e-11, subdivisions = 2000)$value
+  scale <- sqrt((count + 1) / nights)
+  body <- area(0, sqrt(threshold))
+  tail <- area(sqrt(threshold), sqrt(threshold) + 3 * scale) + area(sqrt(threshold) + 3 * scale, Inf)
+  row(count = count, nights = nights, k = k, threshold = threshold, above = tail / (body + tail))
+}
+integrated_cases <- rbind(
+  c(0, 7, 1, 0.2), c(3, 7, 1, 0.5), c(9, 2, 1, 6), c(50, 7, 2.5, 10), c(70, 7, 0.5, 13), c(5, 14, 4, 0.2)
+)
+colnames(integrated_cases) <- c("count", "nights", "k", "threshold")
+
+gamma_cases <- expand.grid(
+  a = c(0.5, 1.5, 2.5, 9.5, 10.5, 100.5, 12345.5, 1e6 + 0.5), p = c(1e-6, 0.025, 0.1, 0.5, 0.8, 0.9, 0.975, 1 - 1e-6)
+)
+gamma_row <- function(a, p) {
+  x <- qgamma(p, a)
+  row(a = a, p = p, x = x, nearby = 1.01 * x, pNearby = pgamma(1.01 * x, a))
+}
+
+cat(
+  '{"made":"', R.version.string, '",\n',
+  '"rates":', rows(rate_cases, rate), ",\n",
+  '"integrated":', rows(integrated_cases, integrated), ",\n",
+  '"gamma":', rows(as.matrix(gamma_cases), gamma_row), "}\n",
+  sep = ""
+)
