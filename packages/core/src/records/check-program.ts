@@ -65,7 +65,7 @@ function checkWhileHung({ traps, checks }: Program, context: Context): void {
   const byId = new Map(traps.map((trap) => [trap.trapId, trap]));
   checks.forEach(({ trapId, checkedOn }, index) => {
     const trap = byId.get(trapId);
-    if (trap === undefined) return;
+    if (trap === undefined || (trap.takenDownOn !== null && trap.takenDownOn < trap.hungOn)) return;
     if (checkedOn < trap.hungOn) {
       const expected = `a day on or after ${trap.hungOn}, when trap ${trapId} was hung`;
       problemAt(context, 'checks', index)('checked_on', checkedOn, expected, 'Correct the day here, or hung_on in traps.csv.');

@@ -10,6 +10,8 @@ export interface MatchedHeader {
   readonly columns: readonly ReadColumn[];
   /** Cells of a row that mean something: headers without a name at the right end are not counted. */
   readonly width: number;
+  /** False when figures of the table cannot be compared, as with tmin in °C and tmax in °F. */
+  readonly comparable: boolean;
 }
 
 /** A header as the tables name it: case, spaces and dashes do not matter. */
@@ -33,7 +35,7 @@ export function matchHeader(
     report({ where: { file, row, column }, got, expected, fix });
 
   const columns = inFahrenheit(written) && table.kind === 'weather' ? table.columns.map(fahrenheitOr(written)) : table.columns;
-  if (table.kind === 'weather') reportMixedUnits(written, say);
+  const comparable = table.kind !== 'weather' || oneUnit(written, say);
   const indexes = new Map<string, number>();
   const unknown: number[] = [];
   written.forEach((name, index) => {
@@ -74,6 +76,7 @@ export function matchHeader(
   return {
     columns: columns.map((column) => ({ column, index: indexes.get(column.name) ?? null })),
     width: written.length,
+    comparable,
   };
 }
 
@@ -84,12 +87,13 @@ const inFahrenheit = (written: readonly string[]) => written.includes('tmin_f') 
 const fahrenheitOr = (written: readonly string[]) => (column: Column) =>
   column.name.endsWith('_c') && !written.includes(column.name) ? asFahrenheit(column) : column;
 
-function reportMixedUnits(written: readonly string[], say: Say): void {
+function oneUnit(written: readonly string[], say: Say): boolean {
   const present = ['tmin_c', 'tmax_c', 'tmin_f', 'tmax_f'].filter((name) => written.includes(name));
   const units = new Set(present.map((name) => name.at(-1)));
-  if (units.size < 2) return;
+  if (units.size < 2) return true;
   const expected = 'tmin_c and tmax_c, or tmin_f and tmax_f';
   say(present.join(', '), `${present.join(' with ')}`, expected, 'Keep one unit for both, and remove the other columns.');
+  return false;
 }
 
 /** A temperature in the unit not read is not an unknown column: mixed units are their own problem. */

@@ -108,7 +108,12 @@ function numberVisits(checks: Writable<CheckRecord>[]): void {
 type RowReader = (cells: readonly string[], row: number) => object | null;
 const BLANK_ROW = {};
 
-function rowReader({ columns, width }: MatchedHeader, start: object, delimiter: string, problems: ProblemList): RowReader {
+function rowReader(
+  { columns, width, comparable }: MatchedHeader,
+  start: object,
+  delimiter: string,
+  problems: ProblemList,
+): RowReader {
   const style = { decimalComma: delimiter !== ',' };
   const present = columns.flatMap(({ column, index }) =>
     index === null ? [] : [{ column, index, key: column.key, read: cellReader(column, style) }],
@@ -117,7 +122,7 @@ function rowReader({ columns, width }: MatchedHeader, start: object, delimiter: 
   const blank: Record<string, unknown> = { ...start };
   for (const { column } of columns) blank[column.key] = null;
   for (const column of absent) blank[column.key] = column.empty;
-  const complete = absent.every((column) => column.needs === 'nothing');
+  const complete = comparable && absent.every((column) => column.needs === 'nothing');
 
   return (cells, row) => {
     if (cells.length !== width && !fits(cells, width)) {
