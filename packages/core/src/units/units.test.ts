@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  addDays,
+  celsius,
+  day,
+  dayOf,
+  degreeDaysC,
+  degreeDaysIn,
+  distanceKm,
+  formatDay,
+  fromCelsius,
+  parseDay,
+  startOfYear,
+} from './index.ts';
+
+describe('calendar days', () => {
+  it('exist or do not: 2024 has a 29 February, 2025 and 1900 have none', () => {
+    expect([parseDay('2024-02-29'), parseDay('2000-02-29')]).not.toContain(null);
+    expect([parseDay('2025-02-29'), parseDay('1900-02-29'), parseDay('2025-13-01'), parseDay('2025-04-31')]).toEqual([
+      null,
+      null,
+      null,
+      null,
+    ]);
+  });
+
+  it('are written one way only', () => {
+    for (const text of ['2025-7-1', '07/01/2025', '2025-07-01T00:00', ' 2025-07-01', '']) expect(parseDay(text)).toBeNull();
+  });
+
+  it('survive a round trip, and the next day is one more, for every day of 3,000 years', () => {
+    const anyDay = fc.integer({ min: dayOf(1000, 1, 1), max: dayOf(3999, 12, 30) });
+    fc.assert(
+      fc.property(anyDay, (n) => {
+        const text = formatDay(n as ReturnType<typeof day>);
+        expect(day(text)).toBe(n);
+        expect(formatDay(addDays(day(text), 1)) > text).toBe(true);
+      }),
+    );
+  });
+
+  it('begin their year on 1 January', () => expect(formatDay(startOfYear(day('2024-12-31')))).toBe('2024-01-01'));
+});
+
+describe('temperature', () => {
+  it('has the fixed points of both scales', () => {
+    expect([celsius(32, 'F'), celsius(212, 'F'), celsius(-40, 'F')]).toEqual([0, 100, -40]);
+    expect(fromCelsius(100, 'F')).toBe(212);
+  });
+  it('differences carry no offset: 1 °C·d is 1.8 °F·d', () => {
+    expect(degreeDaysIn(1, 'F')).toBe(1.8);
+    expect(degreeDaysC(1.8, 'F')).toBe(1);
+  });
+});
+
+describe('distance', () => {
+  it('of one degree of latitude on a sphere of the mean radius is 111.195 km', () => {
+    const place = (latitude: number, longitude = -30) => ({ latitude, longitude });
+    expect(distanceKm(place(45), place(46))).toBeCloseTo((Math.PI / 180) * 6371.0088, 9);
+    expect(distanceKm(place(0, 0), place(0, 180))).toBeCloseTo(Math.PI * 6371.0088, 6);
+  });
+  it('is not known without coordinates', () =>
+    expect(distanceKm({ latitude: null, longitude: 1 }, { latitude: 1, longitude: 1 })).toBeNull());
+});

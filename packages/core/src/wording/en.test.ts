@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { adviseAll, prepare } from '../advice/index.ts';
+import {
+  adviceOn,
+  checkOf,
+  fieldOf,
+  lureAt,
+  nightly,
+  programOf,
+  ruleOf,
+  stageAt,
+  steadyWeather,
+  trapOf,
+  treatmentOf,
+} from '../advice/test-program.ts';
+import type { Advice } from '../advice/types.ts';
+import { day } from '../units/day.ts';
+import { english, figure, fine, percent } from './index.ts';
+
+const en = english({ temperature: 'F' });
+const silk = { stages: [stageAt('silk', '2025-07-05')], lures: [lureAt('2025-07-01')] };
+
+describe('English', () => {
+  it('says what is due, by when and with whom, and never tells anybody to spray', () => {
+    const advice = adviceOn('2025-07-11', {
+      ...silk,
+      checks: [checkOf('2025-07-11', 31)],
+      weather: steadyWeather('2025-07-01', '2025-07-10', 60, 82),
+    });
+    expect(en.headline(advice)).toBe(
+      'A decision on corn earworm / tomato fruitworm is due by Sat 12 July, with a licensed adviser. While the catch holds, the rule asks for a decision every 4 days.',
+    );
+    expect(en.when(advice)).toBe('by Sat 12 July');
+    expect(en.rate(advice)).toMatch(/^3\.1 a night \(\d[\d.]*–\d[\d.]*\)$/);
+    const said = [en.headline(advice), ...advice.because.map(en.evidence), ...advice.cautions.map(en.caution)].join(' ');
+    expect(said).not.toMatch(/spray/i);
+    expect(said).toContain('31 moths in 10 trap-nights (mesh cone): 3.1 per trap per night, 80 % interval');
+    expect(said).toContain('3.1 per trap per night lies in the rule’s step 1–13: 4 days between protective decisions.');
+    expect(said).toContain('No daily maxima below 80 °F for the last 2 days: interval unchanged.');
+    expect(said).toContain('The product label is the law');
+  });
+
+  it('shows temperatures in the unit the reader chose', () => {
+    const advice = adviceOn('2025-07-11', { ...silk, checks: [checkOf('2025-07-11', 31)] });
+    const inCelsius = advice.because.map(english({ temperature: 'C' }).evidence).join(' ');
+    expect(inCelsius).toContain('27 °C');
+    expect(inCelsius).not.toContain('°F');
+  });
+
+  it('has a sentence without holes for everything these programs give rise to', () => {
+    const parts = [
+      { ...silk, checks: nightly('2025-07-01', [9, 7, 5, 9, 6, 7, 7]), rules: [ruleOf()] },
+      { ...silk, checks: [checkOf('2025-07-08', 9)], treatments: [treatmentOf('2025-07-08')] },
+      { checks: [checkOf('2025-07-08', 9, { otherCount: 30 })] },
+      { ...silk, checks: [checkOf('2025-07-05', 9, { emptied: false }), checkOf('2025-07-08', 4)] },
+      { ...silk, fields: [fieldOf({ harvestOn: '2025-07-09' })], checks: [checkOf('2025-07-08', 9)] },
+      { ...silk, traps: [trapOf({ insect: 'ostrinia-nubilalis', informs: [] })] },
+    ];
+    const all: Advice[] = parts.flatMap((part) => adviseAll(prepare(programOf(part), { on: day('2025-07-08') })));
+    for (const advice of all) {
+      for (const text of [en.headline(advice), ...advice.because.map(en.evidence), ...advice.cautions.map(en.caution)]) {
+        expect(text).toMatch(/^[A-Z0-9].*[.]$/);
+        expect(text).not.toMatch(/undefined|null|NaN|Infinity|\[object/);
+      }
+    }
+  });
+});
+
+describe('figures', () => {
+  it.each([
+    [0, '0'],
+    [0.0004, 'under 0.01'],
+    [0.314, '0.31'],
+    [3.04, '3'],
+    [3.14, '3.1'],
+    [31.4, '31'],
+  ])('%f reads as %s', (value, text) => expect(figure(value)).toBe(text));
+
+  it('never rounds a probability to certainty', () => {
+    expect([percent(0.9996), percent(0.0004), percent(0.506)]).toEqual(['over 99 %', 'under 1 %', '51 %']);
+  });
+
+  it('keeps a catch of 11.5 apart from a rule’s figure of 12', () => expect(fine(11.5)).toBe('11.5'));
+});
