@@ -13,18 +13,17 @@ export function sineHeatAbove(tmin: number, tmax: number, threshold: number): nu
   const mean = (tmax + tmin) / 2;
   if (tmin >= threshold) return mean - threshold;
   const amplitude = (tmax - tmin) / 2;
-  const sine = crossing(mean, amplitude, threshold);
+  // Rounding can carry the ratio a hair past ±1 when the threshold all but touches an extreme.
+  const sine = Math.max(-1, Math.min(1, (threshold - mean) / amplitude));
   return ((mean - threshold) * (Math.PI / 2 - Math.asin(sine)) + amplitude * Math.sqrt(1 - sine * sine)) / Math.PI;
 }
 
-/** Share of the day, 0 to 1, that the wave spends above the threshold. */
+/**
+ * Share of the day, 0 to 1, that the wave spends above the threshold: (π/2 − θ)/π, by the tangent of half that angle, since
+ * near the extremes the sine of θ no longer tells the time to more than half its digits.
+ */
 export function sineTimeAbove(tmin: number, tmax: number, threshold: number): number {
   if (tmax <= threshold) return 0;
-  if (tmin > threshold) return 1;
-  return 0.5 - Math.asin(crossing((tmax + tmin) / 2, (tmax - tmin) / 2, threshold)) / Math.PI;
-}
-
-/** sin θ. Rounding can carry it a hair past ±1 when the threshold all but touches an extreme. */
-function crossing(mean: number, amplitude: number, threshold: number): number {
-  return Math.max(-1, Math.min(1, (threshold - mean) / amplitude));
+  if (tmin >= threshold) return 1;
+  return (2 / Math.PI) * Math.atan2(Math.sqrt(tmax - threshold), Math.sqrt(threshold - tmin));
 }

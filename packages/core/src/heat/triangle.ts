@@ -16,6 +16,6 @@ export function triangleHeatAbove(tmin: number, tmax: number, threshold: number)
 /** Share of the day, 0 to 1, that the lines spend above the threshold. */
 export function triangleTimeAbove(tmin: number, tmax: number, threshold: number): number {
   if (tmax <= threshold) return 0;
-  if (tmin > threshold) return 1;
+  if (tmin >= threshold) return 1;
   return (tmax - threshold) / (tmax - tmin);
 }
