@@ -10,7 +10,7 @@ import { root } from './lib.mjs';
 const outdir = process.argv[2] ?? join(root, 'packages/cli/dist');
 
 rmSync(outdir, { recursive: true, force: true });
-await build({
+const { errors } = await build({
   absWorkingDir: root,
   entryPoints: { duskwatch: 'packages/cli/src/duskwatch.ts' },
   outdir,
@@ -27,4 +27,5 @@ await build({
     js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
   },
   logLevel: 'warning',
-});
+}).catch((failure) => failure);
+if (errors.length > 0) process.exitCode = 1;

@@ -1,0 +1,132 @@
+import { HEAT_CUTOFFS, HEAT_METHODS } from '@duskwatch/core';
+import { Command } from 'commander';
+import { EXIT, type Outcome } from './outcome.ts';
+import { formatProblems } from './report.ts';
+
+const EXIT_CODES = `
+Exit codes:
+  ${EXIT.done}  done
+  ${EXIT.problems}  problems in the data: each is listed on stderr, and nothing was changed
+  ${EXIT.usage}  wrong usage
+  ${EXIT.internal}  a fault in Duskwatch
+
+The data lies in data/duskwatch.sqlite in the checkout, in the folder that --data or DUSKWATCH_DATA names, or in
+the PostgreSQL database that DATABASE_URL names.`;
+
+const DATA = ['--data <dir>', 'folder of the database (default: DUSKWATCH_DATA, else data/ in the checkout)'] as const;
+const JSON_OUTPUT = ['--json', 'JSON on stdout; problems as a JSON array on stderr'] as const;
+
+/** Every command and its options. What a command does is loaded only when it is the one that was called. */
+export function commandLine(): Command {
+  const program = new Command('duskwatch')
+    .description('From moth counts and weather to what to do in which field by when.')
+    .version('0.1.0')
+    .exitOverride()
+    .showHelpAfterError('(duskwatch --help, or duskwatch help COMMAND, tells more)')
+    .addHelpText('after', EXIT_CODES);
+
+  program
+    .command('advise')
+    .description('what to do in each field about each insect, by when, and why')
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--on <date>', "the day to stand on, YYYY-MM-DD (default: the program's pinned day, else today)")
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch advise', 'duskwatch advise my-program --on 2026-07-15', 'duskwatch advise --json'))
+    .action(run(async () => (await import('./commands/advise.ts')).advise));
+
+  program
+    .command('heat')
+    .description('degree-days day by day from a weather file')
+    .argument('<weather.csv>', 'weather.csv of a program folder, daily station records of NOAA, or a date with its tmin and tmax')
+    .requiredOption('--method <method>', HEAT_METHODS.join(', '))
+    .option('--cutoff <cutoff>', `${HEAT_CUTOFFS.join(', ')} (default: horizontal with --upper, else none)`)
+    .requiredOption('--lower <temperature>', 'lower threshold with its unit, as 50F or 10C')
+    .option('--upper <temperature>', 'upper threshold, in the same unit')
+    .option('--from <date>', 'first day, YYYY-MM-DD (default: first day of the file)')
+    .option('--to <date>', 'last day, YYYY-MM-DD (default: last day of the file)')
+    .option('--source <id>', 'which weather source, where the file holds several')
+    .option('--bridge <days>', 'longest run of missing days to interpolate; 0 for none')
+    .option(...JSON_OUTPUT)
+    .addHelpText(
+      'after',
+      examples(
+        'duskwatch heat weather.csv --method single-sine --cutoff horizontal --lower 50F --upper 88F --from 2026-05-01 --to 2026-07-15',
+      ),
+    )
+    .action(run(async () => (await import('./commands/heat.ts')).heat));
+
+  program
+    .command('import')
+    .description('bring a program folder, one of its tables, a wide spreadsheet or a weather file into the database')
+    .argument('<path>', 'folder with a datapackage.json or CSV tables, or a CSV or XLSX file')
+    .option('--propose', 'for a wide spreadsheet: print the match that its columns suggest, and import nothing')
+    .option('--match <file>', 'for a wide spreadsheet: import it by this match, as --propose printed it and you corrected it')
+    .option('--sheet <name>', 'which sheet of a workbook')
+    .option('--units <unit>', 'temperatures of a station file: C or F, where the file does not say')
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText(
+      'after',
+      examples(
+        'duskwatch import my-program',
+        'duskwatch import counts.xlsx --propose > match.json',
+        'duskwatch import counts.xlsx --match match.json',
+      ),
+    )
+    .action(run(async () => (await import('./commands/import.ts')).importPath));
+
+  program
+    .command('export')
+    .description('write the program as a folder of CSV tables, a Frictionless Data Package')
+    .argument('<folder>', 'a new or empty folder')
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch export my-program'))
+    .action(run(async () => (await import('./commands/export.ts')).exportFolder));
+
+  program
+    .command('serve')
+    .description('serve the app and its API')
+    .option('--port <port>', 'port to listen on (default: 4180, or the next free one)')
+    .option('--host <host>', 'address to listen on; any but this machine is open to everybody who reaches it', '127.0.0.1')
+    .option('--demo', 'load the invented demo first, if the database is empty')
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch serve', 'duskwatch serve --port 8080 --data /srv/duskwatch'))
+    .action(run(async () => (await import('./commands/serve.ts')).serve));
+
+  program
+    .command('demo')
+    .description('load the invented demo program into an empty database, or write it as a folder')
+    .option('--folder <dir>', 'write it as a program folder instead')
+    .option('--typed-sheet <file>', 'write checks as somebody mistyped them, to try an import that is refused')
+    .option(...DATA)
+    .addHelpText(
+      'after',
+      examples('duskwatch demo', 'duskwatch demo --folder demo-program', 'duskwatch demo --typed-sheet checks.csv'),
+    )
+    .action(run(async () => (await import('./commands/demo.ts')).demo));
+
+  program
+    .command('backup')
+    .description('copy the whole database, while it is in use, into one new file')
+    .argument('<file>', 'file to write; it must not exist yet')
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch backup duskwatch-2026-07-15.sqlite'))
+    .action(run(async () => (await import('./commands/backup.ts')).backup));
+
+  return program;
+}
+
+/** Commander's call of a command: its arguments, its options, the command itself. */
+function run<A extends unknown[]>(load: () => Promise<(...args: A) => Promise<Outcome>>) {
+  return async (...args: [...A, Command]) => {
+    const command = args.pop() as Command;
+    const outcome = await (await load())(...(args as unknown as A));
+    process.exitCode = outcome.exit;
+    if (outcome.exit !== EXIT.done) process.stderr.write(formatProblems(outcome.problems, command.opts().json === true));
+  };
+}
+
+function examples(...lines: readonly string[]): string {
+  return `\nExamples:\n${lines.map((line) => `  ${line}`).join('\n')}`;
+}

@@ -1,0 +1,41 @@
+import { mkdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Store } from '@duskwatch/store';
+import { checkoutRoot } from './checkout.ts';
+
+export interface DataOption {
+  readonly data?: string;
+}
+
+/** Where the data lies: a folder named on the command line goes before DATABASE_URL, and that before the default. */
+export function databaseUrl({ data }: DataOption): string {
+  const url = process.env.DATABASE_URL;
+  if (data === undefined && url) return url;
+  return join(resolve(data ?? process.env.DUSKWATCH_DATA ?? join(checkoutRoot, 'data')), 'duskwatch.sqlite');
+}
+
+/** The place of the data as a person may read it: an address without its password. */
+export function describeDatabase(options: DataOption): string {
+  const url = databaseUrl(options);
+  if (!url.includes('://')) return url;
+  const address = new URL(url);
+  if (address.password) address.password = '…';
+  return address.href;
+}
+
+export async function openDatabase(options: DataOption): Promise<Store> {
+  const url = databaseUrl(options);
+  if (!url.includes('://')) mkdirSync(join(url, '..'), { recursive: true });
+  const { openStore } = await import('@duskwatch/store');
+  return openStore(url);
+}
+
+/** Opens the store for one piece of work and closes it whatever happens. */
+export async function withDatabase<T>(options: DataOption, work: (store: Store) => Promise<T>): Promise<T> {
+  const store = await openDatabase(options);
+  try {
+    return await work(store);
+  } finally {
+    await store.close();
+  }
+}
