@@ -4,6 +4,7 @@ export * from './catch/index.ts';
 export * from './flight/index.ts';
 export * from './heat/index.ts';
 export * from './records/index.ts';
+export * from './statistics/index.ts';
 export * from './units/index.ts';
 export * from './view/index.ts';
 export * from './weather/index.ts';

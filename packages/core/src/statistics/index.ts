@@ -1,0 +1,2 @@
+export * from './gamma-function.ts';
+export * from './incomplete-beta.ts';
