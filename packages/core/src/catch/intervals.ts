@@ -32,8 +32,7 @@ export function catchIntervals(
   const questions: CheckQuestion[] = [];
   let from = day(trap.hungOn);
   let inTrap: Moths = { target: 0, others: 0 };
-  for (const check of visitsInOrder(trap, checks, on)) {
-    const visit = day(check.checkedOn);
+  for (const { visit, check } of visitsInOrder(trap, checks, on)) {
     const reading = readVisit(check, inTrap);
     if (reading.noInformation === 'count-went-down') {
       questions.push({ kind: 'count-went-down', trapId, on: visit, got: check.targetCount!, before: inTrap.target! });
@@ -59,13 +58,14 @@ interface Reading {
   readonly noInformation: NoInformation | null;
 }
 
-function visitsInOrder(trap: TrapRecord, checks: readonly CheckRecord[], on: Day): CheckRecord[] {
+function visitsInOrder(trap: TrapRecord, checks: readonly CheckRecord[], on: Day) {
   const first = day(trap.hungOn);
   const last = trap.takenDownOn === null ? on : Math.min(on, day(trap.takenDownOn));
-  const inTime = (visit: Day) => first <= visit && visit <= last;
   return checks
-    .filter((check) => check.trapId === trap.trapId && inTime(day(check.checkedOn)))
-    .sort((a, b) => (a.checkedOn < b.checkedOn ? -1 : a.checkedOn > b.checkedOn ? 1 : a.visit - b.visit));
+    .filter(({ trapId }) => trapId === trap.trapId)
+    .map((check) => ({ visit: day(check.checkedOn), check }))
+    .filter(({ visit }) => first <= visit && visit <= last)
+    .sort((a, b) => a.visit - b.visit || a.check.visit - b.check.visit);
 }
 
 function readVisit(check: CheckRecord, inTrap: Moths): Reading {

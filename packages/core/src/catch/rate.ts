@@ -1,6 +1,5 @@
-import betaCdf from '@stdlib/stats-base-dists-beta-cdf';
-import betaQuantile from '@stdlib/stats-base-dists-beta-quantile';
-import { gammaCdf, gammaQuantile } from './incomplete-gamma.ts';
+import { betaOddsCdf, betaOddsQuantile } from './special/incomplete-beta.ts';
+import { gammaCdf, gammaQuantile } from './special/incomplete-gamma.ts';
 import type { CatchSum, RateEstimate } from './types.ts';
 
 export interface RateOptions {
@@ -17,8 +16,8 @@ export const DEFAULT_LEVEL = 0.8;
  *
  * A visit after n nights counts NB(mean λn, dispersion k). The total over E trap-nights is matched to one negative
  * binomial of mean λE and size K = k·E²/Σn², which keeps its variance λE + λ²Σn²/k and is exact when all visits
- * cover equally many nights. With p = K/(K + λE), Jeffreys' prior gives p ~ Beta(K, count + ½), and λ follows; without
- * over-dispersion λ ~ Gamma(count + ½, E).
+ * cover equally many nights. With p = K/(K + λE), Jeffreys' prior gives p ~ Beta(K, count + ½), so λE/K has the odds of
+ * a Beta(count + ½, K) variate; without over-dispersion λ ~ Gamma(count + ½, E).
  *
  * The interval has equal tails. When nothing was caught it runs from 0 to the one-sided upper limit at `level`.
  * With no trap-nights the rate is unknown: `perNight` is NaN and the interval [0, ∞).
@@ -48,7 +47,7 @@ export function probabilityAbove(sum: CatchSum, thresholdPerNight: number, optio
   const expected = thresholdPerNight * trapNights;
   if (k === null) return 1 - gammaCdf(expected, count + 0.5);
   const size = sizeOfTotal(sum, k);
-  return betaCdf(size / (size + expected), size, count + 0.5);
+  return 1 - betaOddsCdf(expected / size, count + 0.5, size);
 }
 
 function sizeOfTotal({ trapNights, sumSquaredNights }: CatchSum, k: number): number {
@@ -60,15 +59,5 @@ function rateQuantile(sum: CatchSum, k: number | null, q: number): number {
   const shape = sum.count + 0.5;
   if (k === null) return gammaQuantile(q, shape) / sum.trapNights;
   const size = sizeOfTotal(sum, k);
-  return (size * betaOdds(q, shape, size)) / sum.trapNights;
-}
-
-/** Quantile of w/(1 − w) for w ~ Beta(a, b), taken from the end where w, or 1 − w, is small and so precise. */
-function betaOdds(q: number, a: number, b: number): number {
-  if (a < b) {
-    const w = betaQuantile(q, a, b);
-    return w / (1 - w);
-  }
-  const rest = betaQuantile(1 - q, b, a);
-  return (1 - rest) / rest;
+  return (size * betaOddsQuantile(q, shape, size)) / sum.trapNights;
 }

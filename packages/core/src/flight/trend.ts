@@ -1,11 +1,11 @@
-import betaQuantile from '@stdlib/stats-base-dists-beta-quantile';
+import { DEFAULT_LEVEL as LEVEL } from '../catch/rate.ts';
+import { betaOddsQuantile } from '../catch/special/incomplete-beta.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import { addDays, type Day } from '../units/day.ts';
 import type { Trend } from './types.ts';
 
 /** How far back a trend looks: three weekly checks, or six twice-weekly ones. Own choice, no source. */
 export const TREND_DAYS = 21;
-const LEVEL = 0.8;
 const NEGLIGIBLE_SLOPE = 1e-12;
 
 /**
@@ -37,7 +37,7 @@ export function trendOf(histories: readonly TrapHistory[], on: Day): Trend | nul
   const slope = bestSlope(fitted);
   const { information } = slopeEquation(fitted, slope);
   const dispersion = Math.max(1, dispersionOf(fitted, slope, freedom));
-  const margin = studentQuantile((1 + LEVEL) / 2, freedom) * Math.sqrt(dispersion / information);
+  const margin = studentMargin(LEVEL, freedom) * Math.sqrt(dispersion / information);
   const [low, high] = [slope - margin, slope + margin];
   const direction = low > 0 ? 'rising' : high < 0 ? 'falling' : 'unclear';
   return { perNight: slope, low, high, level: LEVEL, direction, visits };
@@ -134,8 +134,7 @@ function dispersionOf(traps: readonly (readonly Visit[])[], slope: number, freed
   return chiSquared / freedom / (ratios / visits);
 }
 
-/** Student's t quantile for p > ½, from t² = ν(1 − b)/b with b ~ Beta(ν/2, ½). */
-function studentQuantile(p: number, freedom: number): number {
-  const b = betaQuantile(2 * (1 - p), freedom / 2, 0.5);
-  return Math.sqrt((freedom * (1 - b)) / b);
+/** The t within which Student's variate lies, on either side of 0, with probability `level`: t²/ν has beta odds. */
+function studentMargin(level: number, freedom: number): number {
+  return Math.sqrt(freedom * betaOddsQuantile(level, 0.5, freedom / 2));
 }

@@ -1,4 +1,4 @@
-# Reference values for catch rates and the gamma distribution.
+# Reference values for catch rates, the gamma distribution and the odds of a beta variate.
 # Rscript rate.R > rate.json        (base R only)
 
 number <- function(x) {
@@ -11,6 +11,13 @@ row <- function(...) {
   paste0("{", paste0('"', names(values), '":', vapply(values, number, ""), collapse = ","), "}")
 }
 rows <- function(cases, f) paste0("[\n", paste(apply(cases, 1, function(case) do.call(f, as.list(case))), collapse = ",\n"), "\n]")
+
+# Quantile of w / (1 - w) for w ~ Beta(a, b), taken from the end that keeps its digits.
+beta_odds <- function(p, a, b) {
+  w <- qbeta(p, a, b)
+  rest <- qbeta(p, b, a, lower.tail = FALSE)
+  ifelse(w < 0.5, w / (1 - w), (1 - rest) / rest)
+}
 
 # Moths in trap-nights: count over `visits` visits whose nights sum to `nights` and whose squares sum to `squares`.
 sums <- rbind(
@@ -30,10 +37,7 @@ rate <- function(count, trapNights, sumSquaredNights, visits, k) {
     above <- pgamma(threshold, count + 0.5, trapNights, lower.tail = FALSE)
   } else {
     size <- k * trapNights^2 / sumSquaredNights
-    # 1 - p ~ Beta(count + 1/2, size); the odds are taken from the end that keeps its digits.
-    w <- qbeta(tails, count + 0.5, size)
-    rest <- qbeta(tails, size, count + 0.5, lower.tail = FALSE)
-    q <- size * ifelse(w < 0.5, w / (1 - w), (1 - rest) / rest) / trapNights
+    q <- size * beta_odds(tails, count + 0.5, size) / trapNights
     above <- pbeta(size / (size + threshold * trapNights), size, count + 0.5)
   }
   row(
@@ -71,10 +75,21 @@ gamma_row <- function(a, p) {
   row(a = a, p = p, x = x, nearby = 1.01 * x, pNearby = pgamma(1.01 * x, a))
 }
 
+beta_cases <- expand.grid(
+  a = c(0.5, 3.5, 40.5, 1000.5, 1e6 + 0.5), b = c(0.2, 1, 2, 14, 300, 1e5), p = c(0.001, 0.1, 0.5, 0.8, 0.9, 0.999)
+)
+beta_row <- function(a, b, p) {
+  odds <- beta_odds(p, a, b)
+  nearby <- 1.03 * odds
+  p_nearby <- if (nearby < 1) pbeta(nearby / (1 + nearby), a, b) else pbeta(1 / (1 + nearby), b, a, lower.tail = FALSE)
+  row(a = a, b = b, p = p, odds = odds, nearby = nearby, pNearby = p_nearby)
+}
+
 cat(
   '{"made":"', R.version.string, '",\n',
   '"rates":', rows(rate_cases, rate), ",\n",
   '"integrated":', rows(integrated_cases, integrated), ",\n",
-  '"gamma":', rows(as.matrix(gamma_cases), gamma_row), "}\n",
+  '"gamma":', rows(as.matrix(gamma_cases), gamma_row), ",\n",
+  '"betaOdds":', rows(as.matrix(beta_cases), beta_row), "}\n",
   sep = ""
 )

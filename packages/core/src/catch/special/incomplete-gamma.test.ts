@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import reference from '../reference/rate.json' with { type: 'json' };
 import { gammaCdf, gammaQuantile } from './incomplete-gamma.ts';
-import reference from './reference/rate.json' with { type: 'json' };
 
 describe('the gamma distribution', () => {
   it('has the quantiles and probabilities that R gives, from half a moth to a million', () => {
