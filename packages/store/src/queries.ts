@@ -45,11 +45,14 @@ export function* byRevision(context: Context, ids: readonly string[]): Plan<Revi
   return yield* rows(revisionsOf(context).where('revision_id', 'in', context.list(ids)));
 }
 
+/** Sorted here, because asked to sort, SQLite walks the whole program in order instead of the index on the list. */
+const inOrder = (a: RevisionRow, b: RevisionRow): number => a.sequence - b.sequence;
+
 /** Whole records, each with all its revisions. */
 export function* byRecord(context: Context, ids: Iterable<string>): Plan<Map<string, SaidRow[]>> {
   const list = context.list([...new Set(ids)]);
-  const found = yield* rows(revisionsOf(context).where('record_id', 'in', list).orderBy('sequence'));
-  return groupBy(found.map(toSaid), (said) => said.recordId);
+  const found = yield* rows(revisionsOf(context).where('record_id', 'in', list));
+  return groupBy(found.sort(inOrder).map(toSaid), (said) => said.recordId);
 }
 
 /**
@@ -62,10 +65,16 @@ export function* atKeys(
   keys: readonly string[],
   standing: 'current' | 'removed' | 'rival' | 'not current',
 ): Plan<RevisionRow[]> {
-  const query = revisionsOf(context).where('kind', '=', kind).where('natural_key', 'in', context.list(keys)).orderBy('sequence');
-  if (standing === 'current') return yield* rows(query.where('standing', '=', sql.lit('current')));
+  const query = revisionsOf(context).where('kind', '=', kind).where('natural_key', 'in', context.list(keys));
   const others = query.where('standing', '<>', sql.lit('current'));
-  return yield* rows(standing === 'not current' ? others : others.where('standing', '=', sql.lit(standing)));
+  const found = yield* rows(
+    standing === 'current'
+      ? query.where('standing', '=', sql.lit(standing))
+      : standing === 'not current'
+        ? others
+        : others.where('standing', '=', sql.lit(standing)),
+  );
+  return found.sort(inOrder);
 }
 
 /** Records whose head may lay claim to any of these keys. */

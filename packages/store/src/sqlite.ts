@@ -3,13 +3,9 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler, sql } from 'kysely';
 import { StoreError } from './error.ts';
-import { SCHEMA_VERSION, statementsFrom } from './migrations.ts';
 import type { Driver, Plan, Statement } from './plan.ts';
+import { asStoreError, openFile } from './sqlite-file.ts';
 import { REVISION_COLUMNS, type RevisionRow, type Tables } from './tables.ts';
-
-/** Marks a SQLite file as Duskwatch's own (the header's application id): "Dusk" in ASCII. */
-const APPLICATION_ID = 0x4475736b;
-const BUSY_TIMEOUT_MS = 10_000;
 
 const db = new Kysely<Tables>({
   dialect: {
@@ -89,50 +85,6 @@ const valuesOf = (row: RevisionRow): unknown[] => [
   row.standing,
 ];
 
-/** Nothing is written before the file is known to be new, empty or ours. */
-function openFile(file: string): Database.Database {
-  let database: Database.Database;
-  try {
-    database = new Database(file, { timeout: BUSY_TIMEOUT_MS });
-  } catch (error) {
-    throw new StoreError(
-      'cannot-open',
-      `${file} cannot be opened: ${(error as Error).message}. Check the folder and its permissions.`,
-    );
-  }
-  try {
-    refuseForeign(database, file);
-    database.pragma('journal_mode = WAL');
-    database.pragma('synchronous = FULL');
-    database.pragma('foreign_keys = ON');
-    database.transaction(() => migrate(database, file)).immediate();
-    return database;
-  } catch (error) {
-    database.close();
-    throw asStoreError(error, file);
-  }
-}
-
-function refuseForeign(database: Database.Database, file: string): void {
-  const owner = database.pragma('application_id', { simple: true });
-  if (owner === APPLICATION_ID) return;
-  const { objects } = database.prepare('select count(*) as objects from sqlite_schema').get() as { objects: number };
-  if (owner !== 0 || objects > 0) {
-    throw new StoreError(
-      'foreign-database',
-      `${file} is the database of another program. Nothing was changed. Name another file.`,
-    );
-  }
-}
-
-function migrate(database: Database.Database, file: string): void {
-  const version = database.pragma('user_version', { simple: true }) as number;
-  for (const statement of statementsFrom(version, 'sqlite', file)) database.exec(statement);
-  if (version === SCHEMA_VERSION) return;
-  database.pragma(`application_id = ${APPLICATION_ID}`);
-  database.pragma(`user_version = ${SCHEMA_VERSION}`);
-}
-
 /** Under another name until it is whole, so that a backup cut short is never taken for one. */
 async function backup(database: Database.Database, to: string): Promise<void> {
   if (existsSync(to))
@@ -147,22 +99,12 @@ async function backup(database: Database.Database, to: string): Promise<void> {
 }
 
 function complaints(database: Database.Database): string[] {
-  const found = (database.pragma('integrity_check') as { integrity_check: string }[]).map((row) => row.integrity_check);
-  const foreign = database.pragma('foreign_key_check') as { table: string; rowid: number }[];
-  return [...found.filter((text) => text !== 'ok'), ...foreign.map((row) => `${row.table} row ${row.rowid} has no program`)];
-}
-
-function asStoreError(error: unknown, file: string): unknown {
-  const code = error instanceof Database.SqliteError ? error.code : '';
-  if (code === 'SQLITE_NOTADB') {
-    return new StoreError('not-a-database', `${file} is not a database. Nothing was changed. Name another file.`, {
-      cause: error,
-    });
+  try {
+    const found = (database.pragma('integrity_check') as { integrity_check: string }[]).map((row) => row.integrity_check);
+    const foreign = database.pragma('foreign_key_check') as { table: string; rowid: number }[];
+    return [...found.filter((text) => text !== 'ok'), ...foreign.map((row) => `${row.table} row ${row.rowid} has no program`)];
+  } catch (error) {
+    if (error instanceof Database.SqliteError && error.code.startsWith('SQLITE_CORRUPT')) return [error.message];
+    throw error;
   }
-  if (code.startsWith('SQLITE_BUSY')) {
-    return new StoreError('busy', `${file} is being written by another process. Nothing was changed. Try again.`, {
-      cause: error,
-    });
-  }
-  return error;
 }

@@ -32,8 +32,8 @@ export function storeOn(driver: Driver, program: string): Store {
         expected: 'a sound database',
         fix: 'Restore the newest backup that verifies.',
       }));
-      const { checked, problems } = await driver.read(verifyValues(context));
-      return { checked, problems: [...complaints, ...problems] };
+      // What lies in a damaged database cannot be relied on to be readable.
+      return complaints.length > 0 ? { checked: 0, problems: complaints } : driver.read(verifyValues(context));
     },
     close: () => driver.close(),
   };

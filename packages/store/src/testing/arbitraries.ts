@@ -1,0 +1,116 @@
+/** Programs of any shape, small, for property tests. */
+import {
+  CONDITIONS,
+  formatDay,
+  naturalKey,
+  type Program,
+  RECORD_KINDS,
+  type RecordKind,
+  type RecordOf,
+  TRAP_DESIGNS,
+} from '@duskwatch/core';
+import fc from 'fast-check';
+
+const word = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 6 }).map((text) => text.trim() || 'x');
+const text = fc.string({ unit: 'grapheme', maxLength: 12 });
+const isoDay = fc.integer({ min: 0, max: 40_000 }).map((n) => formatDay(n as Parameters<typeof formatDay>[0]));
+const orNull = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: null });
+// JSON writes -0 as 0; adding 0 makes them one.
+const real = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((x) => x + 0);
+const whole = (min: number, max: number) => fc.integer({ min, max });
+
+const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
+  fields: fc.record({
+    fieldId: word,
+    farm: word,
+    name: word,
+    crop: word,
+    growthHabit: orNull(word),
+    plantedOn: orNull(isoDay),
+    harvestOn: orNull(isoDay),
+    latitude: orNull(real(-90, 90)),
+    longitude: orNull(real(-180, 180)),
+    timeZone: orNull(word),
+    weatherSource: orNull(word),
+  }),
+  stages: fc.record({ fieldId: word, observedOn: isoDay, stage: word }),
+  traps: fc.record({
+    trapId: word,
+    station: word,
+    insect: word,
+    design: fc.constantFrom(...TRAP_DESIGNS),
+    latitude: orNull(real(-90, 90)),
+    longitude: orNull(real(-180, 180)),
+    hungOn: isoDay,
+    takenDownOn: orNull(isoDay),
+    informs: fc.array(word, { maxLength: 3 }),
+  }),
+  lures: fc.record({ trapId: word, placedOn: isoDay, lifeDays: orNull(whole(1, 400)) }),
+  checks: fc.record({
+    trapId: word,
+    checkedOn: isoDay,
+    visit: whole(1, 99),
+    targetCount: orNull(whole(0, 1_000_000)),
+    otherCount: orNull(whole(0, 1_000_000)),
+    condition: fc.constantFrom(...CONDITIONS),
+    emptied: fc.boolean(),
+    note: orNull(text),
+  }),
+  weather: fc.record({
+    sourceId: word,
+    date: isoDay,
+    tminC: orNull(real(-90, 60)),
+    tmaxC: orNull(real(-90, 60)),
+    precipitationMm: orNull(real(0, 2_000)),
+  }),
+  samples: fc.record({
+    fieldId: word,
+    insect: word,
+    sampledOn: isoDay,
+    kind: word,
+    unitsExamined: whole(1, 100_000),
+    unitsInfested: orNull(whole(0, 1_000_000)),
+    totalCount: orNull(whole(0, 1_000_000)),
+  }),
+  treatments: fc.record({
+    fieldId: word,
+    insect: word,
+    appliedOn: isoDay,
+    product: text,
+    protectsDays: orNull(whole(0, 365)),
+    reentryHours: orNull(real(0, 2_000)),
+    preharvestDays: orNull(whole(0, 365)),
+  }),
+  rules: fc.record({
+    ruleId: word,
+    crop: word,
+    insect: word,
+    design: orNull(fc.constantFrom(...TRAP_DESIGNS)),
+    stages: fc.array(word, { maxLength: 3 }),
+    threshold: real(0, 1_000_000),
+    per: fc.constantFrom('night', 'week'),
+    intervalDays: orNull(whole(1, 60)),
+    validFrom: orNull(isoDay),
+    validTo: orNull(isoDay),
+    source: orNull(text),
+  }),
+};
+
+const bytes = new TextEncoder();
+
+/** Natural keys in the order in which a store lists them. */
+export const byKey =
+  <K extends RecordKind>(kind: K) =>
+  (a: RecordOf<K>, b: RecordOf<K>): number =>
+    Buffer.compare(bytes.encode(naturalKey[kind](a)), bytes.encode(naturalKey[kind](b)));
+
+const table = <K extends RecordKind>(kind: K): fc.Arbitrary<RecordOf<K>[]> =>
+  fc
+    .uniqueArray(records[kind], { maxLength: 6, selector: (record) => naturalKey[kind](record) })
+    .map((all) => all.sort(byKey(kind)));
+
+/** Each table in the order of its keys. */
+export const anyProgram: fc.Arbitrary<Program> = fc.record({
+  settings: fc.record({ name: word, invented: fc.boolean(), pinnedOn: orNull(isoDay) }),
+  ...Object.fromEntries(RECORD_KINDS.map((kind) => [kind, table(kind)])),
+}) as unknown as fc.Arbitrary<Program>;

@@ -1,0 +1,40 @@
+/** What every adapter must keep to. Run it with a way to make an empty database. */
+import { afterEach, describe } from 'vitest';
+import { openStore } from '../open.ts';
+import type { Store } from '../types.ts';
+import { conflictContract } from './contract-conflicts.ts';
+import { importContract } from './contract-import.ts';
+import { revisionContract } from './contract-revisions.ts';
+
+export interface Harness {
+  /** Address of a new, empty database. */
+  fresh(): Promise<string>;
+  /** Give the database a schema version from the future. */
+  makeNewer(url: string): Promise<void>;
+}
+
+export interface Bench {
+  /** A handle on a database of its own; closed after the test. */
+  store(url?: string, program?: string): Promise<Store>;
+  readonly harness: Harness;
+}
+
+export function storeContract(name: string, harness: Harness): void {
+  describe(`the store on ${name}`, () => {
+    const open: Store[] = [];
+    afterEach(async () => {
+      for (const store of open.splice(0)) await store.close();
+    });
+    const bench: Bench = {
+      harness,
+      async store(url, program = 'main') {
+        const store = await openStore(url ?? (await harness.fresh()), { program });
+        open.push(store);
+        return store;
+      },
+    };
+    revisionContract(bench);
+    conflictContract(bench);
+    importContract(bench);
+  });
+}
