@@ -6,6 +6,7 @@ export * from './heat/index.ts';
 export * from './records/index.ts';
 export * from './statistics/index.ts';
 export * from './units/index.ts';
+export * from './season/index.ts';
 export * from './view/index.ts';
 export * from './weather/index.ts';
 export * from './wording/index.ts';

@@ -156,6 +156,15 @@ describe('what cannot be seen is said, never guessed', () => {
     expect(evidenceOf(advice, 'missing')[0]).toMatchObject({ what: 'rule' });
   });
 
+  it('asks the scout about a count that is lower than what was left in the trap, and is blind on those nights', () => {
+    const checks = [checkOf('2025-07-05', 9, { emptied: false }), checkOf('2025-07-08', 4), checkOf('2025-07-11', 3)];
+    expect(adviceOn('2025-07-08', { ...silk, checks })).toMatchObject({ verb: 'blind' });
+    const later = adviceOn('2025-07-11', { ...silk, checks });
+    expect(later.rate).toBe(1);
+    expect(evidenceOf(later, 'question')[0]).toMatchObject({ question: 'count-went-down', on: '2025-07-08', got: 4, before: 9 });
+    expect(evidenceOf(adviceOn('2025-07-08', { ...silk, checks }), 'trap-unusable')[0]).toMatchObject({ why: 'count-went-down' });
+  });
+
   it('shows a count without a lure record as one of unknown lure age', () => {
     const advice = adviceOn('2025-07-08', { stages: silk.stages, checks: [checkOf('2025-07-08', 0)] });
     expect(advice.verb).toBe('watch');

@@ -3,14 +3,15 @@
 import { ASSUMPTIONS, canonicalStage } from '../catalogue/index.ts';
 import type { CatchTier } from '../catalogue/types.ts';
 import { estimateRate, poolNewest, probabilityAbove, sumIntervals } from '../catch/index.ts';
-import type { CatchInterval, PooledCatch, RateEstimate, UnusableTrap } from '../catch/types.ts';
+import type { CatchInterval, PooledCatch, RateEstimate } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
-import { daysBetween, formatDay } from '../units/day.ts';
+import { daysBetween } from '../units/day.ts';
 import { distanceKm } from '../units/distance.ts';
+import { lookAlikes, lureUnknown, questions, rateEvidence, trendEvidence, unusableEvidence } from './catch-evidence.ts';
 import { historyOf, type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
 import { type CatchRule, lowestPerNight, ruleForDesign } from './rules.ts';
 import { type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
-import type { CheckEvidence, Evidence } from './types.ts';
+import type { Evidence } from './types.ts';
 
 export interface DesignFinding {
   readonly design: TrapDesign;
@@ -64,17 +65,11 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
     const pooled = pool(windowNights);
     unusable.push(...pooled.unusable.map(unusableEvidence));
     const newest = pooled.designs[0];
-    if (newest)
-      designs.push(
-        assess(
-          prepared,
-          field,
-          { rule, windowNights },
-          stage,
-          newest,
-          () => pool(ASSUMPTIONS.accumulationNights.value).designs[0],
-        ),
-      );
+    if (!newest) continue;
+    const weeks = () => pool(ASSUMPTIONS.accumulationNights.value).designs[0];
+    const finding = assess(prepared, field, { rule, windowNights }, stage, newest, weeks);
+    const seen = own.map(({ history }) => history);
+    designs.push({ ...finding, because: [...finding.because, ...trendEvidence(seen, prepared.on), ...questions(seen, newest)] });
   }
   return { traps, designs, unusable };
 }
@@ -260,58 +255,6 @@ function stopsBeforeHarvest(prepared: Prepared, field: FieldRecord, rule: CatchR
   const harvest = recordDay(field.harvestOn);
   if (rule.kind !== 'catch-table' || rule.harvestStopDays === null || harvest === null) return false;
   return daysBetween(prepared.on, harvest) < rule.harvestStopDays;
-}
-
-function rateEvidence(design: TrapDesign, rate: RateEstimate, intervals: readonly CatchInterval[]): Evidence {
-  const { perNight, low, high, level, count, trapNights, model, k } = rate;
-  return { kind: 'rate', design, perNight, low, high, level, count, trapNights, model, k, checks: intervals.map(checkEvidence) };
-}
-
-export function checkEvidence(interval: CatchInterval): CheckEvidence {
-  const { trapId, nights, count, others, condition, lureAgeDays, lureLifeDays } = interval;
-  return {
-    trapId,
-    from: formatDay(interval.from),
-    to: formatDay(interval.to),
-    nights,
-    count,
-    others,
-    condition,
-    lureAgeDays,
-    lureLifeDays,
-  };
-}
-
-function unusableEvidence({ trapId, design, why, since, nightsWithoutSight }: UnusableTrap): Evidence {
-  return {
-    kind: 'trap-unusable',
-    trapId,
-    design,
-    why,
-    since: since === null ? null : formatDay(since),
-    nights: nightsWithoutSight,
-  };
-}
-
-function lureUnknown(intervals: readonly CatchInterval[]): Evidence[] {
-  const unknown = intervals.filter((interval) => interval.lurePastLife === null).map((interval) => interval.trapId);
-  return unknown.length === 0 ? [] : [{ kind: 'lure-unknown', trapIds: [...new Set(unknown)] }];
-}
-
-function lookAlikes(intervals: readonly CatchInterval[]): Evidence[] {
-  return intervals
-    .filter(({ count, others }) => {
-      const all = (count ?? 0) + (others ?? 0);
-      return others !== null && all >= ASSUMPTIONS.lookAlikeMoths.value && others / all >= ASSUMPTIONS.lookAlikeShare.value;
-    })
-    .map(({ trapId, to, count, others }) => ({
-      kind: 'question',
-      question: 'many-look-alikes',
-      trapId,
-      on: formatDay(to),
-      got: others!,
-      before: count ?? 0,
-    }));
 }
 
 function uniqueBy<T>(items: readonly T[], key: (item: T) => string): T[] {

@@ -1,5 +1,5 @@
 /** One field's season on one time axis. */
-import { checkEvidence } from '../advice/catch-finding.ts';
+import { checkEvidence } from '../advice/catch-evidence.ts';
 import { adviseCell } from '../advice/decide.ts';
 import { type EventEvidence, eventAt, type ModelHeat, modelHeat } from '../advice/phenology.ts';
 import { cellKey, heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';

@@ -1,4 +1,6 @@
 export { fieldView } from './field.ts';
+export { roundView } from './round.ts';
+export * from './round-types.ts';
 export { seasonPoints } from './season-line.ts';
 export * from './types.ts';
 export { weekView } from './week.ts';
