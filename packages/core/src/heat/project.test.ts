@@ -50,10 +50,16 @@ describe('an event still ahead', () => {
     expect(yearsWith(gapIn(2016, 8))).toBe(9);
   });
 
-  it('lies between two past years when only two are known', () => {
-    const two = projectEvent(heatTrack(rule, sourceOf('2022-01-01', '2024-05-31', pace)), 90);
-    expect(two?.years).toBe(2);
-    expect(dates(two)).toEqual(['2024-06-09', '2024-06-10', '2024-06-10']); // after 9 and 10 days
+  it('has a window wider than the range of three past years, which would hold a fourth only half the time', () => {
+    const three = projectEvent(heatTrack(rule, sourceOf('2021-01-01', '2024-05-31', pace)), 90);
+    expect(three?.years).toBe(3);
+    // After 9, 10 and 12 days: mean 10.333, s² = 2.3333 + 1/12, t(2) at 90 % = 1.8856, reach 1.8856·√(2.4167·4/3) = 3.385.
+    expect(dates(three)).toEqual(['2024-06-07', '2024-06-10', '2024-06-14']);
+  });
+
+  it('is never dated before tomorrow', () => {
+    const soon = projectEvent(heatTrack(rule, sourceOf('2022-01-01', '2024-05-31', pace)), 12);
+    expect(formatDay(soon!.early)).toBe('2024-06-01');
   });
 
   it('has an open end when a past year never got there, and is not dated when half of them did not', () => {
@@ -83,15 +89,25 @@ describe('without two past years', () => {
 
   it('the pace of the last 14 days is carried on', () => {
     const steady = recent((on) => (on > day('2024-05-17') ? 5 : 50), 100);
-    expect(steady).toMatchObject({ method: 'recent-days', years: 0, lateOpen: false });
-    expect(dates(steady)).toEqual(['2024-06-20', '2024-06-20', '2024-06-20']);
+    expect(steady).toMatchObject({ method: 'recent-days', years: 0 });
+    expect(formatDay(steady!.middle)).toBe('2024-06-20');
+  });
+
+  it('the season may warm or cool meanwhile: a little for a near event, without end for a far one', () => {
+    // Steady 5 a day leaves the season's part alone, 1.2816·0.15·n²/2 = 0.0961·n².
+    // 25 ahead: early 5 (25 + 2.4), by hand 4 gives 20 + 1.5 < 25; late 6 (30 − 3.5 ≥ 25), 5 gives 25 − 2.4 < 25.
+    const near = recent(() => 5, 25);
+    expect(near!.lateOpen).toBe(false);
+    expect(dates(near)).toEqual(['2024-06-05', '2024-06-05', '2024-06-06']);
+    // 5n − 0.0961n² never exceeds 25/(4·0.0961) = 65.
+    expect(recent(() => 5, 66)!.lateOpen).toBe(true);
   });
 
   it('uneven days spread the dates', () => {
-    // Alternately 2 and 8: mean 5, s = √(14·9/13) = 3.113. Early: first n with 5n + 1.2816·s·√(n + n²/14) ≥ 100,
-    // by hand 15 (75 + 22.2 < 100) and 16 (80 + 23.4 ≥ 100); late: 26 (130 − 34.4 < 100) and 27 (135 − 35.5 < 100), 28.
-    const uneven = recent((on) => (on % 2 === 0 ? 2 : 8), 100);
-    expect(dates(uneven)).toEqual(['2024-06-16', '2024-06-20', '2024-06-28']);
+    // Alternately 2 and 8: mean 5, s² = 14·9/13 = 9.692, times (1 + 0.5)/(1 − 0.5) = 3. With z = 1.2816, 25 ahead:
+    // n = 3: 15 + z·√(29.08·(3 + 9/14) + 0.46) = 15 + 13.2 ≥ 25, n = 2: 10 + 10.4 < 25;
+    // n = 12: 60 − z·√(29.08·(12 + 144/14) + 116.6) = 60 − 35.4 < 25, n = 13: 65 − 38.2 ≥ 25.
+    expect(dates(recent((on) => (on % 2 === 0 ? 2 : 8), 25))).toEqual(['2024-06-03', '2024-06-05', '2024-06-13']);
   });
 
   it('nothing is dated from days without heat, from fewer than seven known days, or beyond 200 days', () => {
