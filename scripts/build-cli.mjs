@@ -3,7 +3,7 @@
  * outside and is loaded only by the subcommand that needs it. `node scripts/build-cli.mjs [FOLDER]`.
  */
 import { rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { isAbsolute, join, relative } from 'node:path';
 import { build } from 'esbuild';
 import { root } from './lib.mjs';
 
@@ -21,7 +21,7 @@ const { errors } = await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
-  external: ['better-sqlite3', 'pg', 'exceljs', 'fastify', '@fastify/*'],
+  plugins: [leaveOutside(/^(better-sqlite3|pg|exceljs|fastify|@fastify\/.+|@node-rs\/.+)$/)],
   // CommonJS packages inside the bundle ask for Node's own modules with `require`.
   banner: {
     js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
@@ -29,3 +29,19 @@ const { errors } = await build({
   logLevel: 'warning',
 }).catch((failure) => failure);
 if (errors.length > 0) process.exitCode = 1;
+
+/** Keeps packages out of the bundle, each named by the file that its importer would have got, wherever npm put it. */
+function leaveOutside(packages) {
+  const resolving = Symbol('resolving');
+  return {
+    name: 'leave-outside',
+    setup({ onResolve, resolve }) {
+      onResolve({ filter: packages }, async ({ path, pluginData, ...where }) => {
+        if (pluginData === resolving) return undefined;
+        const found = await resolve(path, { ...where, pluginData: resolving });
+        if (found.errors.length > 0 || !isAbsolute(found.path)) return found;
+        return { path: relative(outdir, found.path).replaceAll('\\', '/'), external: true };
+      });
+    },
+  };
+}

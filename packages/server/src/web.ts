@@ -16,9 +16,9 @@ export function serveWeb(app: FastifyInstance, webRoot: string): void {
     app.register(fastifyStatic, {
       root: webRoot,
       cacheControl: false,
-      setHeaders: (reply, path) => {
+      setHeaders: (response, path) => {
         const hashed = path.startsWith(join(webRoot, 'assets'));
-        reply.header('cache-control', hashed ? `public, max-age=${YEAR_S}, immutable` : 'no-cache');
+        response.setHeader('cache-control', hashed ? `public, max-age=${YEAR_S}, immutable` : 'no-cache');
       },
     });
   }

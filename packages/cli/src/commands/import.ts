@@ -1,19 +1,25 @@
 import { userInfo } from 'node:os';
+import type { Program } from '@duskwatch/core';
 import { type DataOption, describeDatabase, withDatabase } from '../database.ts';
 import { readImport } from '../import/read.ts';
+import { proposeSheetMatch, type SheetOptions } from '../import/sheet.ts';
 import { done, faulty, type Outcome } from '../outcome.ts';
 import { progressBar } from '../progress.ts';
 import { note, print } from '../terminal.ts';
 
-export interface ImportOptions extends DataOption {
+export interface ImportOptions extends DataOption, SheetOptions {
+  readonly propose?: boolean;
   readonly json?: boolean;
 }
 
 /** All of it or, when anything is faulty, nothing. What the database holds already is added no second time. */
 export function importPath(path: string, options: ImportOptions): Promise<Outcome> {
   return withDatabase(options, async (store) => {
+    const held = await store.loadProgram();
+    if (options.propose) return propose(path, held, options);
+
     const reading = await progressBar('Reading');
-    const read = await readImport(path, await store.loadProgram(), { onProgress: reading.update }).finally(reading.stop);
+    const read = await readImport(path, held, { ...options, onProgress: reading.update }).finally(reading.stop);
     if (!read.ok) return faulty(...read.problems);
 
     const writing = await progressBar('Writing');
@@ -31,6 +37,14 @@ export function importPath(path: string, options: ImportOptions): Promise<Outcom
     else note(`${added} records added, ${changed} changed, ${unchanged} already there, in ${describeDatabase(options)}`);
     return done;
   });
+}
+
+async function propose(path: string, held: Program, { sheet }: ImportOptions): Promise<Outcome> {
+  const match = await proposeSheetMatch(path, held, sheet);
+  if (!match.ok) return faulty(...match.problems);
+  print(JSON.stringify(match.value, null, 2));
+  for (const { about, ask } of match.value.questions) note(`${about}: ${ask}`);
+  return done;
 }
 
 function author(): string {

@@ -1,27 +1,30 @@
 import { existsSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { ok, type Program, type Result, refuse, tables } from '@duskwatch/core';
-import { DATA_PACKAGE_FILE, type ReadTableOptions, readProgramFolder, readText, tableOfHeader } from '@duskwatch/exchange';
+import { ok, type Program, type Result } from '@duskwatch/core';
+import {
+  DATA_PACKAGE_FILE,
+  decodeText,
+  type ReadTableOptions,
+  readBytes,
+  readProgramFolder,
+  tableOfHeader,
+} from '@duskwatch/exchange';
 import { headerOf } from './header.ts';
+import { readSheet, type SheetOptions } from './sheet.ts';
 import { readLooseTable } from './table.ts';
 
+export type ReadImportOptions = SheetOptions & ReadTableOptions;
+
 /** What a folder or file holds, checked in itself and against what the database holds. */
-export async function readImport(path: string, held: Program, options: ReadTableOptions): Promise<Result<Partial<Program>>> {
-  if (statSync(path).isDirectory()) return readFolder(path, held, options);
-  const text = await readText(path);
-  if (!text.ok) return text;
-  const file = basename(path);
-  const header = headerOf(text.value);
-  const kind = tableOfHeader(header);
-  if (kind !== null) return readLooseTable(kind, text.value, file, held, options);
-  return refuse({
-    where: { file, row: 1 },
-    got: header.join(', '),
-    expected: `the columns of ${Object.values(tables)
-      .map((table) => table.file)
-      .join(', ')}`,
-    fix: 'Correct the header.',
-  });
+export async function readImport(path: string, held: Program, options: ReadImportOptions): Promise<Result<Partial<Program>>> {
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) return readFolder(path, held, options);
+  if (options.match !== undefined || options.sheet !== undefined) return readSheet(path, held, options);
+  const bytes = await readBytes(path);
+  if (!bytes.ok) return bytes;
+  const text = decodeText(bytes.value, basename(path));
+  const kind = text.ok ? tableOfHeader(headerOf(text.value)) : null;
+  if (text.ok && kind !== null) return readLooseTable(kind, text.value, basename(path), held, options);
+  return readSheet(path, held, options);
 }
 
 async function readFolder(path: string, held: Program, options: ReadTableOptions): Promise<Result<Partial<Program>>> {

@@ -1,51 +1,42 @@
 import {
   type Context,
   checkReferences,
-  type Locate,
+  checkTable,
   naturalKey,
   ok,
-  type Problem,
   type Program,
-  RECORD_KINDS,
   type RecordKind,
   type RecordOf,
   type Result,
 } from '@duskwatch/core';
-import { catalogueWords, type ReadTableOptions, readTable } from '@duskwatch/exchange';
+import { catalogueWords, ProblemList, parseTable, type ReadTableOptions } from '@duskwatch/exchange';
 
-/** One table of a program, held against the rest of the program as the database has it. */
+/** One table of a program, held against the rest of the program as the database has it. Every problem is listed. */
 export function readLooseTable<K extends RecordKind>(
   kind: K,
   text: string,
   file: string,
   held: Program,
-  options: ReadTableOptions,
+  { maxProblems, onProgress }: ReadTableOptions,
 ): Result<Partial<Program>> {
-  const read = readTable(kind, text, file, options);
-  if (!read.ok) return read;
-  const { records, rows } = read.value;
-  const problems = problemsWith({ [kind]: records }, held, (of, index) =>
-    of === kind ? { file, row: rows[index]! } : { file: `${of} in the database` },
-  );
-  return problems.length > 0 ? { ok: false, problems } : ok({ [kind]: records });
-}
-
-/** What would be wrong between the tables once these records had joined those that are held. */
-export function problemsWith(records: Partial<Program>, held: Program, locate: Locate): Problem[] {
-  const problems: Problem[] = [];
-  const context: Context = { locate, words: catalogueWords, report: (problem) => problems.push(problem) };
-  checkReferences(joined(records, held), context);
-  return problems;
+  const problems = new ProblemList(file, maxProblems);
+  const { records, rows, claimed } = parseTable(kind, text, problems, onProgress);
+  const context: Context = {
+    locate: (of, index) => (of === kind ? { file, row: rows[index]! } : { file: `${of} in the database` }),
+    words: catalogueWords,
+    report: problems.add,
+  };
+  checkTable(kind, records, context);
+  // What an unreadable row names is there all the same, and not missing from the table that refers to it.
+  const claims = { fields: new Set<string>(), traps: new Set<string>(), [kind]: claimed };
+  checkReferences(joined(kind, records, held), context, claims);
+  return problems.isEmpty ? ok({ [kind]: records }) : { ok: false, problems: problems.all() };
 }
 
 /** The new records first, so that their index is that of the file; then the held ones that they do not restate. */
-function joined(records: Partial<Program>, held: Program): Program {
-  const join = <K extends RecordKind>(kind: K): readonly RecordOf<K>[] => {
-    const added = records[kind] as readonly RecordOf<K>[] | undefined;
-    if (!added) return held[kind] as readonly RecordOf<K>[];
-    const keyOf = naturalKey[kind] as (record: RecordOf<K>) => string;
-    const restated = new Set(added.map(keyOf));
-    return [...added, ...(held[kind] as readonly RecordOf<K>[]).filter((record) => !restated.has(keyOf(record)))];
-  };
-  return { ...held, ...Object.fromEntries(RECORD_KINDS.map((kind) => [kind, join(kind)])) };
+function joined<K extends RecordKind>(kind: K, added: readonly RecordOf<K>[], held: Program): Program {
+  const keyOf = naturalKey[kind] as (record: RecordOf<K>) => string;
+  const restated = new Set(added.map(keyOf));
+  const kept = (held[kind] as readonly RecordOf<K>[]).filter((record) => !restated.has(keyOf(record)));
+  return { ...held, [kind]: [...added, ...kept] };
 }

@@ -1,0 +1,121 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { commandUnderTest } from './testing/command.ts';
+import { smallFolder } from './testing/small-folder.ts';
+
+const duskwatch = commandUnderTest();
+
+const counts = (out: string) => JSON.parse(out) as { added: number; changed: number; unchanged: number };
+const importInto = async (data: string, path: string) => {
+  const ran = await duskwatch.run('import', path, '--data', duskwatch.path(data), '--json');
+  return { ...ran, counts: ran.exit === 0 ? counts(ran.out) : null };
+};
+
+describe('duskwatch import', () => {
+  it('adds nothing when the same folder comes twice', async () => {
+    const folder = duskwatch.folder('twice', smallFolder);
+    const first = await importInto('twice-data', folder);
+    const second = await importInto('twice-data', folder);
+    expect(first.counts!.added).toBeGreaterThanOrEqual(6);
+    expect(second.counts).toMatchObject({ added: 0, changed: 0, unchanged: 6 });
+  });
+
+  it('half-imports nothing from a faulty folder, and takes it once it is corrected', async () => {
+    const faulty = duskwatch.folder('mended', {
+      ...smallFolder,
+      'checks.csv': 'trap_id,checked_on,target_count,condition\nT1,2026-07-08,minus,fit\n',
+    });
+    const refused = await importInto('mended-data', faulty);
+    expect(refused).toMatchObject({ exit: 1, out: '' });
+    expect(JSON.parse(refused.err)[0].where).toMatchObject({ file: 'checks.csv', row: 2, column: 'target_count' });
+
+    const advised = await duskwatch.run('advise', '--on', '2026-07-15', '--data', duskwatch.path('mended-data'), '--json');
+    expect(JSON.parse(advised.out)).toEqual([]);
+
+    const corrected = await importInto('mended-data', duskwatch.folder('mended', smallFolder));
+    expect(corrected.counts).toMatchObject({ changed: 0, unchanged: 0 });
+  });
+
+  it('takes one table, and holds it against the traps the database knows', async () => {
+    await importInto('table-data', duskwatch.folder('table', smallFolder));
+    const header = 'trap_id,checked_on,target_count,condition';
+    const good = duskwatch.folder('tables', { 'new-checks.csv': `${header}\nT1,2026-07-18,12,fit\n` });
+    expect((await importInto('table-data', `${good}/new-checks.csv`)).counts).toEqual({ added: 1, changed: 0, unchanged: 0 });
+
+    const bad = duskwatch.folder('tables', { 'bad-checks.csv': `${header}\nT1,2026-06-18,12,fit\nT8,2026-07-19,1,fit\n` });
+    const refused = await importInto('table-data', `${bad}/bad-checks.csv`);
+    expect(refused.exit).toBe(1);
+    expect(JSON.parse(refused.err).map((problem: { where: object }) => problem.where)).toEqual(
+      expect.arrayContaining([
+        { file: 'bad-checks.csv', row: 2, column: 'checked_on' },
+        { file: 'bad-checks.csv', row: 3, column: 'trap_id' },
+      ]),
+    );
+  });
+
+  it('says what is wrong with a path that leads nowhere', async () => {
+    const { exit, err } = await importInto('nowhere-data', duskwatch.path('nowhere'));
+    expect(exit).toBe(1);
+    expect(JSON.parse(err)[0]).toMatchObject({ got: 'no such file' });
+  });
+
+  it('refuses the sheet with typing errors that comes with the demo, with the row of each', async () => {
+    const data = duskwatch.path('typed-data');
+    const sheet = duskwatch.path('typed.csv');
+    expect((await duskwatch.run('demo', '--data', data)).exit).toBe(0);
+    expect((await duskwatch.run('demo', '--typed-sheet', sheet)).exit).toBe(0);
+    const refused = await importInto('typed-data', sheet);
+    expect(refused.exit).toBe(1);
+    const columns = JSON.parse(refused.err).map((problem: { where: { column: string } }) => problem.where.column);
+    expect(columns.sort()).toEqual(['checked_on', 'target_count']);
+  });
+});
+
+describe('duskwatch export', () => {
+  it('writes a folder that imports into an empty database as the same program', async () => {
+    await importInto('source-data', duskwatch.folder('source', smallFolder));
+    const exported = await duskwatch.run('export', duskwatch.path('exported'), '--data', duskwatch.path('source-data'));
+    expect(exported.exit).toBe(0);
+    expect(existsSync(duskwatch.path('exported', 'datapackage.json'))).toBe(true);
+
+    await importInto('copy-data', duskwatch.path('exported'));
+    const again = await duskwatch.run('export', duskwatch.path('again'), '--data', duskwatch.path('copy-data'));
+    expect(again.exit).toBe(0);
+    for (const file of [...Object.keys(smallFolder), 'datapackage.json']) {
+      expect(readFileSync(duskwatch.path('again', file), 'utf8'), file).toBe(
+        readFileSync(duskwatch.path('exported', file), 'utf8'),
+      );
+    }
+  });
+
+  it('overwrites nothing', async () => {
+    const taken = duskwatch.folder('taken', { 'notes.txt': 'mine' });
+    const { exit, err } = await duskwatch.run('export', taken, '--data', duskwatch.path('taken-data'));
+    expect(exit).toBe(2);
+    expect(err).toContain('a new or empty folder');
+  });
+});
+
+describe('duskwatch demo', () => {
+  it('does not mix the invented demo into a program', async () => {
+    await importInto('own-data', duskwatch.folder('own', smallFolder));
+    const { exit, err } = await duskwatch.run('demo', '--data', duskwatch.path('own-data'));
+    expect(exit).toBe(1);
+    expect(err).toContain('holds a program already');
+  });
+});
+
+describe('duskwatch backup', () => {
+  it('is one file that holds the whole program, and replaces no other', async () => {
+    await importInto('kept-data', duskwatch.folder('kept', smallFolder));
+    const file = duskwatch.path('restored', 'duskwatch.sqlite');
+    duskwatch.folder('restored', {});
+    const backup = () => duskwatch.run('backup', file, '--data', duskwatch.path('kept-data'));
+    expect((await backup()).exit).toBe(0);
+    const restored = await duskwatch.run('advise', '--on', '2026-07-15', '--data', duskwatch.path('restored'), '--json');
+    expect(JSON.parse(restored.out)).toHaveLength(1);
+    const second = await backup();
+    expect(second.exit).toBe(1);
+    expect(second.err).toContain(file);
+  });
+});

@@ -1,0 +1,68 @@
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll } from 'vitest';
+import { checkoutRoot } from '../checkout.ts';
+
+export interface Ran {
+  readonly exit: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** What a test needs to use the command as a person does: the real bundle, run as a process, in a folder of its own. */
+export interface CommandUnderTest {
+  /** Runs `duskwatch` with these arguments; its data lies in the test's own folder. */
+  run(...args: readonly string[]): Promise<Ran>;
+  /** Starts it and leaves it running. */
+  start(...args: readonly string[]): ReturnType<typeof spawn>;
+  path(...parts: readonly string[]): string;
+  /** Writes files into a folder and returns its path. */
+  folder(name: string, files: Readonly<Record<string, string>>): string;
+}
+
+/** Bundles the command for the tests of one file, and clears up after them. */
+export function commandUnderTest(): CommandUnderTest {
+  let bundle: string;
+  let folder: string;
+  const path = (...parts: readonly string[]) => join(folder, ...parts);
+
+  beforeAll(() => {
+    // Inside the checkout, so that what the bundle leaves outside is found.
+    const cache = join(checkoutRoot, 'node_modules', '.cache');
+    mkdirSync(cache, { recursive: true });
+    bundle = mkdtempSync(join(cache, 'duskwatch-cli-'));
+    folder = mkdtempSync(join(tmpdir(), 'duskwatch-cli-'));
+    execFileSync(process.execPath, [join(checkoutRoot, 'scripts', 'build-cli.mjs'), bundle]);
+    writeFileSync(join(bundle, 'run.mjs'), "import { main } from './duskwatch.mjs';\nawait main(process.argv.slice(2));\n");
+  });
+  afterAll(() => {
+    for (const made of [bundle, folder]) rmSync(made, { recursive: true, force: true });
+  });
+
+  const start = (...args: readonly string[]) => {
+    const { DATABASE_URL: _, ...env } = process.env;
+    return spawn(process.execPath, [join(bundle, 'run.mjs'), ...args], { env: { ...env, DUSKWATCH_DATA: path('data') } });
+  };
+
+  return {
+    start,
+    path,
+    run: (...args) =>
+      new Promise((resolve, reject) => {
+        const child = start(...args);
+        let out = '';
+        let err = '';
+        child.stdout.on('data', (part) => (out += part));
+        child.stderr.on('data', (part) => (err += part));
+        child.on('error', reject);
+        child.on('close', (exit) => resolve({ exit, out, err }));
+      }),
+    folder(name, files) {
+      mkdirSync(path(name), { recursive: true });
+      for (const [file, text] of Object.entries(files)) writeFileSync(path(name, file), text);
+      return path(name);
+    },
+  };
+}
