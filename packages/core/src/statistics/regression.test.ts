@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import type { Result } from '../units/problem.ts';
+import { logisticRegression } from './logistic-regression.ts';
+import { negativeBinomialRegression } from './negative-binomial-regression.ts';
+import reference from './reference/regression.json' with { type: 'json' };
+import type { RegressionFit } from './regression.ts';
+
+const relativeError = (got: number, expected: number) => Math.abs(got / expected - 1);
+const fitted = <T>(result: Result<T>): T => {
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+const problemOf = (result: Result<unknown>) => (result.ok ? null : result.problems[0]);
+
+interface Stored {
+  readonly names: readonly string[];
+  readonly dropped: readonly string[];
+  readonly y: readonly number[];
+  readonly x: readonly (readonly number[])[];
+  readonly offset: readonly number[] | null;
+  readonly estimate: readonly number[];
+  readonly standardError: readonly number[];
+  readonly logLikelihood: number;
+}
+const inputOf = ({ y, x, names, dropped, offset }: Stored) => ({
+  y,
+  X: x.filter((_, j) => !dropped.includes(names[j]!)),
+  names: names.filter((name) => !dropped.includes(name)),
+  offset: offset ?? undefined,
+});
+function expectLikeR(fit: RegressionFit, { estimate, standardError, logLikelihood }: Stored) {
+  expect(fit.coefficients).toHaveLength(estimate.length);
+  fit.coefficients.forEach((coefficient, j) => {
+    expect(relativeError(coefficient.estimate, estimate[j]!), coefficient.name).toBeLessThan(1e-7);
+    expect(relativeError(coefficient.standardError, standardError[j]!), coefficient.name).toBeLessThan(1e-7);
+  });
+  expect(fit.logLikelihood).toBeCloseTo(logLikelihood, 8);
+}
+
+describe('negative binomial regression agrees with R’s glm.nb', () => {
+  it.each(['quine', 'quineTwoWay', 'quineOffset'] as const)('on %s: coefficients, standard errors, theta, likelihood', (name) => {
+    const stored = reference[name];
+    const fit = fitted(negativeBinomialRegression(inputOf(stored)));
+    expectLikeR(fit, stored);
+    expect(relativeError(fit.k, stored.theta)).toBeLessThan(1e-8);
+    expect(relativeError(fit.kStandardError!, stored.thetaStandardError)).toBeLessThan(1e-5); // glm.nb's lags one step
+  });
+
+  it('on claims that scatter no more than chance, as the Poisson fit it then is', () => {
+    const fit = fitted(negativeBinomialRegression(inputOf(reference.insurance)));
+    expect(fit).toMatchObject({ k: Infinity, kStandardError: null, overdispersed: false });
+    expectLikeR(fit, reference.insurance);
+  });
+});
+
+describe('logistic regression agrees with R’s glm', () => {
+  it('on tobacco budworm moths killed out of twenty', () => {
+    const fit = fitted(logisticRegression({ ...inputOf(reference.budworm), trials: reference.budworm.trials }));
+    expectLikeR(fit, reference.budworm);
+  });
+
+  it('on single outcomes', () => {
+    expectLikeR(fitted(logisticRegression(inputOf(reference.birthwt))), reference.birthwt);
+  });
+});
+
+describe('a regression that cannot be had is refused, with the column', () => {
+  const ones = [1, 1, 1, 1, 1, 1, 1, 1];
+  const first = [1, 1, 1, 1, 0, 0, 0, 0];
+  const second = [0, 0, 0, 0, 1, 1, 1, 1];
+  const counts = [3, 5, 2, 8, 9, 4, 12, 7];
+
+  it('when columns fix one another', () => {
+    const everything = negativeBinomialRegression({ y: counts, X: [ones, first, second], names: ['mean', 'bucket', 'cone'] });
+    expect(problemOf(everything)).toMatchObject({
+      where: { parameter: 'X', column: 'cone' },
+      got: 'a column fixed by mean, bucket',
+    });
+    const allInteractions = { ...inputOf({ ...reference.quineTwoWay, dropped: [] }) };
+    expect(problemOf(negativeBinomialRegression(allInteractions))?.where).toMatchObject({ column: 'AgeF3:LrnSL' });
+  });
+
+  it('when one group never catches, so that its estimate falls without end', () => {
+    const silent = negativeBinomialRegression({ y: [3, 5, 2, 8, 0, 0, 0, 0], X: [ones, second], names: ['mean', 'spent lure'] });
+    expect(problemOf(silent)).toMatchObject({ where: { column: 'spent lure' }, got: 'an estimate that grows without limit' });
+  });
+
+  it('when a dose separates the dead from the living', () => {
+    const separated = logisticRegression({
+      y: [0, 0, 0, 0, 1, 1, 1, 1],
+      X: [ones, [1, 2, 3, 4, 5, 6, 7, 8]],
+      names: ['mean', 'dose'],
+    });
+    expect(problemOf(separated)?.got).toBe('an estimate that grows without limit');
+  });
+
+  it('when values are missing, no counts, or too few', () => {
+    const fit = (over: object) => negativeBinomialRegression({ y: counts, X: [ones, first], names: ['mean', 'bucket'], ...over });
+    expect(problemOf(fit({ X: [ones, [...first.slice(1), Number.NaN]] }))?.where.column).toBe('bucket');
+    expect(problemOf(fit({ y: [...counts.slice(1), 0.5] }))?.where.parameter).toBe('y');
+    expect(
+      problemOf(
+        fit({
+          y: [3, 4],
+          X: [
+            [1, 1],
+            [1, 0],
+          ],
+        }),
+      )?.got,
+    ).toBe('2 rows');
+    expect(problemOf(fit({ names: ['mean'] }))?.where.parameter).toBe('names');
+    expect(problemOf(fit({ offset: [0] }))?.where.parameter).toBe('offset');
+    expect(problemOf(fit({ y: counts.map(() => 0) }))?.got).toBe('only zeros');
+  });
+});
