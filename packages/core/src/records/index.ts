@@ -6,6 +6,7 @@ export * from './locate.ts';
 export * from './nearest.ts';
 export * from './program.ts';
 export * from './schema.ts';
+export * from './sheet-match.ts';
 export * from './tables.ts';
 export * from './visits.ts';
 export * from './written-day.ts';
