@@ -82,6 +82,7 @@ export function dependentColumn(
   columns: readonly Float64Array[],
   tolerance = 1e-7,
 ): { readonly column: number; readonly of: readonly number[] } | null {
+  if (clearlyIndependent(columns)) return null;
   const basis: Float64Array[] = [];
   const independent: Float64Array[] = [];
   for (const [index, column] of columns.entries()) {
@@ -96,6 +97,15 @@ export function dependentColumn(
   return null;
 }
 
+/** By what each column adds in the Gram matrix: quick, and enough for all but nearly dependent columns. */
+function clearlyIndependent(columns: readonly Float64Array[]): boolean {
+  const size = columns.length;
+  if (size === 0) return true;
+  const gram = weightedGram(columns, new Float64Array(columns[0]!.length).fill(1));
+  const factor = cholesky(gram, size);
+  return factor !== null && columns.every((_, i) => factor[i * size + i]! ** 2 > 1e-6 * gram[i * size + i]!);
+}
+
 function combinationOf(column: Float64Array, independent: readonly Float64Array[]): number[] {
   const even = new Float64Array(column.length).fill(1);
   const factor = cholesky(weightedGram(independent, even), independent.length);
@@ -103,10 +113,18 @@ function combinationOf(column: Float64Array, independent: readonly Float64Array[
   return share.flatMap((value, j) => (Math.abs(value) > 1e-6 ? [j] : []));
 }
 
+/** Four sums side by side: one alone would wait for each addition before the next. */
 export function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
-  return sum;
+  let [s0, s1, s2, s3] = [0, 0, 0, 0];
+  const inFours = a.length & ~3;
+  for (let i = 0; i < inFours; i += 4) {
+    s0 += a[i]! * b[i]!;
+    s1 += a[i + 1]! * b[i + 1]!;
+    s2 += a[i + 2]! * b[i + 2]!;
+    s3 += a[i + 3]! * b[i + 3]!;
+  }
+  for (let i = inFours; i < a.length; i++) s0 += a[i]! * b[i]!;
+  return s0 + s1 + (s2 + s3);
 }
 
 function multiply(a: Float64Array, b: Float64Array, into: Float64Array): void {
