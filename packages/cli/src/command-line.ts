@@ -1,5 +1,5 @@
 import { HEAT_CUTOFFS, HEAT_METHODS } from '@duskwatch/core';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { EXIT, type Outcome } from './outcome.ts';
 import { formatProblems } from './report.ts';
 
@@ -46,6 +46,7 @@ export function commandLine(): Command {
     .option('--from <date>', 'first day, YYYY-MM-DD (default: first day of the file)')
     .option('--to <date>', 'last day, YYYY-MM-DD (default: last day of the file)')
     .option('--source <id>', 'which weather source, where the file holds several')
+    .addOption(stationUnits())
     .option('--bridge <days>', 'longest run of missing days to interpolate; 0 for none')
     .option(...JSON_OUTPUT)
     .addHelpText(
@@ -63,7 +64,7 @@ export function commandLine(): Command {
     .option('--propose', 'for a wide spreadsheet: print the match that its columns suggest, and import nothing')
     .option('--match <file>', 'for a wide spreadsheet: import it by this match, as --propose printed it and you corrected it')
     .option('--sheet <name>', 'which sheet of a workbook')
-    .option('--units <unit>', 'temperatures of a station file: C or F, where the file does not say')
+    .addOption(stationUnits())
     .option(...JSON_OUTPUT)
     .option(...DATA)
     .addHelpText(
@@ -116,6 +117,13 @@ export function commandLine(): Command {
 
   return program;
 }
+
+/** The file itself does not say in which units it was ordered; where its figures do, the option can be left out. */
+const stationUnits = () =>
+  new Option(
+    '--units <units>',
+    'of a NOAA file: standard (°F, inches), metric (°C, mm) or tenths (of °C and mm), where its figures leave it open',
+  ).choices(['standard', 'metric', 'tenths']);
 
 /** Commander's call of a command: its arguments, its options, the command itself. */
 function run<A extends unknown[]>(load: () => Promise<(...args: A) => Promise<Outcome>>) {

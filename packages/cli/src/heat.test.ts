@@ -75,6 +75,18 @@ describe('duskwatch heat', () => {
     expect(rows((await duskwatch.run(...heat, '--source', 'vale')).out)[0]!.degreeDays).toBe(7);
   });
 
+  it('reads the daily summaries of a NOAA station, once it knows their units', async () => {
+    const file = `${duskwatch.folder('noaa', {
+      'station.csv':
+        'STATION,NAME,DATE,TMAX,TMIN,PRCP\nUSW00000001,Somewhere,2026-05-01,60,40,0\nUSW00000001,Somewhere,2026-05-02,70,52,0\n',
+    })}/station.csv`;
+    const heat = ['heat', file, '--method', 'single-sine', '--lower', '50F', '--json'];
+    expect((await duskwatch.run(...heat)).exit).toBe(1);
+    const { exit, out } = await duskwatch.run(...heat, '--units', 'standard');
+    expect(exit).toBe(0);
+    expect(rows(out).map((row) => row.degreeDays)).toEqual([expect.closeTo(10 / Math.PI, 9), expect.closeTo(11, 9)]);
+  });
+
   it.each([
     ['thresholds in two units', ['--method', 'single-sine', '--lower', '50F', '--upper', '31C'], '--upper'],
     ['a threshold without a unit', ['--method', 'single-sine', '--lower', '50'], '--lower'],

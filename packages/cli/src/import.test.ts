@@ -53,6 +53,51 @@ describe('duskwatch import', () => {
     );
   });
 
+  it('reads a wide sheet once its questions are answered, and asks them before', async () => {
+    const folder = duskwatch.folder('wide', { 'counts.csv': 'Trap,2026-07-08,2026-07-14\nA,14,30\nB,0,2\n' });
+    const sheet = `${folder}/counts.csv`;
+    const asked = await importInto('wide-data', sheet);
+    expect(asked.exit).toBe(1);
+    expect(JSON.parse(asked.err)[0].fix).toContain('--propose');
+
+    const proposed = await duskwatch.run('import', sheet, '--propose', '--data', duskwatch.path('wide-data'));
+    expect(proposed.exit).toBe(0);
+    const match = JSON.parse(proposed.out);
+    expect(match.layout).toBe('day-per-column');
+    const answers = {
+      insect: 'helicoverpa-zea',
+      design: 'mesh-cone',
+      crop: 'sweet-corn',
+      farm: 'Hill farm',
+      field: 'each-trap',
+      condition: 'fit',
+    };
+    const answered = duskwatch.folder('wide', {
+      'match.json': JSON.stringify({ ...match, constants: answers, hungOn: '2026-07-01' }),
+    });
+    const taken = await duskwatch.run(
+      'import',
+      sheet,
+      '--match',
+      `${answered}/match.json`,
+      '--data',
+      duskwatch.path('wide-data'),
+      '--json',
+    );
+    expect(taken.err).toBe('');
+    expect(counts(taken.out).added).toBeGreaterThanOrEqual(2 + 2 + 4);
+
+    const advised = await duskwatch.run('advise', '--on', '2026-07-15', '--data', duskwatch.path('wide-data'), '--json');
+    expect(JSON.parse(advised.out).map((each: { rate: number }) => each.rate)).toContain(5);
+  });
+
+  it('takes the weather of a NOAA station', async () => {
+    const folder = duskwatch.folder('station', {
+      'station.csv': 'STATION,DATE,TMAX,TMIN,PRCP\nUSW00000001,2026-05-01,21.5,10.5,0\nUSW00000001,2026-05-02,,9.5,1.2\n',
+    });
+    expect((await importInto('station-data', `${folder}/station.csv`)).counts).toMatchObject({ added: 2 });
+  });
+
   it('says what is wrong with a path that leads nowhere', async () => {
     const { exit, err } = await importInto('nowhere-data', duskwatch.path('nowhere'));
     expect(exit).toBe(1);

@@ -1,19 +1,29 @@
 import { basename, parse } from 'node:path';
 import { type DailyExtremes, ok, type Result, refuse, seriesFromRecords, type WeatherRecord } from '@duskwatch/core';
-import { readTable, readText } from '@duskwatch/exchange';
+import { isNoaaHeader, type NoaaUnits, readNoaaDaily, readTable, readText } from '@duskwatch/exchange';
 import { delimiterIn, headerOf } from './import/header.ts';
 import { optionProblem } from './outcome.ts';
 
-/** The daily extremes in a weather file; `source` says which, where it holds several. */
-export async function readWeatherFile(path: string, source: string | undefined): Promise<Result<DailyExtremes>> {
+export interface WeatherFileOptions {
+  /** Which source, where the file holds several. */
+  readonly source?: string;
+  /** Units of a station file that does not say. */
+  readonly units?: NoaaUnits;
+}
+
+/** The daily extremes of one source in a weather file of any kind we read. */
+export async function readWeatherFile(path: string, { source, units }: WeatherFileOptions): Promise<Result<DailyExtremes>> {
   const text = await readText(path);
   if (!text.ok) return text;
-  const records = readWeatherTable(text.value, basename(path));
-  return records.ok ? chooseSource(seriesFromRecords(records.value), basename(path), source) : records;
+  const file = basename(path);
+  const records = isNoaaHeader(headerOf(text.value))
+    ? readNoaaDaily(text.value, file, units === undefined ? {} : { units })
+    : readWeatherTable(text.value, file);
+  return records.ok ? chooseSource(seriesFromRecords(records.value), file, source) : records;
 }
 
 /** Records of our own weather table, which in a file of its own may leave its source unsaid. */
-export function readWeatherTable(text: string, file: string): Result<readonly WeatherRecord[]> {
+function readWeatherTable(text: string, file: string): Result<readonly WeatherRecord[]> {
   const read = readTable('weather', withSource(text, parse(file).name), file);
   return read.ok ? ok(read.value.records) : read;
 }

@@ -3,12 +3,11 @@ import { alignColumns } from '../columns.ts';
 import { dayOption, type HeatOptions, heatRuleFrom } from '../heat-options.ts';
 import { done, faulty, misused, type Outcome, optionProblem } from '../outcome.ts';
 import { note, print } from '../terminal.ts';
-import { readWeatherFile } from '../weather-file.ts';
+import { readWeatherFile, type WeatherFileOptions } from '../weather-file.ts';
 
-export interface HeatCommandOptions extends HeatOptions {
+export interface HeatCommandOptions extends HeatOptions, WeatherFileOptions {
   readonly from?: string;
   readonly to?: string;
-  readonly source?: string;
   readonly bridge?: string;
   readonly json?: boolean;
 }
@@ -21,7 +20,7 @@ export async function heat(file: string, options: HeatCommandOptions): Promise<O
   const wrong = [rule, from, to, bridge].flatMap((result) => (result && !result.ok ? result.problems : []));
   if (!rule.ok || wrong.length > 0) return misused(...wrong);
 
-  const read = await readWeatherFile(file, options.source);
+  const read = await readWeatherFile(file, options);
   if (!read.ok) return faulty(...read.problems);
   const series = read.value;
   const sum = sumHeat(

@@ -1,13 +1,13 @@
 import { userInfo } from 'node:os';
 import type { Program } from '@duskwatch/core';
 import { type DataOption, describeDatabase, withDatabase } from '../database.ts';
-import { readImport } from '../import/read.ts';
-import { proposeSheetMatch, type SheetOptions } from '../import/sheet.ts';
+import { type ReadImportOptions, readImport } from '../import/read.ts';
+import { proposeSheetMatch } from '../import/sheet.ts';
 import { done, faulty, type Outcome } from '../outcome.ts';
 import { progressBar } from '../progress.ts';
 import { note, print } from '../terminal.ts';
 
-export interface ImportOptions extends DataOption, SheetOptions {
+export interface ImportOptions extends DataOption, Pick<ReadImportOptions, 'match' | 'sheet' | 'units'> {
   readonly propose?: boolean;
   readonly json?: boolean;
 }

@@ -4,8 +4,11 @@ import { ok, type Program, type Result } from '@duskwatch/core';
 import {
   DATA_PACKAGE_FILE,
   decodeText,
+  isNoaaHeader,
+  type NoaaUnits,
   type ReadTableOptions,
   readBytes,
+  readNoaaDaily,
   readProgramFolder,
   tableOfHeader,
 } from '@duskwatch/exchange';
@@ -13,7 +16,10 @@ import { headerOf } from './header.ts';
 import { readSheet, type SheetOptions } from './sheet.ts';
 import { readLooseTable } from './table.ts';
 
-export type ReadImportOptions = SheetOptions & ReadTableOptions;
+export interface ReadImportOptions extends SheetOptions, ReadTableOptions {
+  /** Units of a station file that does not say. */
+  readonly units?: NoaaUnits;
+}
 
 /** What a folder or file holds, checked in itself and against what the database holds. */
 export async function readImport(path: string, held: Program, options: ReadImportOptions): Promise<Result<Partial<Program>>> {
@@ -21,10 +27,19 @@ export async function readImport(path: string, held: Program, options: ReadImpor
   if (options.match !== undefined || options.sheet !== undefined) return readSheet(path, held, options);
   const bytes = await readBytes(path);
   if (!bytes.ok) return bytes;
-  const text = decodeText(bytes.value, basename(path));
-  const kind = text.ok ? tableOfHeader(headerOf(text.value)) : null;
-  if (text.ok && kind !== null) return readLooseTable(kind, text.value, basename(path), held, options);
-  return readSheet(path, held, options);
+  const file = basename(path);
+  const text = decodeText(bytes.value, file);
+  // What is no text is a workbook, or refused as neither.
+  if (!text.ok) return readSheet(path, held, options);
+  const header = headerOf(text.value);
+  if (isNoaaHeader(header)) return readStation(text.value, file, options);
+  const kind = tableOfHeader(header);
+  return kind === null ? readSheet(path, held, options) : readLooseTable(kind, text.value, file, held, options);
+}
+
+function readStation(text: string, file: string, { units }: ReadImportOptions): Result<Partial<Program>> {
+  const read = readNoaaDaily(text, file, units === undefined ? {} : { units });
+  return read.ok ? ok({ weather: read.value }) : read;
 }
 
 async function readFolder(path: string, held: Program, options: ReadTableOptions): Promise<Result<Partial<Program>>> {
