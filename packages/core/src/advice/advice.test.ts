@@ -37,6 +37,17 @@ describe('a threshold is an estimate, not a switch', () => {
     expect(advice.rule).toMatchObject({ id: 'own-rule', standing: 'own' });
   });
 
+  it('does so too where nobody has written the stage: looking never harms', () => {
+    const rules = [ruleOf({ design: 'wire-cone', threshold: 10 })];
+    const unknown = adviceOn('2025-07-08', {
+      traps: [trapOf({ design: 'wire-cone' })],
+      checks: nightly('2025-07-01', seven),
+      rules,
+    });
+    expect(unknown.verb).toBe('scout');
+    expect(evidenceOf(unknown, 'missing')[0]).toMatchObject({ what: 'stage' });
+  });
+
   it('keeps watching when the same week is quiet', () => {
     const quiet = adviceOn('2025-07-08', {
       ...silk,
@@ -182,6 +193,12 @@ describe('the crop decides whether the catch matters', () => {
 
   it.each(['silk', 'Silking', '65'])('the same catch on sweet corn at %s is a decision', (stage) => {
     expect(adviceOn('2025-07-08', { ...caught, stages: [stageAt(stage)] }).verb).toBe('decide');
+  });
+
+  it('may be written as people write it, in fields and in rules', () => {
+    const written = { fields: [fieldOf({ crop: 'Sweet corn' })], rules: [ruleOf({ crop: 'sweet_corn', threshold: 20 })] };
+    const advice = adviceOn('2025-07-08', { ...caught, ...written, stages: [stageAt('silk')] });
+    expect(evidenceOf(advice, 'threshold')[0]).toMatchObject({ ruleId: 'own-rule', threshold: 20 });
   });
 
   it('a stage from before this planting says nothing about it', () => {

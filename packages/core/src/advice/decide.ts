@@ -121,7 +121,9 @@ function scout(findings: Findings): Draft | null {
   const { prepared, field, caught, heat, rules, sample } = findings;
   // A sample that found less than its figure answers the question until it is no longer fresh.
   if (sample?.reached === false) return null;
-  const asks = caught.designs.filter((finding) => (finding.near || finding.accumulating) && speaks(finding)).sort(bySeverity)[0];
+  const asks = caught.designs
+    .filter((finding) => (finding.near || finding.accumulating) && maySpeak(finding))
+    .sort(bySeverity)[0];
   const byHeat = heat.due[0];
   const lead = asks ?? leading(caught);
   const sampling = samplingRule(prepared, field, rules.infestation);
@@ -237,6 +239,9 @@ function decisionDue(prepared: Prepared, reachedOn: Day): { readonly by: Day; re
 function speaks(finding: DesignFinding): boolean {
   return finding.rule !== null && (finding.stage.kind === 'any' || finding.stage.kind === 'susceptible');
 }
+
+/** Looking never harms: scouting is called for even where nobody knows whether the crop is at the rule's stage. */
+const maySpeak = (finding: DesignFinding) => speaks(finding) || (finding.rule !== null && finding.stage.kind === 'unknown');
 
 /** Share of the threshold reached: the design nearest to (or furthest above) its own rule leads. */
 const severity = (finding: DesignFinding) =>

@@ -5,7 +5,7 @@
  * heat are computed when first asked for and kept: one new check touches one trap's season and nothing else.
  */
 
-import { ASSUMPTIONS, catalogue } from '../catalogue/index.ts';
+import { ASSUMPTIONS, canonicalCrop, catalogue } from '../catalogue/index.ts';
 import { catchIntervals } from '../catch/index.ts';
 import type { TrapHistory } from '../catch/types.ts';
 import { type HeatTrack, heatTrack } from '../heat/index.ts';
@@ -25,6 +25,7 @@ import { seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 
 export interface Prepared {
+  /** The program as written, but with each crop under the catalogue's name. */
   readonly program: Program;
   readonly on: Day;
   /** Insects anybody in the program traps, samples or treats, in the catalogue's order. */
@@ -54,8 +55,13 @@ export function once<T>(prepared: Prepared, key: string, answer: () => T): T {
 export const cellKey = (field: string, insect: string): string => `${field}\n${insect}`;
 
 /** Indexes a program as known at the end of `on`. Records are taken to be valid: `checkProgram` finds those that are not. */
-export function prepare(program: Program, options: { readonly on: Day }): Prepared {
+export function prepare(written: Program, options: { readonly on: Day }): Prepared {
   const { on } = options;
+  const program = {
+    ...written,
+    fields: written.fields.map((field) => ({ ...field, crop: canonicalCrop(field.crop) })),
+    rules: written.rules.map((rule) => ({ ...rule, crop: canonicalCrop(rule.crop) })),
+  };
   const today = formatDay(on);
   const traps = program.traps.filter((trap) => trap.hungOn <= today);
   const samples = program.samples.filter((sample) => sample.sampledOn <= today);
