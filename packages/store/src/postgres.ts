@@ -47,7 +47,7 @@ export async function openPostgres(url: string, program: string): Promise<Driver
       transaction(pool, 'begin isolation level repeatable read read only', (client) => copyToSqlite(client, file)),
     // The server watches over its own pages; what can be asked from here is whether it answers.
     integrity: async () => (await pool.query('select 1')) && [],
-    close: () => pool.end(),
+    close: async () => void (pool.ended || (await pool.end())),
   };
 }
 

@@ -9,11 +9,24 @@ const propertiesOf = Object.fromEntries(
   STORED_KINDS.map((kind) => [kind, Object.keys(valueSchemas[kind].shape)]),
 ) as unknown as Readonly<Record<StoredKind, readonly string[]>>;
 
-/** JSON with the properties in the schema's order, and no others. */
+const mayBeLeftOut = Object.fromEntries(
+  STORED_KINDS.map((kind) => [
+    kind,
+    new Set(
+      Object.entries(valueSchemas[kind].shape).flatMap(([property, schema]) =>
+        schema.safeParse(undefined).success ? [property] : [],
+      ),
+    ),
+  ]),
+) as unknown as Readonly<Record<StoredKind, ReadonlySet<string>>>;
+
+/** JSON with the properties in the schema's order, and no others; one that may be left out is, when it says nothing. */
 export function toJson(kind: StoredKind, value: ValueOf<StoredKind>): string {
   const source = value as unknown as Record<string, unknown>;
   const ordered: Record<string, unknown> = {};
-  for (const property of propertiesOf[kind]) ordered[property] = source[property];
+  for (const property of propertiesOf[kind]) {
+    if (source[property] !== null || !mayBeLeftOut[kind].has(property)) ordered[property] = source[property];
+  }
   return JSON.stringify(ordered);
 }
 
