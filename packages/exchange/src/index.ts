@@ -5,6 +5,7 @@ export * from './folder/data-package.ts';
 export * from './folder/read-folder.ts';
 export * from './folder/table-schema.ts';
 export * from './folder/write-folder.ts';
+export * from './natural.ts';
 export * from './noaa/noaa-units.ts';
 export * from './noaa/read-noaa-daily.ts';
 export * from './sheet/apply-match.ts';

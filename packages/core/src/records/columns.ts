@@ -33,15 +33,18 @@ export type ColumnHints = Partial<Pick<Column, 'needs' | 'empty' | 'extension'>>
 export const keyOf = (name: string): string => name.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 export function describeColumn(name: string, about: string, schema: z.ZodType, hints: ColumnHints = {}): Column {
-  const nullable = schema instanceof z.ZodNullable;
-  const inner = nullable ? (schema.unwrap() as z.ZodType) : schema;
+  const optional = schema instanceof z.ZodOptional;
+  const given = optional ? (schema.unwrap() as z.ZodType) : schema;
+  const nullable = given instanceof z.ZodNullable;
+  const inner = nullable ? (given.unwrap() as z.ZodType) : given;
   const blank = { words: null, minimum: null, maximum: null, maxLength: null, isId: false };
   const base = {
     name,
     key: keyOf(name),
     about,
-    needs: nullable ? 'nothing' : 'cell',
-    empty: null,
+    needs: nullable || optional ? 'nothing' : 'cell',
+    // What may be left out of a record is left out, and not said to be nothing.
+    empty: optional ? undefined : null,
     extension: false,
     fahrenheit: false,
     ...blank,

@@ -18,6 +18,12 @@ const text = z
   .max(2_000)
   .refine((value) => !value.includes('\0'), { error: 'expected text without NUL characters' });
 
+/** A photo is named by the SHA-256 of its bytes, in lower-case hexadecimal, so that a name can hold one photo only. */
+export const photoSchema = z
+  .string()
+  .length(64)
+  .regex(/^[0-9a-f]+$/, { error: 'expected a SHA-256 in lower-case hexadecimal' });
+
 export const TRAP_DESIGNS = ['bucket', 'mesh-cone', 'wire-cone', 'delta', 'other'] as const;
 export const CONDITIONS = ['fit', 'doubtful', 'unfit'] as const;
 export type TrapDesign = (typeof TRAP_DESIGNS)[number];
@@ -82,6 +88,8 @@ export const checkSchema = z.object({
   /** False when the moths were left in the trap, so that the next count holds them too. */
   emptied: z.boolean(),
   note: text.nullable(),
+  /** A photo taken at the visit, by its name; may be left out. */
+  photo: photoSchema.nullable().optional(),
 });
 
 export const weatherSchema = z.object({

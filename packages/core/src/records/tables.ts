@@ -109,6 +109,7 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
       condition: 'State the trap was found in.',
       emptied: ['no when the moths were left in the trap; empty means yes.', { needs: 'nothing', empty: true }],
       note: 'Anything the scout wrote.',
+      photo: ['Photo taken at the visit, named by the SHA-256 of its bytes.', { extension: true }],
     },
     { primary: [], foreign: [ofTrap], required: true },
   ),

@@ -48,4 +48,5 @@ const agree = (a: UnnumberedCheck, b: UnnumberedCheck): boolean =>
   a.otherCount === b.otherCount &&
   a.condition === b.condition &&
   a.emptied === b.emptied &&
-  a.note === b.note;
+  a.note === b.note &&
+  (a.photo ?? null) === (b.photo ?? null);

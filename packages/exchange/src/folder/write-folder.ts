@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, open, rename, rm } from 'node:fs/promises';
+import { copyFile, lstat, mkdir, mkdtemp, open, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Program, RECORD_KINDS, tables } from '@duskwatch/core';
 import { writeTable } from '../table/write-table.ts';
@@ -6,22 +6,48 @@ import { DATA_PACKAGE_FILE, dataPackage, tablesToWrite } from './data-package.ts
 
 /**
  * Writes a program as a folder of CSV files that is a Data Package. All files are written and flushed beside their
- * place first and then moved in one by one, so that a full disk or a lost connection leaves what was there before.
- * A table of ours that no longer has rows is removed; files that are not ours stay.
+ * place first and then moved in; when anything fails, what was there before is put back. A table of ours that no
+ * longer has rows is removed; files that are not ours stay.
  */
 export async function writeProgramFolder(program: Program, dir: string): Promise<void> {
   const files = new Map(tablesToWrite(program).map((kind) => [tables[kind].file, writeTable(kind, program[kind])]));
   files.set(DATA_PACKAGE_FILE, `${JSON.stringify(dataPackage(program), null, 2)}\n`);
   await mkdir(dir, { recursive: true });
-  const staged = await mkdtemp(join(dir, '.writing-'));
+  const work = await mkdtemp(join(dir, '.writing-'));
   try {
-    for (const [file, text] of files) await writeFlushed(join(staged, file), text);
-    for (const file of files.keys()) await rename(join(staged, file), join(dir, file));
-    const empty = RECORD_KINDS.map((kind) => tables[kind].file).filter((file) => !files.has(file));
-    for (const file of empty) await rm(join(dir, file), { force: true });
+    for (const [file, text] of files) await writeFlushed(join(work, file), text);
+    await replaceFiles(dir, work, [...files.keys()]);
   } finally {
-    await rm(staged, { recursive: true, force: true });
+    await rm(work, { recursive: true, force: true });
   }
+}
+
+const OUR_FILES = [...RECORD_KINDS.map((kind) => tables[kind].file), DATA_PACKAGE_FILE];
+
+async function replaceFiles(dir: string, work: string, written: readonly string[]): Promise<void> {
+  const before = join(work, 'before');
+  await mkdir(before);
+  const kept = new Set<string>();
+  for (const file of OUR_FILES) if (await keepCopy(join(dir, file), join(before, file))) kept.add(file);
+  try {
+    for (const file of written) await rename(join(work, file), join(dir, file));
+    for (const file of kept) if (!written.includes(file)) await rm(join(dir, file));
+  } catch (error) {
+    for (const file of OUR_FILES) {
+      if (kept.has(file)) await rename(join(before, file), join(dir, file));
+      else await rm(join(dir, file), { force: true });
+    }
+    throw error;
+  }
+}
+
+/** False when there is nothing to keep; throws where something other than a file has the name of ours. */
+async function keepCopy(from: string, to: string): Promise<boolean> {
+  const about = await lstat(from).catch(() => null);
+  if (about === null) return false;
+  if (!about.isFile()) throw new Error(`cannot write ${from}: something that is not a file is in the way`);
+  await copyFile(from, to);
+  return true;
 }
 
 async function writeFlushed(path: string, text: string): Promise<void> {

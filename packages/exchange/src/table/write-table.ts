@@ -3,7 +3,7 @@ import { writeRows } from '../csv/write-rows.ts';
 
 /** Columns that a file of these records has: extensions only where some record uses them. */
 export function writtenColumns<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[]): Column[] {
-  const uses = ({ key }: Column) => records.some((record) => (record as Record<string, unknown>)[key] !== null);
+  const uses = ({ key }: Column) => records.some((record) => ((record as Record<string, unknown>)[key] ?? null) !== null);
   return tables[kind].columns.filter((column) => !column.extension || uses(column));
 }
 

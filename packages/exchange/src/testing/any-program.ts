@@ -96,6 +96,7 @@ const visit = (trapRecord: TrapRecord) =>
       condition: fc.constantFrom(...CONDITIONS),
       emptied: fc.boolean(),
       note: orNull(text),
+      photo: fc.option(fc.stringMatching(/^[0-9a-f]{64}$/), { nil: undefined }),
       counted: fc.boolean(),
       later: fc.boolean(),
     })
