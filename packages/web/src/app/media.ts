@@ -1,7 +1,7 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import { words } from '../words/index.ts';
 
-export function useMedia(query: string): boolean {
+function useMedia(query: string): boolean {
   const subscribe = (tell: () => void) => {
     const list = matchMedia(query);
     list.addEventListener('change', tell);
@@ -9,6 +9,9 @@ export function useMedia(query: string): boolean {
   };
   return useSyncExternalStore(subscribe, () => matchMedia(query).matches);
 }
+
+/** Wide enough for insects across; narrower pages list them down. */
+export const useWide = () => useMedia('(min-width: 900px)');
 
 export function useTitle(title: string) {
   useEffect(() => {

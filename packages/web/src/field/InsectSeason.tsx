@@ -19,7 +19,9 @@ export function InsectSeason(props: SeasonChartProps) {
         <p className="insect-verb">
           <b>{wording.verb[advice.verb]}</b> {wording.when(advice)}
         </p>
-        <p className="insect-sentence">{wording.headline(advice)}</p>
+        <p className="insect-sentence">
+          {wording.headline(advice)} {advice.verb === 'blind' && advice.because[0] && wording.evidence(advice.because[0])}
+        </p>
       </div>
       <div className="insect-body">
         {insect.lines.length === 0 && <p className="absent">{words.field.noLine}</p>}
@@ -36,9 +38,11 @@ export function InsectSeason(props: SeasonChartProps) {
         <div className="behinds">
           <RateTable insect={insect} />
           <ChecksTable insect={insect} />
-          {insect.heat.map((heat) => (
-            <HeatTable key={heat.modelId} heat={heat} />
-          ))}
+          {insect.heat
+            .filter((heat) => heat.days.length > 0)
+            .map((heat) => (
+              <HeatTable key={heat.modelId} insect={insect} heat={heat} />
+            ))}
           <ActsTable insect={insect} />
         </div>
         <h3 className="unseen">{words.field.evidence}</h3>

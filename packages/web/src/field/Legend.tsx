@@ -1,13 +1,17 @@
-import type { ReactNode } from 'react';
+import { ASSUMPTIONS, percent } from '@duskwatch/core';
+import { type ReactNode, useId } from 'react';
+import { useWide } from '../app/media.ts';
 import { words } from '../words/index.ts';
-import { CheckMark, LureMark, SampleMark } from './marks.tsx';
+import { CheckMark, Hatch, LureMark, SampleMark } from './marks.tsx';
 
 /** What each mark of the charts stands for. */
 export function Legend() {
   const w = words.field.legend;
+  const wide = useWide();
+  const hatch = useId();
   const marks: readonly (readonly [string, ReactNode])[] = [
     [
-      w.rate,
+      w.rate(percent(ASSUMPTIONS.intervalLevel.value)),
       <g key="rate">
         <rect className="rate-band" x={0} y={3} width={26} height={10} />
         <line className="rate-line" x1={0} x2={26} y1={8} y2={8} />
@@ -25,6 +29,13 @@ export function Legend() {
       </g>,
     ],
     [w.pastLure, <line key="past" className="lure-past" x1={0} x2={26} y1={8} y2={8} />],
+    [
+      w.treatment,
+      <g key="treatment">
+        <Hatch id={hatch} />
+        <rect fill={`url(#${hatch})`} x={1} y={2} width={25} height={13} />
+      </g>,
+    ],
     [w.sample, <SampleMark key="sample" x={13} y={8} />],
     [
       w.expected,
@@ -41,7 +52,7 @@ export function Legend() {
     ],
     [w.today, <line key="today" className="today" x1={13} x2={13} y1={0} y2={16} />],
   ];
-  return (
+  const list = (
     <ul className="legend" aria-label={w.title}>
       {marks.map(([label, mark]) => (
         <li key={label}>
@@ -52,5 +63,12 @@ export function Legend() {
         </li>
       ))}
     </ul>
+  );
+  if (wide) return list;
+  return (
+    <details className="legend-folded">
+      <summary>{w.title}</summary>
+      {list}
+    </details>
   );
 }

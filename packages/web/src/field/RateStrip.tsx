@@ -1,9 +1,11 @@
 import { day, type FieldInsectView } from '@duskwatch/core';
 import { scaleLinear } from 'd3-scale';
 import { useId } from 'react';
+import { useWording } from '../app/wording.ts';
 import { bandPath, stepPath, stepVertices } from '../draw/steps.ts';
 import { rateText } from '../format/number.ts';
 import { words } from '../words/index.ts';
+import { Hatch } from './marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 168;
@@ -25,14 +27,10 @@ export function RateStrip({ insect, ...props }: StripProps & { insect: FieldInse
     .nice(4)
     .range([HEIGHT - 1, TOP])
     .clamp(true);
-  const thresholds = [...new Set(insect.lines.map((line) => line.thresholdPerNight).filter((each) => each !== null))];
+  const wording = useWording();
   return (
-    <Strip {...props} height={HEIGHT} className="rate">
-      <defs>
-        <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <line className="hatch" x1="0" x2="0" y1="0" y2="6" />
-        </pattern>
-      </defs>
+    <Strip {...props} height={HEIGHT} foot={6} className="rate">
+      <Hatch id={hatch} />
       {y.ticks(4).map((tick) => (
         <g key={tick}>
           <line className={tick === 0 ? 'ground' : 'grid'} x1={frame.left} x2={frame.right} y1={y(tick)} y2={y(tick)} />
@@ -63,14 +61,18 @@ export function RateStrip({ insect, ...props }: StripProps & { insect: FieldInse
           </g>
         );
       })}
-      {thresholds.map((threshold) => (
-        <g key={threshold}>
-          <line className="threshold" x1={frame.left} x2={frame.right} y1={y(threshold)} y2={y(threshold)} />
-          <text className="threshold-word" x={frame.left + 5} y={y(threshold) - 4}>
-            {words.field.threshold(rateText(threshold))}
-          </text>
-        </g>
-      ))}
+      {insect.lines.map(
+        ({ design, thresholdPerNight: threshold }) =>
+          threshold !== null && (
+            <g key={design}>
+              <line className="threshold" x1={frame.left} x2={frame.right} y1={y(threshold)} y2={y(threshold)} />
+              <text className="threshold-word" x={frame.right - 4} y={y(threshold) - 4} textAnchor="end">
+                {frame.width > 700 ? words.field.threshold(rateText(threshold)) : rateText(threshold)}
+                {insect.lines.length > 1 && `, ${wording.design[design]}`}
+              </text>
+            </g>
+          ),
+      )}
     </Strip>
   );
 }

@@ -39,6 +39,7 @@ export function SeasonChart(props: SeasonChartProps) {
   const [ref, width] = useWidth<HTMLDivElement>();
   const frame = makeFrame(view.from, view.to, width);
   const strip = { frame, today, cursor };
+  const summed = insect.heat.filter((heat) => heat.days.length > 0);
   const reading = readDay(view, insect, isoOf(cursor), unit, wording);
   const move = (event: PointerEvent<HTMLDivElement>) =>
     moveTo(frame.dayAt(event.clientX - event.currentTarget.getBoundingClientRect().left));
@@ -80,7 +81,7 @@ export function SeasonChart(props: SeasonChartProps) {
           <TrapStrip key={trap.trapId} insect={insect} trap={trap} {...strip} />
         ))}
         {insect.samples.length > 0 && <SampleStrip insect={insect} {...strip} />}
-        {insect.heat.map((heat) => (
+        {summed.map((heat) => (
           <div key={heat.modelId}>
             <p className="strip-title">
               {words.field.heatAxis(`°${unit}·d`)} · {heat.modelName},{' '}
@@ -91,11 +92,9 @@ export function SeasonChart(props: SeasonChartProps) {
         ))}
         <TimeAxis {...strip} />
       </div>
-      {insect.heat.map((heat) => (
+      {summed.map((heat) => (
         <div key={heat.modelId} className="model">
-          <p>
-            {words.field.events.title}: {heat.modelName}. {heat.source} ({wording.standing[heat.standing]}).
-          </p>
+          <p>{words.field.events.basis(heat.modelName, heat.source, wording.standing[heat.standing])}</p>
           <EventList heat={heat} unit={unit} />
         </div>
       ))}

@@ -11,8 +11,9 @@ export interface StripProps {
 }
 
 /** One drawing on the shared time axis, with its months, its day and its cursor. */
-export function Strip(props: StripProps & { height: number; className?: string; children: ReactNode }) {
-  const { frame, today, cursor, height } = props;
+export function Strip(props: StripProps & { height: number; foot?: number; className?: string; children: ReactNode }) {
+  const { frame, today, cursor } = props;
+  const height = props.height + (props.foot ?? 0);
   if (frame.width === 0) return <svg className="strip" height={height} aria-hidden="true" />;
   const middle = frame.x(cursor + 0.5);
   return (

@@ -1,5 +1,5 @@
 import { monthTicks, weekTicks } from '../draw/axis.ts';
-import { words } from '../words/index.ts';
+import { dayText, isoOf } from '../format/day.ts';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 30;
@@ -10,7 +10,7 @@ export function TimeAxis(props: StripProps) {
   const days = frame.to - frame.from + 1;
   const room = Math.ceil((30 / Math.max(1, frame.right - frame.left)) * days);
   const atToday = frame.x(today + 1);
-  const turned = atToday > frame.right - 60;
+  const turned = atToday > frame.right - 90;
   return (
     <Strip {...props} height={HEIGHT} className="axis">
       <line className="ground" x1={frame.left} x2={frame.right} y1={0.5} y2={0.5} />
@@ -23,7 +23,7 @@ export function TimeAxis(props: StripProps) {
         </text>
       ))}
       <text className="today-word" x={atToday + (turned ? -3 : 3)} y={27} textAnchor={turned ? 'end' : 'start'}>
-        {words.field.today}
+        {dayText(isoOf(today))}
       </text>
     </Strip>
   );

@@ -15,3 +15,12 @@ export const LureMark = ({ x, y }: { x: number; y: number }) => (
 export const SampleMark = ({ x, y }: { x: number; y: number }) => (
   <rect className="sample" x={x - 4} y={y - 4} width={8} height={8} />
 );
+
+/** The shading of a protected span; drawn with `fill="url(#id)"`. */
+export const Hatch = ({ id }: { id: string }) => (
+  <defs>
+    <pattern id={id} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <line className="hatch" x1="0" x2="0" y1="0" y2="6" />
+    </pattern>
+  </defs>
+);

@@ -22,7 +22,7 @@ export function readDay(view: FieldView, insect: FieldInsectView, on: IsoDay, un
   const at = day(on);
   const rates = insect.lines.flatMap((line) => {
     const point = line.points.find((each) => day(each.from) <= at && at < day(each.to));
-    if (!point) return [];
+    if (!point) return on >= line.to ? [w.notYet] : [];
     if (point.perNight === null) return [w.noTrap];
     const interval = point.low === null || point.high === null ? '' : intervalText(point.low, point.high);
     return [w.rate(rateText(point.perNight), interval, wording.design[line.design])];
@@ -49,7 +49,7 @@ export function readDay(view: FieldView, insect: FieldInsectView, on: IsoDay, un
     .filter((each) => each.sampledOn === on)
     .map((each) => w.sample(each.infested === null ? w.uncounted : countText(each.infested), each.examined, each.kind));
   const parts = [
-    ...rates,
+    ...new Set(rates),
     ...(stage ? [stageName(view.field.crop, stage)] : []),
     ...heat,
     ...checks,

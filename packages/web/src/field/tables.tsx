@@ -11,13 +11,13 @@ interface Column {
   readonly number?: boolean;
 }
 
-function Folded(props: { title: string; columns: readonly Column[]; rows: readonly (readonly ReactNode[])[] }) {
+function Folded(props: { title: string; of: string; columns: readonly Column[]; rows: readonly (readonly ReactNode[])[] }) {
   const { title, columns, rows } = props;
   return (
     <details className="behind">
       <summary>{title}</summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={title} tabIndex={0}>
+      <section className="behind-scroll" aria-label={`${title}, ${props.of}`} tabIndex={0}>
         <table className="figures">
           <thead>
             <tr>
@@ -67,7 +67,7 @@ export function RateTable({ insect }: { insect: FieldInsectView }) {
       wording.design[line.design],
     ]),
   );
-  return rows.length === 0 ? null : <Folded title={w.rates} columns={columns} rows={rows} />;
+  return rows.length === 0 ? null : <Folded of={insect.insect.commonName.en} title={w.rates} columns={columns} rows={rows} />;
 }
 
 export function ChecksTable({ insect }: { insect: FieldInsectView }) {
@@ -94,10 +94,12 @@ export function ChecksTable({ insect }: { insect: FieldInsectView }) {
     `${w.lureAge(check.lureAgeDays, null)}${check.lurePastLife ? `, ${w.past}` : ''}`,
     check.note,
   ]);
-  return rows.length === 0 ? null : <Folded title={words.field.tables.checks(rows.length)} columns={columns} rows={rows} />;
+  return rows.length === 0 ? null : (
+    <Folded of={insect.insect.commonName.en} title={words.field.tables.checks(rows.length)} columns={columns} rows={rows} />
+  );
 }
 
-export function HeatTable({ heat }: { heat: HeatStrip }) {
+export function HeatTable({ insect, heat }: { insect: FieldInsectView; heat: HeatStrip }) {
   const w = words.field.tables;
   const columns = [{ head: w.date }, { head: `${w.total}, °${heat.unit}·d`, number: true }, { head: w.bridged }];
   const rows = newestFirst(heat.days).map((each) => [
@@ -105,7 +107,7 @@ export function HeatTable({ heat }: { heat: HeatStrip }) {
     each.total === null ? words.field.read.noHeat : countText(each.total),
     each.bridged ? w.yes : '',
   ]);
-  return <Folded title={`${w.heat}: ${heat.modelName}`} columns={columns} rows={rows} />;
+  return <Folded of={insect.insect.commonName.en} title={`${w.heat}: ${heat.modelName}`} columns={columns} rows={rows} />;
 }
 
 export function ActsTable({ insect }: { insect: FieldInsectView }) {
@@ -124,5 +126,5 @@ export function ActsTable({ insect }: { insect: FieldInsectView }) {
   ];
   const rows = acts.sort((a, b) => b[0].localeCompare(a[0])).map(([date, what, detail]) => [shortDay(date), what, detail]);
   const columns = [{ head: w.date }, { head: w.what }, { head: w.detail }];
-  return rows.length === 0 ? null : <Folded title={w.others} columns={columns} rows={rows} />;
+  return rows.length === 0 ? null : <Folded of={insect.insect.commonName.en} title={w.others} columns={columns} rows={rows} />;
 }

@@ -1,10 +1,12 @@
 import type { DueField, DueTrap, InsectName, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
+import { useWide } from '../app/media.ts';
 import { dayText } from '../format/day.ts';
 import { words } from '../words/index.ts';
 
-const FIRST = 2;
+/** How many of a column's items stand open: on a phone only decisions do, so that the fields are not pushed away. */
+const FIRST = { wide: 2, narrow: { decisions: 3, scouting: 0, checks: 0, lures: 0 } } as const;
 
 interface Item {
   readonly key: string;
@@ -51,30 +53,37 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
   );
 }
 
-function DueColumn({ kind, items }: { kind: 'decisions' | 'scouting' | 'checks' | 'lures'; items: readonly Item[] }) {
+function DueColumn({ kind, items }: { kind: keyof typeof FIRST.narrow; items: readonly Item[] }) {
   const w = words.week;
+  const wide = useWide();
   const [number, ...rest] = w[kind](items.length).split(' ');
+  const title = (
+    <h2>
+      <strong>{number}</strong> {rest.join(' ')}
+    </h2>
+  );
+  const first = wide ? FIRST.wide : FIRST.narrow[kind];
+  const folded = items.slice(first);
   return (
     <div className={`due-column due-${kind}${items.length === 0 ? ' due-nothing' : ''}`}>
-      <h2>
-        <strong>{number}</strong> {rest.join(' ')}
-      </h2>
+      {(first > 0 || items.length === 0) && title}
       {items.length === 0 && <p>{w.nothing[kind]}</p>}
-      <ItemList items={items.slice(0, FIRST)} />
-      {items.length > FIRST && (
+      <ItemList items={items.slice(0, first)} />
+      {folded.length > 0 && (
         <details>
-          <summary>{w.andMore(items.length - FIRST)}</summary>
-          <ItemList items={items.slice(FIRST)} />
+          <summary>{first > 0 ? w.andMore(folded.length) : title}</summary>
+          <ItemList items={folded} />
         </details>
       )}
     </div>
   );
 }
 
-const ItemList = ({ items }: { items: readonly Item[] }) => (
-  <ul>
-    {items.map((item) => (
-      <li key={item.key}>{item.node}</li>
-    ))}
-  </ul>
-);
+const ItemList = ({ items }: { items: readonly Item[] }) =>
+  items.length > 0 && (
+    <ul>
+      {items.map((item) => (
+        <li key={item.key}>{item.node}</li>
+      ))}
+    </ul>
+  );

@@ -1,10 +1,13 @@
 import type { Advice, InsectName, WeekField } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
+import { useEffect, useRef } from 'react';
 import { EvidencePanel } from '../advice/EvidencePanel.tsx';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { cellKey } from './select.ts';
 import { panelId } from './WeekCell.tsx';
+
+const openerOf = (panel: string) => document.querySelector<HTMLElement>(`[aria-controls="${CSS.escape(panel)}"]`);
 
 /** The evidence of one cell, in place. Escape closes it and hands the focus back to the cell. */
 export function OpenEvidence(props: {
@@ -17,13 +20,20 @@ export function OpenEvidence(props: {
   const { field, insect, advice, on } = props;
   const wording = useWording();
   const id = panelId(field.fieldId, insect.id);
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // Only for whoever opened it just now: an address that keeps a cell open must not take the focus.
+    if (document.activeElement !== null && document.activeElement === openerOf(id)) panel.current?.focus({ preventScroll: true });
+  }, [id]);
   const close = () => {
-    document.querySelector<HTMLElement>(`[aria-controls="${CSS.escape(id)}"]`)?.focus();
+    openerOf(id)?.focus();
     props.toggle(cellKey(field.fieldId, insect.id));
   };
   return (
     <section
+      ref={panel}
       id={id}
+      tabIndex={-1}
       className={`open-evidence verb-${advice.verb}`}
       aria-label={`${field.name}, ${insect.commonName.en}`}
       onKeyDown={(event) => {

@@ -31,9 +31,11 @@ export function WeekCellButton({ cell, field, insect, scale, open, toggle, named
       {named && <span className="cell-insect">{insect.commonName.en}</span>}
       <span className="cell-verb">
         <b>{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
-        <span>{wording.when(advice) ?? shortReason(advice)}</span>
+        <span>{advice.verb === 'none' ? shortReason(advice) : wording.when(advice)}</span>
       </span>
-      <span className="cell-rate">{wording.rate(advice)}</span>
+      <span className="cell-rate">
+        {[advice.verb === 'blind' && shortReason(advice), wording.rate(advice)].filter(Boolean).join(' · ')}
+      </span>
       {line && scale && <Sparkline line={line} scale={scale} />}
     </button>
   );

@@ -28,6 +28,11 @@ function FieldLines(props: WeekBodyProps & { field: WeekField; scaleOf: ReturnTy
   const { field, scaleOf, selection, open, toggle, on, groupedBy } = props;
   const columns = selection.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');
+  const reasons = new Map<string | null, string[]>();
+  for (const { insect, cell } of away) {
+    const reason = shortReason(cell.advice);
+    reasons.set(reason, [...(reasons.get(reason) ?? []), insect.commonName.en]);
+  }
   return (
     <article className="week-lines">
       <h3>
@@ -58,10 +63,8 @@ function FieldLines(props: WeekBodyProps & { field: WeekField; scaleOf: ReturnTy
             </div>
           );
         })}
-      {away.length > 0 && (
-        <p className="week-away">
-          {away.map(({ insect, cell }) => `${insect.commonName.en}: ${shortReason(cell.advice)}`).join(' · ')}
-        </p>
+      {reasons.size > 0 && (
+        <p className="week-away">{[...reasons].map(([reason, insects]) => `${reason}: ${insects.join(', ')}`).join(' · ')}</p>
       )}
     </article>
   );

@@ -1,10 +1,10 @@
-import type { WeekView } from '@duskwatch/core';
+import { ASSUMPTIONS, percent, type WeekView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { weekQuery } from '../api/queries.ts';
 import { DateControl } from '../app/DateControl.tsx';
 import { Failure } from '../app/Failure.tsx';
-import { useMedia, useTitle } from '../app/media.ts';
+import { useTitle, useWide } from '../app/media.ts';
 import type { WeekSearch } from '../app/search.ts';
 import { dayText, longDay } from '../format/day.ts';
 import { words } from '../words/index.ts';
@@ -17,6 +17,7 @@ import { WeekList } from './WeekList.tsx';
 import { WeekSkeleton } from './WeekSkeleton.tsx';
 import { WeekTable } from './WeekTable.tsx';
 
+const LEVEL = percent(ASSUMPTIONS.intervalLevel.value);
 const route = getRouteApi('/');
 
 /** Fields down, insects across: where must I act? */
@@ -58,7 +59,7 @@ export function WeekPage() {
 }
 
 function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: (part: Partial<WeekSearch>) => void }) {
-  const wide = useMedia('(min-width: 900px)');
+  const wide = useWide();
   if (view.fields.length === 0) return <Empty />;
   const selection = selectWeek(view, search);
   const sort = search.sort ?? 'farm';
@@ -99,7 +100,7 @@ function Week({ view, search, change }: { view: WeekView; search: WeekSearch; ch
       )}
       {selection.shown > 0 && (wide ? <WeekTable {...body} /> : <WeekList {...body} />)}
       <footer className="week-foot">
-        <p className="key">{words.week.key}</p>
+        <p className="key">{words.week.key(LEVEL)}</p>
         <div className="actions">
           <span className="shown">{words.week.shown(selection.shown, view.fields.length)}</span>
           <CopyButtons view={view} selection={selection} />

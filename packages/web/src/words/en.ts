@@ -9,7 +9,7 @@ export const en = {
     skip: 'Skip to the page',
     invented: 'invented demo',
     home: 'Duskwatch: this week',
-    units: { F: 'Show heat in °F', C: 'Show heat in °C' },
+    units: { F: '°C: show heat in °F', C: '°F: show heat in °C' },
     theme: { light: 'Light', dark: 'Dark', label: { light: 'Use the light theme', dark: 'Use the dark theme' } },
   },
 
@@ -36,7 +36,6 @@ export const en = {
       lures: 'Every known lure is within its life.',
     },
     andMore: (n: number) => `and ${n} more`,
-    showAll: (n: number) => `List all ${n}`,
     by: (date: string) => `by ${date}`,
     late: (days: number) => (days === 0 ? 'today' : plural(days, 'day late', 'days late')),
     trapWhy: {
@@ -50,7 +49,8 @@ export const en = {
     tableTitle: 'Fields and insects',
     perNight: 'a night',
     lineLabel: (insect: string, field: string) => `Season line of ${insect} for ${field}`,
-    key: 'Line: moths per trap per night since the traps were hung. Height is the square root of the rate, on one scale down each insect and trap design, so that weak nights can be seen; band: the interval; dashed: the rule’s threshold. Gaps are nights without a fit trap, never zeros.',
+    key: (level: string) =>
+      `Line: moths per trap per night this season; band: the ${level} interval; dashed: the rule’s threshold. Height is the square root of the rate, on one scale down each insect and trap design, so that weak nights show. Gaps are nights without a fit trap, never zeros.`,
     stageOn: (stage: string, date: string) => `${stage}, seen ${date}`,
     stageUnknown: 'stage not recorded',
     shown: (n: number, all: number) => (n === all ? plural(all, 'field', 'fields') : `${n} of ${all} fields`),
@@ -88,7 +88,7 @@ export const en = {
 
   evidence: {
     because: 'Because',
-    cautions: 'Before you act',
+    cautions: 'Cautions',
     rule: 'Rule',
     noRule: 'No rule behind this verb.',
     region: (region: string) => `made for ${region}`,
@@ -132,13 +132,13 @@ export const en = {
     heatAxis: (unit: string) => `Heat since the start, ${unit}`,
     stage: 'Stage',
     samples: 'Samples',
-    today: 'this day',
     threshold: (rate: string) => `threshold ${rate} a night`,
     treated: 'treated',
     chartLabel: (insect: string) => `Day of the season, ${insect}`,
     chartHelp: 'Arrow keys move by a day, Page Up and Page Down by a week.',
     read: {
       noTrap: 'no fit trap that night',
+      notYet: 'not counted yet',
       rate: (rate: string, low: string, design: string) => `${rate} a night (${low}), ${design}`,
       noHeat: 'no heat sum',
       bridged: 'bridged',
@@ -154,10 +154,11 @@ export const en = {
     noLine: 'No trap informs this field for this insect.',
     noHeat: 'No heat model, or no weather for it.',
     heatGap: (span: string) => `The sum stops at missing weather: ${span}.`,
-    model: (name: string) => name,
     starts: (date: string, kind: 'calendar' | 'biofix') => (kind === 'biofix' ? `from the biofix on ${date}` : `from ${date}`),
     events: {
       title: 'Events by heat',
+      basis: (model: string, source: string, standing: string) =>
+        source === standing ? `${model} (${standing}).` : `${model}. Source: ${source} (${standing}).`,
       event: 'Event',
       heat: 'Published at',
       when: 'When',
@@ -171,7 +172,7 @@ export const en = {
     },
     legend: {
       title: 'Marks',
-      rate: 'rate, with its interval',
+      rate: (level: string) => `rate, ${level} interval`,
       threshold: 'the rule’s threshold',
       today: 'the day the page is read on',
       fit: 'check, trap fit',

@@ -1,0 +1,57 @@
+/** What the browser tests share: a page that must keep its console clean, and the API's own answers to hold it to. */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { type APIRequestContext, test as base, expect, type Page } from '@playwright/test';
+import type { FieldView, WeekView } from '../packages/core/src/index.ts';
+
+const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+/** Every test fails on an error or warning in the console, and on an exception in the page, unless it may complain. */
+export const test = base.extend<{ mayComplain: boolean; cleanConsole: undefined }>({
+  mayComplain: [false, { option: true }],
+  cleanConsole: [
+    async ({ page, mayComplain }, use) => {
+      const said: string[] = [];
+      page.on('console', (message) => {
+        if (message.type() === 'error' || message.type() === 'warning') said.push(message.text());
+      });
+      page.on('pageerror', (error) => said.push(error.message));
+      await use(undefined);
+      if (!mayComplain) expect(said).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export async function weekOf(request: APIRequestContext, on?: string): Promise<WeekView> {
+  return (await request.get(on ? `/api/week?on=${on}` : '/api/week')).json();
+}
+
+export async function fieldOf(request: APIRequestContext, fieldId: string): Promise<FieldView> {
+  return (await request.get(`/api/fields/${encodeURIComponent(fieldId)}`)).json();
+}
+
+interface AxeRun {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[];
+  }[];
+}
+
+/** What axe finds against WCAG 2.2 A and AA, ready to read in a failed test. */
+export async function accessibilityProblems(page: Page): Promise<string[]> {
+  // Through the browser's own tools, because the app's content policy rightly refuses a foreign script in the page.
+  await page.evaluate(await readFile(axePath, 'utf8'));
+  const run = await page.evaluate(() => {
+    const { axe } = window as unknown as { axe: { run: (root: Document, options: object) => Promise<AxeRun> } };
+    return axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+  });
+  return run.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}\n${node.failureSummary}`));
+}
+
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth] as const);
+  expect(content).toBeLessThanOrEqual(window);
+}
+
+export { expect };

@@ -1,0 +1,118 @@
+import { expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+
+test('the week shows every field of the program with its verbs', async ({ page, request }) => {
+  const week = await weekOf(request);
+  await page.goto('/');
+  await expect(page.getByText(week.program.name)).toBeVisible();
+  await expect(page.getByText('invented demo')).toBeVisible();
+  const advised = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb === 'decide');
+  expect(advised.length).toBeGreaterThan(0);
+  await expect(page.locator('.cell.verb-decide')).toHaveCount(advised.length);
+  for (const { fieldId, name } of week.fields)
+    await expect(page.locator('.week-row > th a, .week-lines h3 a').and(page.locator(`[href="/fields/${fieldId}"]`))).toHaveText(
+      name,
+    );
+  await expectNoSidewaysScroll(page);
+});
+
+test('what is due today is counted and listed in full behind its heading', async ({ page, request }) => {
+  const { due } = await weekOf(request);
+  await page.goto('/');
+  const strip = page.getByRole('region', { name: 'Due today' });
+  await expect(strip).toContainText(`${due.decisions.length} decisions due`);
+  await expect(strip).toContainText(`${due.checks.length} traps to check`);
+  for (const summary of await strip.locator('summary').all()) await summary.click();
+  for (const trap of due.checks) await expect(strip.getByText(trap.trapId, { exact: true }).first()).toBeVisible();
+  await expectNoSidewaysScroll(page);
+});
+
+test('a click on a cell opens its evidence in place, and the address keeps it', async ({ page, request }) => {
+  const week = await weekOf(request);
+  const field = week.fields.find((each) => each.cells.some((cell) => cell.advice.verb === 'decide'))!;
+  const cell = field.cells.find((each) => each.advice.verb === 'decide')!;
+  await page.goto('/');
+  await page.locator('.cell.verb-decide').first().click();
+  const evidence = page.locator('.open-evidence');
+  await expect(evidence.getByRole('heading', { name: 'Because' })).toBeVisible();
+  await expect(evidence.locator('.evidence-because > ul > li')).toHaveCount(cell.advice.because.length);
+  await expect(evidence).toContainText('licensed adviser');
+  if (cell.advice.source) await expect(evidence).toContainText(cell.advice.source);
+  await expectNoSidewaysScroll(page);
+  await page.reload();
+  await expect(evidence).toBeVisible();
+});
+
+test('the keyboard opens the evidence and Escape hands the focus back', async ({ page }) => {
+  await page.goto('/');
+  const cell = page.locator('.cell.verb-decide').first();
+  await cell.focus();
+  await page.keyboard.press('Enter');
+  const evidence = page.locator('.open-evidence');
+  await expect(evidence).toBeVisible();
+  await expect(cell).toHaveAttribute('aria-expanded', 'true');
+  await expect(evidence).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(evidence.getByRole('button', { name: 'Close' })).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(evidence).toHaveCount(0);
+  await expect(cell).toBeFocused();
+});
+
+test('a past day shows what was known then', async ({ page, request }) => {
+  const past = '2026-06-20';
+  const week = await weekOf(request, past);
+  await page.goto('/');
+  await page.getByLabel('As known on').fill(past);
+  await expect(page).toHaveURL(/on=2026-06-20/);
+  await expect(page.getByText('Saturday 20 June 2026')).toBeVisible();
+  const watching = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb === 'watch').length;
+  await expect(page.locator('.cell.verb-watch')).toHaveCount(watching);
+  await page.getByRole('button', { name: 'A day earlier' }).click();
+  await expect(page.getByText('Friday 19 June 2026')).toBeVisible();
+  await page.getByRole('button', { name: 'Newest day' }).click();
+  await expect(page).not.toHaveURL(/on=/);
+});
+
+test('a verb filter leaves only fields that say it, survives a reload, and can be cleared', async ({ page, request }) => {
+  const week = await weekOf(request);
+  const said = (verb: string) => week.fields.filter((field) => field.cells.some((cell) => cell.advice.verb === verb)).length;
+  await page.goto('/');
+  await page.locator('.verb-filter').getByRole('button', { name: 'Decide' }).click();
+  await expect(page.locator('.week-row, .week-lines')).toHaveCount(said('decide'));
+  await page.reload();
+  await expect(page.locator('.week-row, .week-lines')).toHaveCount(said('decide'));
+  await page.goto('/?verb=decide&crop=no-such-crop');
+  await expect(page.getByText('No field matches these filters.')).toBeVisible();
+  await page.getByRole('button', { name: 'Clear the filters' }).click();
+  await expect(page.locator('.week-row, .week-lines')).toHaveCount(week.fields.length);
+});
+
+test('the most urgent fields come first when asked for', async ({ page }) => {
+  await page.goto('/?sort=urgency');
+  const first = page.locator('.week-row, .week-lines').first();
+  await expect(first.locator('.cell.verb-decide').first()).toBeVisible();
+});
+
+test('the week copies as a table that a spreadsheet reads', async ({ page, context, request }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  const week = await weekOf(request);
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Copy as CSV' }).click();
+  await expect(page.getByText('Copied.')).toBeVisible();
+  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
+  const advised = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb !== 'none');
+  expect(lines).toHaveLength(advised.length + 1);
+  expect(lines[0]).toContain('moths per trap per night');
+});
+
+test('every target for a finger is at least 44 pixels high on a phone', async ({ page }, { project }) => {
+  test.skip(project.name !== 'phone', 'a phone’s rule');
+  await page.goto('/');
+  await expect(page.locator('.cell').first()).toBeVisible();
+  const small = await page
+    .locator('button:visible, select:visible, input:visible, summary:visible, .week-lines a:visible, .due a:visible')
+    .evaluateAll((all) =>
+      all.filter((each) => each.getBoundingClientRect().height < 43.5).map((each) => each.outerHTML.slice(0, 90)),
+    );
+  expect(small).toEqual([]);
+});

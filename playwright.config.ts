@@ -1,0 +1,65 @@
+import { existsSync, mkdtempSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { defineConfig } from '@playwright/test';
+
+/** A Chromium that is there already; without one, Playwright looks for its own. */
+const chromium = [
+  process.env.CHROMIUM_PATH,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/usr/bin/google-chrome-stable',
+].find((path) => path && existsSync(path));
+
+// Workers read this file again: the first reading chooses, and they inherit its choice.
+process.env.DUSKWATCH_E2E_PORT ??= String(await freePort());
+process.env.DUSKWATCH_E2E_DATA ??= mkdtempSync(join(tmpdir(), 'duskwatch-e2e-'));
+const baseURL = `http://127.0.0.1:${process.env.DUSKWATCH_E2E_PORT}`;
+
+const launchOptions = {
+  ...(chromium && { executablePath: chromium }),
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-quic',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+  ],
+};
+
+export default defineConfig({
+  testDir: 'e2e',
+  outputDir: 'test-results',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
+  use: { baseURL, launchOptions, locale: 'en-US', timezoneId: 'America/New_York', trace: 'retain-on-failure' },
+  projects: [
+    { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
+    { name: 'phone', use: { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true } },
+  ],
+  webServer: {
+    command: `node packages/cli/bin/duskwatch.mjs serve --demo --port ${process.env.DUSKWATCH_E2E_PORT} --data "${process.env.DUSKWATCH_E2E_DATA}"`,
+    url: `${baseURL}/api/health`,
+    timeout: 90_000,
+    reuseExistingServer: false,
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 5_000 },
+  },
+});
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => (address && typeof address === 'object' ? resolve(address.port) : reject(new Error('no port'))));
+    });
+  });
+}
