@@ -3,7 +3,7 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
 
 /** A request that cannot be answered, as every route says it. */
-export function refuse(reply: FastifyReply, status: 400 | 403 | 404 | 500, ...problems: readonly Problem[]): FastifyReply {
+export function refuse(reply: FastifyReply, status: number, ...problems: readonly Problem[]): FastifyReply {
   return reply.code(status).type('application/json; charset=utf-8').send({ problems });
 }
 
@@ -11,7 +11,7 @@ export function refuse(reply: FastifyReply, status: 400 | 403 | 404 | 500, ...pr
 export function onError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (hasZodFastifySchemaValidationErrors(error)) return refuse(reply, 400, ...validationProblems(error, request));
   if (error.statusCode !== undefined && error.statusCode < 500)
-    return refuse(reply, 400, {
+    return refuse(reply, error.statusCode, {
       where: {},
       got: `${request.method} ${request.url}`,
       expected: error.message,

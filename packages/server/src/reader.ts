@@ -1,28 +1,36 @@
-import { day, type IsoDay, type Prepared, type Program, prepare } from '@duskwatch/core';
+import { day, type IsoDay, type Person, type Prepared, type Program, prepare, scopeProgram } from '@duskwatch/core';
 import type { Store } from '@duskwatch/store';
 
-/** What the server asks of a store: it only reads. */
+/** What reading asks of a store. */
 export type ReadableStore = Pick<Store, 'loadProgram' | 'changesSince' | 'counts'>;
 
-/** The program as the store now has it, and what was prepared from it. */
+/** The program as the store now has it, and what was prepared from it; each person is given what they may know. */
 export interface ProgramReader {
-  program(): Promise<Program>;
-  prepared(on: IsoDay): Promise<Prepared>;
+  /** All of it. Nothing of this may reach a person. */
+  everything(): Promise<Program>;
+  program(person: Person): Promise<Program>;
+  prepared(person: Person, on: IsoDay): Promise<Prepared>;
 }
 
 /** Days people look back at side by side; each holds a season's sums. */
 const DAYS_KEPT = 8;
+/** Parts of the program that are kept cut out. */
+const SCOPES_KEPT = 50;
 
-interface Snapshot {
-  readonly sequence: number;
+interface Scope {
   readonly program: Program;
-  /** Least recently asked for first. */
   readonly days: Map<IsoDay, Prepared>;
 }
 
+interface Snapshot {
+  readonly sequence: number;
+  readonly whole: Scope;
+  readonly parts: Map<string, Scope>;
+}
+
 /**
- * Reads a program once and prepares it once for each day asked for, until something is written to the store, by
- * this process or any other.
+ * Reads a program once, and cuts and prepares it once for each part and day asked for, until something is written
+ * to the store, by this process or any other.
  */
 export function programReader(store: ReadableStore): ProgramReader {
   let snapshot: Promise<Snapshot> | null = null;
@@ -30,7 +38,7 @@ export function programReader(store: ReadableStore): ProgramReader {
   async function load(): Promise<Snapshot> {
     // The sequence first: a write in between then costs one reading more, and is never missed.
     const { lastSequence } = await store.counts();
-    return { sequence: lastSequence, program: await store.loadProgram(), days: new Map() };
+    return { sequence: lastSequence, whole: { program: await store.loadProgram(), days: new Map() }, parts: new Map() };
   }
 
   async function current(): Promise<Snapshot> {
@@ -50,15 +58,29 @@ export function programReader(store: ReadableStore): ProgramReader {
     return snapshot!;
   }
 
+  async function scopeOf(person: Person): Promise<Scope> {
+    const { whole, parts } = await current();
+    const cut = () => ({ program: scopeProgram(whole.program, person), days: new Map() });
+    const part = latest(parts, JSON.stringify([person.role, person.disabled, ...person.farms]), SCOPES_KEPT, cut);
+    // Whoever may know everything shares what was prepared from it.
+    return part.program === whole.program ? whole : part;
+  }
+
   return {
-    program: async () => (await current()).program,
-    async prepared(on) {
-      const { program, days } = await current();
-      const found = days.get(on) ?? prepare(program, { on: day(on) });
-      days.delete(on);
-      days.set(on, found);
-      if (days.size > DAYS_KEPT) days.delete(days.keys().next().value!);
-      return found;
+    everything: async () => (await current()).whole.program,
+    program: async (person) => (await scopeOf(person)).program,
+    async prepared(person, on) {
+      const { program, days } = await scopeOf(person);
+      return latest(days, on, DAYS_KEPT, () => prepare(program, { on: day(on) }));
     },
   };
+}
+
+/** What is held under a key, made when missing; what was asked for longest ago makes room. */
+function latest<V>(held: Map<string, V>, key: string, limit: number, make: () => V): V {
+  const found = held.get(key) ?? make();
+  held.delete(key);
+  held.set(key, found);
+  if (held.size > limit) held.delete(held.keys().next().value!);
+  return found;
 }

@@ -3,6 +3,7 @@ import swagger from '@fastify/swagger';
 import fastify, { type FastifyInstance } from 'fastify';
 import { jsonSchemaTransform, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { readingDay } from './clock.ts';
+import { guard, THIS_MACHINE } from './people/guard.ts';
 import { notFound, onError } from './problems.ts';
 import { programReader, type ReadableStore } from './reader.ts';
 import { adviceRoute } from './routes/advice.ts';
@@ -39,6 +40,7 @@ export function buildServer({ store, webRoot, thisMachineOnly = true, today, log
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
   app.setErrorHandler(onError);
   secure(app, { thisMachineOnly });
+  guard(app, async () => THIS_MACHINE);
   app.register(swagger, {
     openapi: {
       openapi: '3.1.0',
@@ -54,7 +56,7 @@ export function buildServer({ store, webRoot, thisMachineOnly = true, today, log
   const reader = programReader(store);
   const context: RouteContext = {
     reader,
-    dayFor: async (asked) => asked ?? today?.() ?? readingDay(await reader.program()),
+    dayFor: async (asked) => asked ?? today?.() ?? readingDay(await reader.everything()),
   };
   app.register(async (scope) => {
     const api = scope.withTypeProvider<ZodTypeProvider>();

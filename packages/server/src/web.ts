@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { extname, join } from 'node:path';
+import { join } from 'node:path';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance } from 'fastify';
 import { notFound, refuse } from './problems.ts';
@@ -16,6 +16,7 @@ export function serveWeb(app: FastifyInstance, webRoot: string): void {
     app.register(fastifyStatic, {
       root: webRoot,
       cacheControl: false,
+      dotfiles: 'ignore',
       setHeaders: (response, path) => {
         const hashed = path.startsWith(join(webRoot, 'assets'));
         response.setHeader('cache-control', hashed ? `public, max-age=${YEAR_S}, immutable` : 'no-cache');
@@ -24,7 +25,7 @@ export function serveWeb(app: FastifyInstance, webRoot: string): void {
   }
   app.setNotFoundHandler((request, reply) => {
     const path = request.url.split('?')[0]!;
-    const isPage = (request.method === 'GET' || request.method === 'HEAD') && !isApi(path) && extname(path) === '';
+    const isPage = (request.method === 'GET' || request.method === 'HEAD') && !isUnder('/api', path) && !isUnder('/assets', path);
     if (!isPage) return notFound(request, reply);
     if (built) return reply.sendFile('index.html');
     return refuse(reply, 404, {
@@ -36,4 +37,4 @@ export function serveWeb(app: FastifyInstance, webRoot: string): void {
   });
 }
 
-const isApi = (path: string) => path === '/api' || path.startsWith('/api/');
+const isUnder = (folder: string, path: string) => path === folder || path.startsWith(`${folder}/`);

@@ -1,5 +1,6 @@
 import { fieldView as viewOf } from '@duskwatch/core';
 import { z } from 'zod';
+import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import { fieldView } from '../schemas/field.ts';
@@ -9,6 +10,7 @@ export const fieldRoute: Route = (app, { reader, dayFor }) => {
   app.get(
     '/api/fields/:fieldId',
     {
+      config: { allow: WITH_PLACES },
       schema: {
         summary: 'One field: its season on one time axis, and the evidence beneath',
         params: z.object({ fieldId: z.string().describe('field_id') }),
@@ -18,7 +20,7 @@ export const fieldRoute: Route = (app, { reader, dayFor }) => {
     },
     async (request, reply) => {
       const { fieldId } = request.params;
-      const view = viewOf(await reader.prepared(await dayFor(request.query.on)), fieldId);
+      const view = viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on)), fieldId);
       if (view) return view;
       return refuse(reply, 404, {
         where: { parameter: 'fieldId' },

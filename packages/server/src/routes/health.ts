@@ -5,13 +5,14 @@ export const healthRoute: Route = (app, { reader }) => {
   app.get(
     '/api/health',
     {
+      config: { allow: 'anyone' },
       schema: {
         summary: 'Whether the server runs and can read its program',
         response: { 200: z.object({ status: z.literal('ok') }) },
       },
     },
     async () => {
-      await reader.program();
+      await reader.everything();
       return { status: 'ok' as const };
     },
   );

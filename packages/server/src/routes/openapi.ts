@@ -1,5 +1,5 @@
 import type { Route } from './route.ts';
 
 export const openApiRoute: Route = (app) => {
-  app.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
+  app.get('/api/openapi.json', { config: { allow: 'anyone' }, schema: { hide: true } }, async () => app.swagger());
 };

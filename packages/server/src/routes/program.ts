@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { EVERY_ROLE, personOf } from '../people/guard.ts';
 import { date } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
@@ -14,9 +15,12 @@ const program = z.object({
 export const programRoute: Route = (app, { reader }) => {
   app.get(
     '/api/program',
-    { schema: { summary: 'What the program is and whom it is about', response: { 200: program } } },
-    async () => {
-      const { settings, fields, traps } = await reader.program();
+    {
+      config: { allow: EVERY_ROLE },
+      schema: { summary: 'What the program is and whom it is about', response: { 200: program } },
+    },
+    async (request) => {
+      const { settings, fields, traps } = await reader.program(personOf(request));
       return {
         ...settings,
         farms: distinct(fields.map((field) => field.farm)),
