@@ -20,6 +20,7 @@ import type {
   TrapRecord,
   TreatmentRecord,
 } from '../records/schema.ts';
+import { weatherSourceFor } from '../records/weather-source.ts';
 import { type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
 import { seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
@@ -146,11 +147,7 @@ export function seasonStart(field: FieldRecord, on: Day): Day {
 
 /** The weather source of a field: the one it names, the one named after it or its farm, or the program's only one. */
 export function weatherSourceOf(prepared: Prepared, field: FieldRecord): string | null {
-  for (const id of [field.weatherSource, field.fieldId, field.farm]) {
-    if (id !== null && prepared.weather.has(id)) return id;
-  }
-  if (field.weatherSource !== null || prepared.weather.size !== 1) return null;
-  return [...prepared.weather.keys()][0]!;
+  return weatherSourceFor(field, new Set(prepared.weather.keys()));
 }
 
 export function heatOf(prepared: Prepared, sourceId: string, rule: HeatRule): HeatTrack {
