@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { RECORD_KINDS, recordSchemas } from '@duskwatch/core';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readTable } from '../table/read-table.ts';
+import { writeTable } from '../table/write-table.ts';
 import { anyProgram } from '../testing/any-program.ts';
 import { readProgramFolder } from './read-folder.ts';
 import { writeProgramFolder } from './write-folder.ts';
@@ -24,7 +26,19 @@ describe('a program folder', () => {
         await writeProgramFolder(program, dir);
         expect(await readProgramFolder(dir)).toEqual({ ok: true, value: program });
       }),
-      { numRuns: 60 },
+      { numRuns: 12 },
+    );
+  });
+
+  test('holds each table as text that reads back as the same records', () => {
+    fc.assert(
+      fc.property(anyProgram, (program) => {
+        for (const kind of RECORD_KINDS) {
+          const read = readTable(kind, writeTable<typeof kind>(kind, program[kind]));
+          expect(read.ok && read.value.records).toEqual(program[kind]);
+        }
+      }),
+      { numRuns: 100 },
     );
   });
 
