@@ -60,4 +60,4 @@ test('an import killed half way leaves nothing, an intact database, and the impo
   expect(await whole.counts()).toMatchObject({ revisions: COUNT, records: { checks: COUNT } });
   expect(await whole.verify()).toEqual({ checked: COUNT, problems: [] });
   await whole.close();
-});
+}, 120_000);

@@ -11,7 +11,9 @@ import {
 } from '@duskwatch/core';
 import fc from 'fast-check';
 
-const word = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 6 }).map((text) => text.trim() || 'x');
+const word = fc
+  .string({ unit: 'grapheme', minLength: 1, maxLength: 6 })
+  .map((text) => text.replace(/[;|\p{C}]/gu, '').trim() || 'x');
 const text = fc.string({ unit: 'grapheme', maxLength: 12 });
 const isoDay = fc.integer({ min: 0, max: 40_000 }).map((n) => formatDay(n as Parameters<typeof formatDay>[0]));
 const orNull = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: null });
