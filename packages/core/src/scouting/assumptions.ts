@@ -1,0 +1,55 @@
+/** What a plan needs and a rule's source does not give. Each figure is shown with the plan that rests on it. */
+import type { Assumption } from '../catalogue/types.ts';
+
+const OWN = { source: 'figure chosen by Duskwatch, no source', standing: 'own' } as const;
+
+const figures = {
+  belowShare: {
+    value: 0.5,
+    unit: 'share of the rule',
+    why: 'At half the published figure a field should be called below it.',
+    ...OWN,
+  },
+  aboveShare: {
+    value: 1.5,
+    unit: 'share of the rule',
+    why: 'At one and a half times the published figure a field should be called above it.',
+    ...OWN,
+  },
+  riskAbove: {
+    value: 0.1,
+    unit: 'probability',
+    why: 'Accepted risk of calling a field above that is surely below.',
+    ...OWN,
+  },
+  riskBelow: {
+    value: 0.1,
+    unit: 'probability',
+    why: 'Accepted risk of calling a field below that is surely above.',
+    ...OWN,
+  },
+  clumpingK: {
+    value: 1,
+    unit: 'dispersion k per unit',
+    why: 'Insects and egg masses sit in clumps. Until counts from such fields give k, they are read as clearly clumped.',
+    ...OWN,
+  },
+  smallestSample: {
+    value: 10,
+    unit: 'plants, ears or fruit',
+    why: 'A few neighbouring units never decide for a field, whatever they hold.',
+    ...OWN,
+  },
+  limitOverAverage: {
+    value: 2,
+    unit: 'times the largest average sample',
+    why: 'A plan ends here undecided; it is reached seldom, and the field is then close to the rule. Never fewer than the rule itself examines.',
+    ...OWN,
+  },
+} as const satisfies Record<string, Omit<Assumption, 'id'>>;
+
+export type PlanAssumptionId = keyof typeof figures;
+
+export const PLAN_ASSUMPTIONS = Object.fromEntries(
+  Object.entries(figures).map(([id, figure]) => [id, { id, ...figure }]),
+) as unknown as { readonly [K in PlanAssumptionId]: Assumption };

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { catalogue } from '../catalogue/index.ts';
+import type { InfestationRule } from '../catalogue/types.ts';
+import type { Result } from '../units/problem.ts';
+import { exactCharacteristic } from './exact.ts';
+import { planFor, type ScoutingPlan } from './plan-for.ts';
+
+const rules = catalogue.rules.filter((rule) => rule.kind === 'infestation');
+const rule = (id: string): InfestationRule => rules.find((entry) => entry.id === id)!;
+const planOf = (result: Result<ScoutingPlan>): ScoutingPlan => {
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+
+describe('each published figure for infested plants, ears or fruit', () => {
+  it.each(rules)('has a plan that mostly ends decided, and keeps its risks: $id', (entry) => {
+    const plan = planOf(planFor(entry));
+    expect(plan.threshold).toBe(entry.share);
+    expect(plan.maxSamples).toBeGreaterThanOrEqual(entry.examine.units);
+    const [at0, at1, between] = [plan.test.m0, plan.test.m1, entry.share].map((mean) => exactCharacteristic(plan, mean));
+    expect(at0!.above).toBeLessThanOrEqual(0.11);
+    expect(at1!.below).toBeLessThanOrEqual(0.11);
+    expect(at0!.undecided + at1!.undecided).toBeLessThan(0.2);
+    expect(between!.below + between!.above + between!.undecided).toBeCloseTo(1, 10);
+  });
+
+  it('is judged between half and one and a half of it, and says that these are Duskwatch’s own figures', () => {
+    const plan = planOf(planFor(rule('tomato-fruitworm-eggs')));
+    expect(plan.test).toMatchObject({ m0: 0.05, distribution: { kind: 'binomial' }, alpha: 0.1, beta: 0.1 });
+    expect(plan.test.m1).toBeCloseTo(0.15, 12);
+    expect(plan.assumed.map(({ id }) => id)).toContain('belowShare');
+    expect(new Set(plan.assumed.map(({ standing }) => standing))).toEqual(new Set(['own']));
+  });
+
+  it('where egg masses are counted is judged by clumped counts, with a k that can be given', () => {
+    const entry = rule('potato-corn-borer-egg-masses');
+    expect(planOf(planFor(entry)).test.distribution).toEqual({ kind: 'negative-binomial', k: 1 });
+    expect(planOf(planFor(entry)).assumed.map(({ id }) => id)).toContain('clumpingK');
+    expect(planOf(planFor(entry, { k: 0.4 })).test.distribution).toEqual({ kind: 'negative-binomial', k: 0.4 });
+    expect(planOf(planFor(entry, { k: Infinity })).test.distribution).toEqual({ kind: 'poisson' });
+  });
+
+  it('with every figure given rests on no assumption', () => {
+    const given = { m0: 0.05, m1: 0.2, alpha: 0.05, beta: 0.1, minSamples: 20, maxSamples: 100 };
+    const plan = planOf(planFor(rule('sweet-corn-earworm-ears'), given));
+    expect(plan).toMatchObject({ minSamples: 20, maxSamples: 100, assumed: [] });
+    expect(plan.test).toMatchObject({ m0: 0.05, m1: 0.2 });
+  });
+
+  it('keeps to whole places of twenty', () => {
+    expect(planOf(planFor(rule('sweet-corn-earworm-ears'))).maxSamples % 20).toBe(0);
+  });
+
+  it('cannot be judged between figures that stand the wrong way round', () => {
+    expect(planFor(rule('sweet-corn-earworm-ears'), { m0: 0.3 })).toMatchObject({
+      ok: false,
+      problems: [{ where: { parameter: 'm0' } }],
+    });
+  });
+});
