@@ -35,7 +35,7 @@ async function install() {
     writeFileSync(stampFile, wanted);
     return true;
   }
-  console.error('Installing packages (about two minutes the first time) …');
+  console.error('Installing packages (some minutes the first time: one is compiled here) …');
   const code = await npm(['ci', '--no-audit', '--no-fund', '--loglevel=error']);
   if (code !== 0) {
     console.error('Installing failed: what npm said is above. Check the network, then run the same command again.');

@@ -44,8 +44,12 @@ export function heatRuleFrom(options: HeatOptions): Result<HeatRule> {
       ),
     );
   if (problems.length > 0 || !method || !cutoff || !lower) return refuse(...problems);
-  return checkHeatRule({ method, cutoff, lower: lower.value, upper: upper?.value ?? null, unit: lower.unit });
+  const rule = checkHeatRule({ method, cutoff, lower: lower.value, upper: upper?.value ?? null, unit: lower.unit });
+  return rule.ok ? rule : refuse(...rule.problems.map(aboutOption));
 }
+
+/** The core names the part of the rule; a command line calls it by its option. */
+const aboutOption = (problem: Problem): Problem => ({ ...problem, where: { parameter: `--${problem.where.column}` } });
 
 /** The day an option names. */
 export function dayOption(parameter: string, text: string): Result<Day> {

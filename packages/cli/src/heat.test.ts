@@ -90,6 +90,7 @@ describe('duskwatch heat', () => {
   it.each([
     ['thresholds in two units', ['--method', 'single-sine', '--lower', '50F', '--upper', '31C'], '--upper'],
     ['a threshold without a unit', ['--method', 'single-sine', '--lower', '50'], '--lower'],
+    ['an upper threshold below the lower', ['--method', 'single-sine', '--lower', '50F', '--upper', '40F'], '--upper'],
     ['an unknown method', ['--method', 'cosine', '--lower', '50F'], '--method'],
     ['an unknown cutoff', ['--method', 'single-sine', '--cutoff', 'diagonal', '--lower', '50F'], '--cutoff'],
   ])('refuses %s as wrong usage', async (_, options, parameter) => {

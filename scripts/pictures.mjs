@@ -1,0 +1,80 @@
+/**
+ * Takes the pictures of docs/pictures/ from the demo, at phone and desk width, by day and by night:
+ * `node scripts/pictures.mjs [ADDRESS]`. Without the address of a running demo server it starts one of its own.
+ */
+import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from '@playwright/test';
+import { findChromium } from './chromium.mjs';
+import { root } from './lib.mjs';
+
+const PORT = 4198;
+const SIZES = { desk: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } };
+
+const folder = join(root, 'docs/pictures');
+mkdirSync(folder, { recursive: true });
+const server = process.argv[2] ? { address: process.argv[2], stop: () => {} } : startDemo();
+const browser = await chromium.launch({
+  executablePath: (await findChromium()) ?? undefined,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
+});
+try {
+  await answering(server.address);
+  for (const [size, viewport] of Object.entries(SIZES))
+    for (const colorScheme of ['light', 'dark']) await picture(size, viewport, colorScheme);
+} finally {
+  await browser.close();
+  server.stop();
+}
+
+async function picture(size, viewport, colorScheme) {
+  const page = await browser.newPage({ viewport, colorScheme, locale: 'en-US', isMobile: size === 'phone' });
+  const save = async (name) => {
+    await page.evaluate(() => document.fonts.ready);
+    await page.screenshot({ path: join(folder, `${name}-${size}-${colorScheme}.png`) });
+  };
+  await page.goto(new URL('/', server.address).href);
+  await page.locator('.cell').first().waitFor();
+  await save('week');
+  await page.locator('.cell.verb-decide').first().click();
+  await page.locator('.open-evidence').waitFor();
+  // The cell and its evidence together, clear of the heading that stays on top.
+  await page
+    .locator('.cell.verb-decide')
+    .first()
+    .evaluate((cell) => scrollTo(0, cell.getBoundingClientRect().top + scrollY - 90));
+  await save('evidence');
+  await page.locator('.open-evidence a').last().click();
+  await page.locator('svg.rate').first().waitFor();
+  await page.evaluate(() => scrollTo(0, 0));
+  await save('field');
+  await page.close();
+}
+
+function startDemo() {
+  const data = mkdtempSync(join(tmpdir(), 'duskwatch-pictures-'));
+  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(PORT), '--data', data];
+  const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });
+  const stop = () => {
+    child.once('exit', () => rmSync(data, { recursive: true, force: true }));
+    child.kill('SIGTERM');
+  };
+  return { address: `http://127.0.0.1:${PORT}/`, stop };
+}
+
+async function answering(address) {
+  const until = Date.now() + 60_000;
+  while (Date.now() < until) {
+    if (
+      await fetch(new URL('/api/health', address)).then(
+        ({ ok }) => ok,
+        () => false,
+      )
+    )
+      return;
+    await new Promise((resolve) => setTimeout(resolve, 250));
+  }
+  throw new Error(`nothing answers at ${address}`);
+}
