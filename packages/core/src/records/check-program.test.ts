@@ -93,3 +93,11 @@ test('only a check that agrees with an earlier one in everything repeats it', ()
   const checks = [check(), check({ note: 'second look' }), check({ visit: 3 })];
   expect(repeatedChecks(checks)).toEqual([{ index: 2, first: 0 }]);
 });
+
+test('a hundredth visit to a trap on one day is a wrong date, found without comparing all with all', () => {
+  const visits = visitNumbers(Array.from({ length: 50_000 }, (_, i) => check({ targetCount: i })));
+  expect(visits.slice(97, 102)).toEqual([98, 99, 100, 100, 100]);
+  expect(places(program({ checks: [check({ visit: 100 })] }))).toEqual([
+    'checks.csv checked_on: more than 99 visits to trap T1 on 2025-07-01',
+  ]);
+});

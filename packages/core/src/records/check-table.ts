@@ -4,7 +4,7 @@ import type { Context } from './locate.ts';
 import { nearest, nearestFew } from './nearest.ts';
 import { naturalKey, type RecordKind, type RecordOf } from './program.ts';
 import { tables } from './tables.ts';
-import { repeatedChecks } from './visits.ts';
+import { MAX_VISITS, repeatedChecks } from './visits.ts';
 
 /** Reports every problem of the records among themselves: order of days, impossible pairs, keys said twice. */
 export function checkTable<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[], context: Context): void {
@@ -42,6 +42,10 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
   },
   lures: () => {},
   checks(check, at) {
+    if (check.visit > MAX_VISITS) {
+      const got = `more than ${MAX_VISITS} visits to trap ${check.trapId} on ${check.checkedOn}`;
+      at.problem('checked_on', got, `up to ${MAX_VISITS} visits to a trap on a day`, 'Check the dates.');
+    }
     if (check.targetCount !== null || check.condition === 'unfit') return;
     at.problem(
       'target_count',
@@ -54,7 +58,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
     if (day.tminC === null || day.tmaxC === null || day.tminC <= day.tmaxC) return;
     at.problem(
       'tmin_c',
-      `tmin ${day.tminC} °C above tmax ${day.tmaxC} °C`,
+      `tmin ${shortC(day.tminC)} above tmax ${shortC(day.tmaxC)}`,
       "a night's low at or below the day's high",
       'Check whether the two were swapped; leave a wrong one empty.',
     );
@@ -78,6 +82,9 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
     for (const stage of rule.stages) knownStage(at, 'stages', rule.crop, stage);
   },
 };
+
+/** To a hundredth: figures that came in °F have no end in °C. */
+const shortC = (value: number): string => `${Number(value.toFixed(2))} °C`;
 
 function inOrder(at: At, [first, from]: [string, string | null], [second, to]: [string, string | null]): void {
   if (from === null || to === null || from <= to) return;

@@ -1,11 +1,14 @@
 import type { CheckRecord } from './schema.ts';
 
+/** A trap seen more often on one day is a wrong date; what lies beyond is not compared, so that reading stays quick. */
+export const MAX_VISITS = 99;
+
 /** Finds checks of one trap and day without building a key for each: tables hold a hundred thousand of them. */
 class TrapDays {
   private readonly first = new Map<string, Map<string, number>>();
   private readonly several = new Map<string, number[]>();
 
-  /** Notes a check and gives the indexes of earlier ones of its trap and day, or null when it is the first. */
+  /** Notes a check and gives the indexes of the first earlier ones of its trap and day, or null when there is none. */
   note({ trapId, checkedOn }: UnnumberedCheck, index: number): readonly number[] | null {
     let days = this.first.get(trapId);
     if (days === undefined) {
@@ -18,8 +21,9 @@ class TrapDays {
       return null;
     }
     const key = `${trapId}|${checkedOn}`;
-    const earlier = this.several.get(key) ?? [first];
-    this.several.set(key, [...earlier, index]);
+    const held = this.several.get(key) ?? [first];
+    const earlier = held.slice(0, MAX_VISITS);
+    if (held.length <= MAX_VISITS) this.several.set(key, [...held, index]);
     return earlier;
   }
 }

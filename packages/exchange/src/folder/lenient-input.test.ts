@@ -1,3 +1,4 @@
+import { addDays, day, formatDay } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import { folderOf, SOUND_FILES } from '../testing/folder-of.ts';
 import { readProgramFolder } from './read-folder.ts';
@@ -70,4 +71,17 @@ test('temperatures in °F are stored in °C, and written and read again without 
   const weather = 'source_id,date,tmin_f,tmax_f\nstation,2025-07-01,50,77.9\n';
   const result = await readProgramFolder(await folderOf({ 'weather.csv': weather }));
   expect(result.ok && result.value.weather[0]).toMatchObject({ tminC: 10, tmaxC: (77.9 - 32) / 1.8 });
+});
+
+test('reading tells how far it is, never going back, up to the whole', async () => {
+  const rows = Array.from({ length: 9_000 }, (_, i) => `T1,${formatDay(addDays(day('2025-06-01'), i))},3,,fit,,\n`).join('');
+  const header = 'trap_id,checked_on,target_count,other_count,condition,emptied,note\n';
+  const told: [number, number][] = [];
+  const dir = await folderOf({ 'checks.csv': header + rows });
+  const result = await readProgramFolder(dir, { onProgress: (done, total) => told.push([done, total]) });
+  expect(result.ok && result.value.checks).toHaveLength(9_000);
+  expect(told.length).toBeGreaterThan(4);
+  expect(told.map(([done]) => done)).toEqual(told.map(([done]) => done).toSorted((a, b) => a - b));
+  expect(new Set(told.map(([, total]) => total)).size).toBe(1);
+  expect(told.at(-1)![0]).toBe(told.at(-1)![1]);
 });

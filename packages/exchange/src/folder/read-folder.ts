@@ -44,8 +44,8 @@ export async function readProgramFolder(dir: string, options: ReadFolderOptions 
 
   const texts = await readTexts(dir, names, lists, options);
   const parsed = parseAll(texts, lists, options.onProgress);
-  const settings = await readSettings(dir, names, options);
-  const fallback = { ...emptyProgram().settings, name: basename(resolve(dir)) };
+  const fallback = settingsWithout(dir);
+  const settings = await readSettings(dir, names, fallback, options);
   const program = assemble(settings.ok ? settings.value : fallback, parsed);
   checkAll(program, parsed, lists, options);
 
@@ -114,8 +114,18 @@ function parseAll(
   return Object.fromEntries(RECORD_KINDS.map((kind) => [kind, parse(kind)])) as Parsed;
 }
 
-async function readSettings(dir: string, names: readonly string[], options: ReadFolderOptions): Promise<Result<ProgramSettings>> {
-  const fallback = { ...emptyProgram().settings, name: basename(resolve(dir)) };
+/** What a folder without a descriptor is called: by its own name. */
+function settingsWithout(dir: string): ProgramSettings {
+  const { settings } = emptyProgram();
+  return { ...settings, name: basename(resolve(dir)).slice(0, 120) || settings.name };
+}
+
+async function readSettings(
+  dir: string,
+  names: readonly string[],
+  fallback: ProgramSettings,
+  options: ReadFolderOptions,
+): Promise<Result<ProgramSettings>> {
   const path = pathOf(dir, names, DATA_PACKAGE_FILE);
   if (path === null) return ok(fallback);
   const text = await readText(path, DATA_PACKAGE_FILE, options.maxBytes);
