@@ -1,4 +1,10 @@
+export * from './agreement.ts';
 export * from './biofix.ts';
+export * from './fit-flights.ts';
+export * from './fit-seasons.ts';
+export { curvesOf, type FlightCurve, type FlightUnknowns, flightCount } from './flight-likelihood.ts';
+export * from './generations.ts';
+export * from './heat-spans.ts';
 export * from './peak.ts';
 export * from './summary.ts';
 export * from './trend.ts';

@@ -1,0 +1,52 @@
+/**
+ * What is known of flights before a single moth is counted. Each figure is a normal belief about a logarithm: it keeps
+ * a handful of moths from being read as a flight one night wide, and one ragged flight from being read as two.
+ */
+import { degreeDaysIn, type TemperatureUnit } from '../units/temperature.ts';
+
+export interface Belief {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+export interface FlightPrior {
+  /** Of ln σ, the width of a flight in degree-days. */
+  readonly logWidth: Belief;
+  /** Of ln (peak − peak before), in degree-days. */
+  readonly logGap: Belief;
+  /** Of ln moths of one flight in one trap. */
+  readonly logMoths: Belief;
+  /** Of ln stray moths per trap and night. */
+  readonly logStray: Belief;
+  /** A peak may lie outside the nights seen, but the less believed the further: one σ in degree-days. */
+  readonly outside: number;
+}
+
+/**
+ * Width: in the European corn borer's table the first moth of a flight comes 257 and 333 °F·d before its peak; taken as
+ * about two σ, 147 °F·d. Own reading of the catalogue; the belief runs (±1 σ) from 91 to 219.
+ */
+const WIDTH_C = 147 / 1.8;
+const WIDTH_LOG_SD = 0.4;
+/**
+ * Gap: adult to adult 872.8 (corn earworm), 1102 (peaks of European corn borer), 1157 °F·d (black cutworm): about 1040.
+ * Own reading of the catalogue; the belief runs from 770 to 1400.
+ */
+const GAP_C = 1040 / 1.8;
+const GAP_LOG_SD = 0.3;
+/** Stray moths: one in twenty of the season's mean night, give or take a factor of 4.5. Own choice. */
+const STRAY_SHARE = 0.05;
+const STRAY_LOG_SD = 1.5;
+/** A flight may be a seventh of the season's moths or seven times as many. Own choice, weak. */
+const MOTHS_LOG_SD = 2;
+
+export function flightPrior(unit: TemperatureUnit, mothsPerTrap: number, mothsPerNight: number): FlightPrior {
+  const width = degreeDaysIn(WIDTH_C, unit);
+  return {
+    logWidth: { mean: Math.log(width), sd: WIDTH_LOG_SD },
+    logGap: { mean: Math.log(degreeDaysIn(GAP_C, unit)), sd: GAP_LOG_SD },
+    logMoths: { mean: Math.log(mothsPerTrap + 1), sd: MOTHS_LOG_SD },
+    logStray: { mean: Math.log(STRAY_SHARE * mothsPerNight), sd: STRAY_LOG_SD },
+    outside: 2 * width,
+  };
+}

@@ -1,0 +1,137 @@
+/** When the eggs of the moths caught hatch, when larvae are of each size, and the day it is worth going to look. */
+import type { PhenologyModel } from '../catalogue/types.ts';
+import type { CatchInterval } from '../catch/types.ts';
+import type { HeatTrack } from '../heat/types.ts';
+import { addDays, type Day } from '../units/day.ts';
+import { type EventForecast, forecastEvent } from './event-forecast.ts';
+import { expectedHeat, type HeatOutlook } from './expected-heat.ts';
+import { type LifeLine, lifeLine, type Night, nightsOf, type StageAmounts, sharePast, stageAmounts } from './larvae.ts';
+
+export interface LarvaeOptions {
+  /** Share of small larvae, among offspring not yet grown up, from which it is worth going. */
+  readonly worthGoingShare?: number;
+  /** Days looked ahead. */
+  readonly daysAhead?: number;
+}
+
+/** One tenth of the offspring. Own choice, no source. */
+export const WORTH_GOING_SHARE = 0.1;
+export const LARVAE_DAYS_AHEAD = 60;
+
+export interface LarvaeDay {
+  readonly on: Day;
+  readonly amounts: StageAmounts;
+  /** Share of the eggs of all moths caught that has hatched. */
+  readonly hatched: number;
+  /** False from the day after the last with known heat. */
+  readonly known: boolean;
+}
+
+export interface LarvaeOutlook {
+  /** Moths caught that were moved through the stages: amounts are out of this many, and no count of eggs or larvae. */
+  readonly moths: number;
+  readonly unknownNights: number;
+  /** How heat to come was expected; see `expectedHeat`. */
+  readonly method: HeatOutlook['method'];
+  /** From the first night with moths to the last day looked ahead. */
+  readonly days: readonly LarvaeDay[];
+  /** On the day asked about. */
+  readonly now: LarvaeDay;
+  /** First hatch and the days by which 10, 50 and 90 % of the eggs have hatched; null: later than looked ahead. */
+  readonly hatch: {
+    readonly first: Day | null;
+    readonly ten: Day | null;
+    readonly half: Day | null;
+    readonly ninety: Day | null;
+  };
+  /** The night with the most moths, and when the middle of its eggs hatches, with its 10–50–90 % dates. */
+  readonly peakNight: { readonly on: Day; readonly moths: number; readonly hatch: EventForecast };
+  readonly smallLarvaePeak: Day | null;
+  readonly largeLarvaePeak: Day | null;
+  /** What the offspring are most, today; the moths themselves before any egg. */
+  readonly lookFor: 'nothing-yet' | 'egg' | 'small-larva' | 'large-larva' | 'larva' | 'pupa' | 'nothing-left';
+  /** First day from today on when small larvae are at least the stated share; null: not in the days looked ahead. */
+  readonly worthGoing: Day | null;
+}
+
+/**
+ * Moves each night's catch up to `on` through the model's stages, along the known heat and then the expected heat.
+ *
+ * `intervals` are those of traps of one design in one field, best of one flight. Later moths are not foreseen: hatch and
+ * larvae are those of moths already caught. Null when the model has no egg stage, nothing was caught, or heat since the
+ * first moths is not known through `on` or does not speak for the days to come.
+ */
+export function larvaeFromMoths(
+  intervals: readonly CatchInterval[],
+  model: PhenologyModel,
+  track: HeatTrack,
+  on: Day,
+  { worthGoingShare = WORTH_GOING_SHARE, daysAhead = LARVAE_DAYS_AHEAD }: LarvaeOptions = {},
+): LarvaeOutlook | null {
+  const line = lifeLine(model);
+  const { nights, unknownNights } = nightsOf(intervals, on);
+  const caught = nights.filter(({ moths }) => moths > 0);
+  if (line === null || caught.length === 0) return null;
+  const heat = expectedHeat(track, caught[0]!.on, daysAhead);
+  if (heat === null) return null;
+  const days = daysOf(line, caught, heat);
+  const now = days.find((day) => day.on === on);
+  if (now === undefined) return null;
+
+  const moths = caught.reduce((sum, night) => sum + night.moths, 0);
+  const hatchedBy = (share: number) => days.find(({ hatched }) => hatched > 0 && hatched >= share - ROUNDING)?.on ?? null;
+  const isDue = ({ amounts }: LarvaeDay) =>
+    smallLarvae(amounts) > 0 && smallLarvae(amounts) >= worthGoingShare * (moths - now.amounts['next-adults']) - ROUNDING;
+  return {
+    moths,
+    unknownNights,
+    method: heat.method,
+    days,
+    now,
+    hatch: { first: hatchedBy(0), ten: hatchedBy(0.1), half: hatchedBy(0.5), ninety: hatchedBy(0.9) },
+    peakNight: peakNightOf(line, caught, track),
+    smallLarvaePeak: peakDay(days, smallLarvae),
+    largeLarvaePeak: peakDay(days, ({ 'large-larva': large }) => large),
+    lookFor: lookFor(now.amounts),
+    worthGoing: days.find((day) => day.on >= on && isDue(day))?.on ?? null,
+  };
+}
+
+const ROUNDING = 1e-9;
+
+/** Small larvae, or larvae where the model knows only one size. */
+const smallLarvae = (amounts: StageAmounts): number => amounts['small-larva'] + amounts.larva;
+
+function daysOf(line: LifeLine, nights: readonly Night[], { start, knownThrough, daily }: HeatOutlook): LarvaeDay[] {
+  const through = new Float64Array(daily.length);
+  daily.forEach((heat, i) => {
+    through[i] = (through[i - 1] ?? 0) + heat;
+  });
+  const moths = nights.reduce((sum, night) => sum + night.moths, 0);
+  const eggLasts = line.stages[0]!.to;
+  return Array.from(through, (heat, i): LarvaeDay => {
+    const on = addDays(start, i);
+    const heatSince = (night: Day) => (night > on ? -1 : heat - through[night - start]!);
+    const hatched = nights.reduce((sum, night) => sum + night.moths * sharePast(line, eggLasts, heatSince(night.on)), 0);
+    return { on, amounts: stageAmounts(line, nights, heatSince), hatched: hatched / moths, known: on <= knownThrough };
+  });
+}
+
+function peakNightOf(line: LifeLine, nights: readonly Night[], track: HeatTrack): LarvaeOutlook['peakNight'] {
+  const { on, moths } = nights.reduce((best, night) => (night.moths > best.moths ? night : best));
+  const middle = line.beforeLaying / 2 + line.stages[0]!.to;
+  return { on, moths, hatch: forecastEvent(track, addDays(on, 1), middle) };
+}
+
+function peakDay(days: readonly LarvaeDay[], amountOf: (amounts: StageAmounts) => number): Day | null {
+  const best = days.reduce((a, b) => (amountOf(b.amounts) > amountOf(a.amounts) ? b : a));
+  const atEdge = best.on === days.at(-1)!.on;
+  return atEdge || amountOf(best.amounts) === 0 ? null : best.on;
+}
+
+function lookFor(amounts: StageAmounts): LarvaeOutlook['lookFor'] {
+  const inField = ['egg', 'small-larva', 'large-larva', 'larva', 'pupa'] as const;
+  const most = inField.reduce((a, b) => (amounts[b] > amounts[a] ? b : a));
+  if (amounts[most] > 0) return most;
+  return amounts['pre-egg-laying-adult'] > 0 ? 'nothing-yet' : 'nothing-left';
+}
