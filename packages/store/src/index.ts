@@ -1,3 +1,4 @@
+export * from './accounts/types.ts';
 export * from './error.ts';
 export * from './open.ts';
 export * from './types.ts';

@@ -1,4 +1,5 @@
 /** The schema's history. Each step runs once, in a transaction, and is never edited after its release. */
+import { createAccountTables } from './accounts/tables.ts';
 import { StoreError } from './error.ts';
 
 export type Flavour = 'sqlite' | 'postgres';
@@ -27,6 +28,13 @@ const MIGRATIONS: readonly ((flavour: Flavour) => readonly string[])[] = [
     `create unique index revisions_current on revisions (program_id, kind, natural_key) where standing = 'current'`,
     `create index revisions_not_current on revisions (program_id, kind, natural_key) where standing <> 'current'`,
     `create index revisions_rival on revisions (program_id) where standing = 'rival'`,
+  ],
+  createAccountTables,
+  (flavour) => [
+    // Another one in each database that went its own way: phones tell by it that what they sent may be missing.
+    'alter table programs add column epoch text',
+    'alter table revisions add column received_at text',
+    `alter table revisions add column skew_ms ${flavour === 'postgres' ? 'double precision' : 'integer'}`,
   ],
 ];
 

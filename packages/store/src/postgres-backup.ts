@@ -1,8 +1,9 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import type pg from 'pg';
+import { BACKED_UP_TABLES } from './accounts/tables.ts';
 import { StoreError } from './error.ts';
-import { insert, run } from './plan.ts';
-import { openSqlite } from './sqlite.ts';
+import { type Driver, insert, type Plan, run } from './plan.ts';
+import { forgetOrigin, openSqlite } from './sqlite.ts';
 import type { RevisionRow } from './tables.ts';
 
 const PAGE = 5_000;
@@ -16,6 +17,7 @@ export async function copyToSqlite(client: pg.PoolClient, to: string): Promise<v
   try {
     const { rows } = await client.query<{ program_id: string }>('select program_id from programs order by program_id');
     for (const { program_id } of rows) await copyProgram(client, program_id, part);
+    forgetOrigin(part);
     renameSync(part, to);
   } finally {
     rmSync(part, { force: true });
@@ -25,6 +27,7 @@ export async function copyToSqlite(client: pg.PoolClient, to: string): Promise<v
 async function copyProgram(client: pg.PoolClient, program: string, file: string): Promise<void> {
   const copy = openSqlite(file, program);
   try {
+    await copyAccounts(client, program, copy);
     for (let last = 0; ; ) {
       const { rows } = await client.query<RevisionRow>(
         'select * from revisions where program_id = $1 and sequence > $2 order by sequence limit $3',
@@ -43,5 +46,17 @@ async function copyProgram(client: pg.PoolClient, program: string, file: string)
     }
   } finally {
     await copy.close();
+  }
+}
+
+async function copyAccounts(client: pg.PoolClient, program: string, copy: Driver): Promise<void> {
+  for (const table of BACKED_UP_TABLES) {
+    const { rows } = await client.query(`select * from ${table} where program_id = $1`, [program]);
+    await copy.write(
+      program,
+      (function* (): Plan<void> {
+        for (const row of rows) yield* run(copy.db.insertInto(table).values(row));
+      })(),
+    );
   }
 }

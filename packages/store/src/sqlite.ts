@@ -6,6 +6,7 @@ import { StoreError } from './error.ts';
 import type { Driver, Plan, Statement } from './plan.ts';
 import { asStoreError, openFile } from './sqlite-file.ts';
 import { REVISION_COLUMNS, type RevisionRow, type Tables } from './tables.ts';
+import { uuidv7 } from './uuid.ts';
 
 const db = new Kysely<Tables>({
   dialect: {
@@ -21,7 +22,7 @@ const INSERT = `insert into revisions (${REVISION_COLUMNS.join(', ')}) values ($
 export function openSqlite(file: string, program: string): Driver {
   const database = openFile(file);
   try {
-    database.prepare('insert into programs (program_id) values (?) on conflict do nothing').run(program);
+    beginEpoch(database, program);
   } catch (error) {
     database.close();
     throw asStoreError(error, file);
@@ -70,6 +71,11 @@ export function openSqlite(file: string, program: string): Driver {
   };
 }
 
+function beginEpoch(database: Database.Database, program: string): void {
+  database.prepare('insert into programs (program_id) values (?) on conflict do nothing').run(program);
+  database.prepare('update programs set epoch = ? where program_id = ? and epoch is null').run(uuidv7(), program);
+}
+
 const valuesOf = (row: RevisionRow): unknown[] => [
   row.program_id,
   row.sequence,
@@ -83,6 +89,8 @@ const valuesOf = (row: RevisionRow): unknown[] => [
   row.at,
   row.value,
   row.standing,
+  row.received_at,
+  row.skew_ms,
 ];
 
 /** Under another name until it is whole, so that a backup cut short is never taken for one. */
@@ -92,9 +100,21 @@ async function backup(database: Database.Database, to: string): Promise<void> {
   const part = `${to}.part`;
   try {
     await database.backup(part);
+    forgetOrigin(part);
     renameSync(part, to);
   } finally {
     rmSync(part, { force: true });
+  }
+}
+
+/** Whoever finds a backup, or restores it, is signed in nowhere; and what is written to it from there on is a history of its own. */
+export function forgetOrigin(file: string): void {
+  const copy = new Database(file);
+  try {
+    copy.pragma('secure_delete = ON');
+    copy.exec('delete from sessions; update programs set epoch = null');
+  } finally {
+    copy.close();
   }
 }
 

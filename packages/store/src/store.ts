@@ -1,10 +1,11 @@
 /** The store's promises, kept by plans that a driver runs. */
+import { accountStoreOn } from './accounts/store.ts';
 import { append } from './append.ts';
 import { conflicts } from './conflicts.ts';
 import { importProgram } from './import.ts';
 import type { Context, Driver } from './plan.ts';
 import { prepare } from './prepare.ts';
-import { changesSince, counts, current, history, loadProgram, verifyValues } from './reads.ts';
+import { changesSince, counts, current, epoch, history, loadProgram, revisions, verifyValues } from './reads.ts';
 import { restore } from './restore.ts';
 import type { Store } from './types.ts';
 
@@ -12,14 +13,17 @@ export function storeOn(driver: Driver, program: string): Store {
   const context: Context = { program, db: driver.db, list: driver.list };
   return {
     program,
-    async append(revisions) {
-      const prepared = prepare(program, revisions);
+    accounts: accountStoreOn(driver, context),
+    epoch: () => driver.read(epoch(context)),
+    async append(revisions, arrival) {
+      const prepared = prepare(program, revisions, arrival);
       return prepared.ok ? driver.write(program, append(context, prepared.value)) : prepared;
     },
     importProgram: (records, options) => driver.write(program, importProgram(context, records, options)),
     loadProgram: () => driver.read(loadProgram(context)),
     current: (kind) => driver.read(current(context, kind)),
     history: (of) => driver.read(history(context, of)),
+    revisions: (ids) => driver.read(revisions(context, ids)),
     restore: (revisionId, by) => driver.write(program, restore(context, revisionId, by)),
     conflicts: () => driver.read(conflicts(context)),
     changesSince: (sequence, limit = 1_000) => driver.read(changesSince(context, sequence, limit)),

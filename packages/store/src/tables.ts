@@ -1,3 +1,4 @@
+import type { AccountTables } from './accounts/tables.ts';
 import type { Standing, StoredKind } from './types.ts';
 
 export interface RevisionRow {
@@ -14,10 +15,13 @@ export interface RevisionRow {
   at: string;
   value: string | null;
   standing: Standing;
+  /** When and how far off a server received it; null: written at the database itself. */
+  received_at: string | null;
+  skew_ms: number | null;
 }
 
-export interface Tables {
-  programs: { program_id: string; last_sequence: number };
+export interface Tables extends AccountTables {
+  programs: { program_id: string; last_sequence: number; epoch: string | null };
   revisions: RevisionRow;
 }
 
@@ -34,4 +38,6 @@ export const REVISION_COLUMNS = [
   'at',
   'value',
   'standing',
+  'received_at',
+  'skew_ms',
 ] as const satisfies readonly (keyof RevisionRow)[];

@@ -1,5 +1,6 @@
 /** What a store promises, whichever database stands behind it. */
 import type { Problem, Program, ProgramSettings, RecordKind, RecordOf, Result } from '@duskwatch/core';
+import type { AccountStore } from './accounts/types.ts';
 
 /** The kinds a store keeps: every kind of record, and the program's settings as a kind of one record. */
 export type StoredKind = RecordKind | 'settings';
@@ -28,6 +29,14 @@ export interface Revision<K extends StoredKind = StoredKind> {
   readonly value: ValueOf<K> | null;
 }
 
+/** How revisions reached a server. */
+export interface Arrival {
+  /** ISO 8601 instant by the server's clock. */
+  readonly receivedAt: string;
+  /** The writer's clock minus the server's, in ms, as measured on arrival; null when it could not be. */
+  readonly skewMs: number | null;
+}
+
 /**
  * - `current`: what the program says now; at most one per kind and natural key.
  * - `removed`: the last word on a record that was removed.
@@ -42,6 +51,10 @@ export interface StoredRevision<K extends StoredKind = StoredKind> extends Revis
   /** Order of arrival in this program, from 1, without gaps. */
   readonly sequence: number;
   readonly standing: Standing;
+  /** Null: written at the database itself. */
+  readonly arrival: Arrival | null;
+  /** The instant it counts from when two edits compete: `at` put right by what is known of the writer's clock. */
+  readonly countedAt: string;
 }
 
 /** A record as it now is; `revisionId` is the base for the next edit. */
@@ -101,8 +114,13 @@ export interface Verification {
 /** One program in one database. Several handles, also in several processes, may be open at once. */
 export interface Store {
   readonly program: string;
+  readonly accounts: AccountStore;
+  /**
+   * Names this database's own history: kept as long as it goes on, another one once a backup is opened in its place.
+   */
+  epoch(): Promise<string>;
   /** All of them or, when any is faulty, none. */
-  append(revisions: readonly Revision[]): Promise<Result<Appended>>;
+  append(revisions: readonly Revision[], arrival?: Arrival): Promise<Result<Appended>>;
   /**
    * Bring in many records at once. Each is compared by natural key with what is current: the same adds nothing,
    * a different value becomes a new revision, an unknown key a new record. Kinds that are absent are left alone,
@@ -114,6 +132,8 @@ export interface Store {
   current<K extends StoredKind>(kind: K): Promise<CurrentRecord<K>[]>;
   /** Every revision of a record, or of all records that ever had this key, in order of arrival. */
   history(of: string | { readonly kind: StoredKind; readonly key: string }): Promise<StoredRevision[]>;
+  /** Those of the revisions named that are here. */
+  revisions(revisionIds: readonly string[]): Promise<StoredRevision[]>;
   /** Say again what an earlier revision said; decides over all rivals of its record. */
   restore(revisionId: string, by: { readonly author: string; readonly at: string }): Promise<Result<Appended>>;
   conflicts(): Promise<Conflict[]>;

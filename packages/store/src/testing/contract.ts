@@ -2,6 +2,7 @@
 import { afterEach, describe } from 'vitest';
 import { openStore } from '../open.ts';
 import type { Store } from '../types.ts';
+import { accountContract } from './contract-accounts.ts';
 import { conflictContract } from './contract-conflicts.ts';
 import { importContract } from './contract-import.ts';
 import { revisionContract } from './contract-revisions.ts';
@@ -36,5 +37,6 @@ export function storeContract(name: string, harness: Harness): void {
     revisionContract(bench);
     conflictContract(bench);
     importContract(bench);
+    accountContract(bench);
   });
 }

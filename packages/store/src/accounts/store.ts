@@ -1,0 +1,27 @@
+import type { Context, Driver } from '../plan.ts';
+import { accept, invitationFor, invitations, invite, withdraw } from './invitations.ts';
+import { addFirst, change, log, people, personNamed, setLanguage } from './people.ts';
+import { endSession, endSessionsOf, seen, session, startSession } from './sessions.ts';
+import type { AccountStore } from './types.ts';
+
+export function accountStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>, context: Context): AccountStore {
+  const { program } = context;
+  return {
+    people: () => read(people(context)),
+    personNamed: (nameKey) => read(personNamed(context, nameKey)),
+    addFirst: (person, at) => write(program, addFirst(context, person, at)),
+    change: (personId, wanted, by) => write(program, change(context, personId, wanted, by)),
+    setLanguage: (personId, language) => write(program, setLanguage(context, personId, language)),
+    invite: (invitation, by) => write(program, invite(context, invitation, by)),
+    invitations: () => read(invitations(context)),
+    withdraw: (invitationId, by) => write(program, withdraw(context, invitationId, by)),
+    invitationFor: (tokenHash) => read(invitationFor(context, tokenHash)),
+    accept: (tokenHash, isValid, newcomer, at) => write(program, accept(context, tokenHash, isValid, newcomer, at)),
+    startSession: (begun, forget) => write(program, startSession(context, begun, forget)),
+    session: (tokenHash) => read(session(context, tokenHash)),
+    seen: (tokenHash, at) => write(program, seen(context, tokenHash, at)),
+    endSession: (tokenHash) => write(program, endSession(context, tokenHash)),
+    endSessionsOf: (personId) => write(program, endSessionsOf(context, personId)),
+    log: (limit) => read(log(context, limit)),
+  };
+}
