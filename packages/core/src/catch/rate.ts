@@ -1,5 +1,5 @@
-import { betaOddsCdf, betaOddsQuantile } from './special/incomplete-beta.ts';
-import { gammaCdf, gammaQuantile } from './special/incomplete-gamma.ts';
+import { betaOddsCdf, betaOddsQuantile } from '../statistics/incomplete-beta.ts';
+import { gammaCdf, gammaQuantile } from '../statistics/incomplete-gamma.ts';
 import type { CatchSum, RateEstimate } from './types.ts';
 
 export interface RateOptions {

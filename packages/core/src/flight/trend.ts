@@ -1,6 +1,6 @@
 import { DEFAULT_LEVEL as LEVEL } from '../catch/rate.ts';
-import { betaOddsQuantile } from '../catch/special/incomplete-beta.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
+import { betaOddsQuantile } from '../statistics/incomplete-beta.ts';
 import { addDays, type Day } from '../units/day.ts';
 import type { Trend } from './types.ts';
 

@@ -5,6 +5,7 @@
  * about its saddle point after Loader 2000, which stays exact for large shapes (from memory). Checked against R.
  */
 import { stirlingError } from './gamma-function.ts';
+import { roughNormalQuantile } from './quantile.ts';
 
 /** I_x(a, b): probability that a beta variate with shapes `a` > 0 and `b` > 0 is at most `x`. */
 export function betaCdf(x: number, a: number, b: number): number {
@@ -13,15 +14,35 @@ export function betaCdf(x: number, a: number, b: number): number {
   return tails(x, 1 - x, a, b).lower;
 }
 
+/** The x with I_x(a, b) = p, for 0 ≤ p ≤ 1. */
+export function betaQuantile(p: number, a: number, b: number): number {
+  if (p <= 0) return 0;
+  if (p >= 1) return 1;
+  return solve(p, a, b)[0];
+}
+
+/** Probability that the odds w/(1 − w) of a beta variate w are at most `odds`; keeps its digits where 1 − w is tiny. */
+export function betaOddsCdf(odds: number, a: number, b: number): number {
+  if (odds <= 0) return 0;
+  if (odds === Infinity) return 1;
+  return tails(odds / (1 + odds), 1 / (1 + odds), a, b).lower;
+}
+
+/** The odds up to which there is probability `p`, for 0 ≤ p ≤ 1. */
+export function betaOddsQuantile(p: number, a: number, b: number): number {
+  if (p <= 0) return 0;
+  if (p >= 1) return Infinity;
+  const [x, y] = solve(p, a, b);
+  return x / y;
+}
+
 /**
- * The x with I_x(a, b) = p, for 0 ≤ p ≤ 1.
+ * x and 1 − x with I_x(a, b) = p.
  *
  * On the axis z = ln(x/(1 − x)) the logarithm of either tail is concave, so Newton's method on the smaller tail
  * converges from any start; x and 1 − x are carried side by side, so that neither end loses digits.
  */
-export function betaQuantile(p: number, a: number, b: number): number {
-  if (p <= 0) return 0;
-  if (p >= 1) return 1;
+function solve(p: number, a: number, b: number): [x: number, y: number] {
   let [x, y] = firstGuess(p, a, b);
   for (let i = 0; i < MAX_STEPS && x > 0 && y > 0; i++) {
     const { lower, upper, slope } = tails(x, y, a, b);
@@ -33,7 +54,7 @@ export function betaQuantile(p: number, a: number, b: number): number {
     else [x, y] = [odds / (odds + y), y / (odds + y)];
     if (Math.abs(step) < 1e-9) break;
   }
-  return x;
+  return [x, y];
 }
 
 const MAX_STEPS = 200;
@@ -88,17 +109,9 @@ function continuedFraction(x: number, a: number, b: number): number {
   return value;
 }
 
-/** x and 1 − x near the quantile (Abramowitz & Stegun 26.5.22 with 26.2.23), or the mean for a shape below 1. */
+/** x and 1 − x not far from the quantile: the log-odds taken as normal, or the mean for a shape below 1. */
 function firstGuess(p: number, a: number, b: number): [x: number, y: number] {
   if (a <= 1 || b <= 1) return [a / (a + b), b / (a + b)];
-  const tail = Math.sqrt(-2 * Math.log(Math.min(p, 1 - p)));
-  const normal =
-    tail - (2.515517 + tail * (0.802853 + tail * 0.010328)) / (1 + tail * (1.432788 + tail * (0.189269 + tail * 0.001308)));
-  const above = p < 0.5 ? normal : -normal;
-  const lambda = (above * above - 3) / 6;
-  const [ra, rb] = [1 / (2 * a - 1), 1 / (2 * b - 1)];
-  const h = 2 / (ra + rb);
-  const w = (above * Math.sqrt(h + lambda)) / h - (rb - ra) * (lambda + 5 / 6 - 2 / (3 * h));
-  const odds = (a / b) * Math.exp(-2 * w);
+  const odds = (a / b) * Math.exp(1 / (2 * b) - 1 / (2 * a) + roughNormalQuantile(p) * Math.sqrt(1 / a + 1 / b));
   return [odds / (1 + odds), 1 / (1 + odds)];
 }

@@ -11,13 +11,14 @@ import { type CountTable, countTable, describeK, logLikelihood, maximiseK, notCo
 import {
   type Coefficient,
   checkDesign,
+  type Design,
   isProblem,
   problem,
   type RegressionFit,
   type RegressionInput,
   refuseFit,
 } from './regression.ts';
-import { type Family, fisherScoring, type Scored } from './scoring.ts';
+import { type Family, fisherScoring, type Scored, type Unsettled } from './scoring.ts';
 
 export interface NegativeBinomialRegression extends RegressionFit {
   /** ∞ when the counts scatter no more about their means than chance alone: the fit is a Poisson regression. */
@@ -26,10 +27,20 @@ export interface NegativeBinomialRegression extends RegressionFit {
   readonly overdispersed: boolean;
 }
 
+export interface NegativeBinomialInput extends RegressionInput {
+  /**
+   * `likelihood` (default): the k of greatest likelihood, as R's glm.nb. `adjusted`: of greatest likelihood adjusted for
+   * the coefficients that were fitted with it; where these are many for the rows, as with an effect for each night, plain
+   * likelihood takes some of the scatter for effects, and its intervals are too short.
+   * Source: Cox & Reid 1987, J. R. Statist. Soc. B 49:1–39 (from memory).
+   */
+  readonly dispersion?: 'likelihood' | 'adjusted' | undefined;
+}
+
 const MAX_ROUNDS = 100;
 
 /** Refused, with the column named, when columns depend on one another, a group never catches, or nothing settles. */
-export function negativeBinomialRegression(input: RegressionInput): Result<NegativeBinomialRegression> {
+export function negativeBinomialRegression(input: NegativeBinomialInput): Result<NegativeBinomialRegression> {
   const design = checkDesign(input);
   if (isProblem(design)) return refuse(design);
   const table = countTable(input.y);
@@ -37,30 +48,74 @@ export function negativeBinomialRegression(input: RegressionInput): Result<Negat
   if (table.total === 0)
     return refuse(problem('y', 'only zeros', 'at least one count above zero', 'Wait for a catch: rates are unknown.'));
 
+  const fit = alternate(design, table);
+  if ('reason' in fit) return refuseFit(fit.reason, fit.moving);
+  const settled = input.dispersion === 'adjusted' ? adjustK(design, table, fit) : fit;
+  return ok(describe(design.names, table, settled));
+}
+
+interface Settled extends Scored {
+  readonly k: number;
+}
+
+/** Coefficients and k of greatest likelihood. */
+function alternate(design: Design, table: CountTable): Settled | Unsettled {
   let k = Infinity;
   let iterations = 0;
   let beta: Float64Array | undefined;
   for (let round = 0; round < MAX_ROUNDS; round++) {
     const scored = fisherScoring(design, logLinear(table, k), beta);
-    if ('reason' in scored) return refuseFit(scored.reason, scored.moving);
+    if ('reason' in scored) return scored;
     iterations += scored.iterations;
     beta = scored.beta;
-    const mean = scored.eta.map(Math.exp);
-    const next = maximiseK(table, mean, k === Infinity ? undefined : k);
-    if (next === k || Math.abs(Math.log(next / k)) < 1e-9) return ok(describe(design.names, table, scored, mean, k, iterations));
+    const next = maximiseK(table, scored.eta.map(Math.exp), k === Infinity ? undefined : k);
+    if (next === k || Math.abs(Math.log(next / k)) < 1e-9) return { ...scored, k, iterations };
     k = next;
   }
-  return refuseFit('no-convergence', ['k']);
+  return { reason: 'no-convergence', moving: ['k'] };
 }
+
+/** Golden-section search on ln k for the greatest adjusted likelihood l(k) − ½·ln|information(k)|. */
+function adjustK(design: Design, table: CountTable, fit: Settled): Settled {
+  let best: { readonly settled: Settled; readonly height: number } = { settled: fit, height: -Infinity };
+  const height = (logK: number): number => {
+    const k = logK >= MOST_LOG_K ? Infinity : Math.exp(logK);
+    const scored = fisherScoring(design, logLinear(table, k), best.settled.beta);
+    if ('reason' in scored) return -Infinity;
+    const size = scored.beta.length;
+    let halfLogDeterminant = 0;
+    for (let j = 0; j < size; j++) halfLogDeterminant += Math.log(scored.information[j * size + j]!);
+    const adjusted = logLikelihood(table, scored.eta.map(Math.exp), k) - halfLogDeterminant;
+    if (adjusted > best.height) best = { settled: { ...scored, k }, height: adjusted };
+    return adjusted;
+  };
+  let [low, high] = [LEAST_LOG_K, MOST_LOG_K];
+  height(high);
+  let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+  let [atLeft, atRight] = [height(left), height(right)];
+  while (high - low > 1e-4) {
+    if (atLeft > atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - GOLDEN * (high - low);
+      atLeft = height(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + GOLDEN * (high - low);
+      atRight = height(right);
+    }
+  }
+  return best.settled;
+}
+
+const [LEAST_LOG_K, MOST_LOG_K] = [Math.log(0.01), Math.log(1e4)];
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 function describe(
   names: readonly string[],
   table: CountTable,
-  { beta, information }: Scored,
-  fitted: Float64Array,
-  k: number,
-  iterations: number,
+  { beta, eta, information, k, iterations }: Settled,
 ): NegativeBinomialRegression {
+  const fitted = eta.map(Math.exp);
   const covariance = invertCholesky(information, beta.length);
   return {
     coefficients: coefficientsOf(names, beta, covariance),

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { digamma, logGamma, stirlingError, trigamma } from './gamma-function.ts';
 import { betaCdf, betaQuantile } from './incomplete-beta.ts';
 import reference from './reference/special-functions.json' with { type: 'json' };
+import { studentLimit } from './student.ts';
 
 const relativeError = (got: number, expected: number) => Math.abs(got / expected - 1);
 
@@ -57,5 +58,12 @@ describe('the beta distribution', () => {
         expect(betaCdf(x, a, b) + betaCdf(1 - x, b, a)).toBeCloseTo(1, 12);
       }),
     );
+  });
+});
+
+describe('Student’s t and the normal', () => {
+  it('leave outside what R says', () => {
+    for (const { level, df, limit } of reference.student) expect(studentLimit(level, df) / limit).toBeCloseTo(1, 9);
+    for (const { level, limit } of reference.normal) expect(studentLimit(level, Infinity) / limit).toBeCloseTo(1, 8);
   });
 });

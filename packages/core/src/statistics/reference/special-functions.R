@@ -15,7 +15,12 @@ quantile <- with(grid, qbeta(p, a, b))
 # The distribution function is asked at the quantile as it is stored, so it need not give p back exactly.
 below <- with(grid, pbeta(quantile, a, b))
 
+student <- expand.grid(level = c(0.5, 0.8, 0.95, 0.999), df = c(1, 2.5, 10, 300))
+normal <- c(0.5, 0.8, 0.95, 0.999)
+
 cat("{\n")
 cat('"generator":"R ', as.character(getRversion()), '",\n', sep = "")
 cat('"gamma":', rows(x = x, logGamma = lgamma(x), digamma = digamma(x), trigamma = trigamma(x)), ",\n", sep = "")
+cat('"student":', with(student, rows(level = level, df = df, limit = qt((1 + level) / 2, df))), ",\n", sep = "")
+cat('"normal":', rows(level = normal, limit = qnorm((1 + normal) / 2)), ",\n", sep = "")
 cat('"beta":', rows(p = grid$p, a = grid$a, b = grid$b, quantile = quantile, below = below), "\n}\n", sep = "")

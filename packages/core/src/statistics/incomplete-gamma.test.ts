@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import reference from '../reference/rate.json' with { type: 'json' };
+import reference from '../catch/reference/rate.json' with { type: 'json' };
 import { gammaCdf, gammaQuantile } from './incomplete-gamma.ts';
 
 describe('the gamma distribution', () => {

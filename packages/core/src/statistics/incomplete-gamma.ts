@@ -3,8 +3,8 @@
  *
  * Source: Abramowitz & Stegun 1964, 6.5.29 (series) and 6.5.31 (continued fraction), from memory; checked against R.
  */
+import { stirlingError } from './gamma-function.ts';
 import { quantile, roughNormalQuantile } from './quantile.ts';
-import { deviance, stirlingError } from './stirling.ts';
 
 /** P(a, x): probability that a gamma variate of shape `a` > 0 is at most `x`. */
 export function gammaCdf(x: number, a: number): number {
@@ -23,6 +23,12 @@ export function gammaQuantile(p: number, a: number): number {
 /** x^a·e^−x / Γ(a). */
 function densityOfLog(x: number, a: number): number {
   return Math.sqrt(a / (2 * Math.PI)) * Math.exp(-deviance(a, x) - stirlingError(a));
+}
+
+/** a·ln(a/x) + x − a: how far x lies from a, never below 0. */
+function deviance(a: number, x: number): number {
+  const distance = (x - a) / a;
+  return a * (distance - (Math.abs(distance) < 0.1 ? Math.log1p(distance) : Math.log(x / a)));
 }
 
 /** 1 + x/(a + 1) + x²/((a + 1)(a + 2)) + … */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import reference from '../reference/rate.json' with { type: 'json' };
+import reference from '../catch/reference/rate.json' with { type: 'json' };
 import { betaOddsCdf, betaOddsQuantile } from './incomplete-beta.ts';
 
 describe('the odds of a beta variate', () => {
