@@ -34,6 +34,6 @@ function* holdersOf(context: Context, losers: readonly SaidRow[]): Plan<Map<stri
 }
 
 function conflict(reason: Conflict['reason'], held: SaidRow, rivals: readonly SaidRow[]): Conflict {
-  const stored = rivals.map(({ row }) => toStored(row)).sort((a, b) => (a.at < b.at ? -1 : 1));
+  const stored = rivals.map(({ row }) => toStored(row)).sort((a, b) => (a.countedAt < b.countedAt ? -1 : 1));
   return { reason, kind: held.kind, key: held.key, held: toStored(held.row), rivals: stored };
 }

@@ -112,6 +112,8 @@ function* importBatch(
       ...said,
       value: json,
       standing: 'current',
+      received_at: null,
+      skew_ms: null,
     });
   }
   if (fresh.length === 0) return;

@@ -6,6 +6,7 @@ import { SCHEMA_VERSION, statementsFrom } from './migrations.ts';
 import type { Driver, Plan, Statement } from './plan.ts';
 import { copyToSqlite } from './postgres-backup.ts';
 import { REVISION_COLUMNS, type Tables } from './tables.ts';
+import { uuidv7 } from './uuid.ts';
 
 /** Lets one process at a time bring the schema up to date. Any number will do, if it is always the same. */
 const MIGRATION_LOCK = 0x4475736b;
@@ -19,8 +20,9 @@ const db = new Kysely<Tables>({
   },
 });
 
+const NUMBERS: Readonly<Record<string, string>> = { sequence: 'integer', skew_ms: 'double precision' };
 const INSERT = `insert into revisions (${REVISION_COLUMNS.join(', ')}) select * from unnest(${REVISION_COLUMNS.map(
-  (column, index) => `$${index + 1}::${column === 'sequence' ? 'integer' : 'text'}[]`,
+  (column, index) => `$${index + 1}::${NUMBERS[column] ?? 'text'}[]`,
 ).join(', ')})`;
 
 export async function openPostgres(url: string, program: string): Promise<Driver> {
@@ -30,6 +32,7 @@ export async function openPostgres(url: string, program: string): Promise<Driver
   try {
     await transaction(pool, 'begin', (client) => migrate(client, url));
     await pool.query('insert into programs (program_id) values ($1) on conflict do nothing', [program]);
+    await pool.query('update programs set epoch = $2 where program_id = $1 and epoch is null', [program, uuidv7()]);
   } catch (error) {
     await pool.end();
     throw error;

@@ -1,7 +1,7 @@
 /** Revisions as sent become rows as kept, or problems. */
 import { type Problem, type Result, refuse } from '@duskwatch/core';
 import type { RevisionRow } from './tables.ts';
-import type { Revision } from './types.ts';
+import type { Arrival, Revision } from './types.ts';
 import { keyOf, STORED_KINDS, toJson, valueSchemas } from './values.ts';
 
 const UUID_V7 = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
@@ -30,7 +30,7 @@ export function faultsOf(by: { author: string; at: string }): Problem[] {
 }
 
 /** The key of a removal is left empty: only the store knows what is being removed. */
-export function prepare(program: string, revisions: readonly Revision[]): Result<RevisionRow[]> {
+export function prepare(program: string, revisions: readonly Revision[], arrival?: Arrival): Result<RevisionRow[]> {
   const problems: Problem[] = [];
   const prepared: RevisionRow[] = [];
   for (const [index, revision] of revisions.entries()) {
@@ -54,6 +54,8 @@ export function prepare(program: string, revisions: readonly Revision[]): Result
       at: normalInstant(revision.at)!,
       value: parsed.value === null ? null : toJson(revision.kind, parsed.value),
       standing: 'past',
+      received_at: arrival?.receivedAt ?? null,
+      skew_ms: arrival?.skewMs ?? null,
     });
   }
   return problems.length > 0 ? refuse(...problems) : { ok: true, value: prepared };

@@ -1,10 +1,11 @@
 /** Reading rows, and what they mean outside. */
 import { sql } from 'kysely';
+import { countedAt } from './clock-skew.ts';
 import { groupBy } from './group.ts';
 import { type Context, type Plan, rows } from './plan.ts';
 import { claimOf, type Said } from './standing.ts';
 import type { RevisionRow } from './tables.ts';
-import type { StoredKind, StoredRevision, ValueOf } from './types.ts';
+import type { Arrival, StoredKind, StoredRevision, ValueOf } from './types.ts';
 
 export interface SaidRow extends Said {
   readonly row: RevisionRow;
@@ -17,10 +18,13 @@ export const toSaid = (row: RevisionRow): SaidRow => ({
   key: row.natural_key,
   baseRevisionId: row.base_revision_id,
   settles: row.settles === null ? [] : (JSON.parse(row.settles) as string[]),
-  at: row.at,
+  at: countedAt(row.at, arrivalOf(row)),
   json: row.value,
   row,
 });
+
+const arrivalOf = ({ received_at, skew_ms }: RevisionRow): Arrival | null =>
+  received_at === null ? null : { receivedAt: received_at, skewMs: skew_ms };
 
 export function toStored(row: RevisionRow): StoredRevision {
   const settles = row.settles === null ? {} : { settles: JSON.parse(row.settles) as string[] };
@@ -36,6 +40,8 @@ export function toStored(row: RevisionRow): StoredRevision {
     key: row.natural_key,
     sequence: row.sequence,
     standing: row.standing,
+    arrival: arrivalOf(row),
+    countedAt: countedAt(row.at, arrivalOf(row)),
   };
 }
 

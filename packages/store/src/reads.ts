@@ -3,7 +3,7 @@ import { sql } from 'kysely';
 import { groupBy } from './group.ts';
 import { type Context, type Plan, rows } from './plan.ts';
 import { valueProblem } from './prepare.ts';
-import { atKeys, byRecord, revisionsOf, toStored } from './queries.ts';
+import { atKeys, byRecord, byRevision, revisionsOf, toStored } from './queries.ts';
 import type { Counts, CurrentRecord, StoredKind, StoredRevision, Verification } from './types.ts';
 import { keyOf, STORED_KINDS, valueSchemas } from './values.ts';
 
@@ -42,6 +42,15 @@ export function* history(context: Context, of: string | { kind: StoredKind; key:
 function* recordsAt(context: Context, kind: StoredKind, key: string): Plan<string[]> {
   const found = [...(yield* atKeys(context, kind, [key], 'current')), ...(yield* atKeys(context, kind, [key], 'not current'))];
   return found.map((row) => row.record_id);
+}
+
+export function* revisions(context: Context, ids: readonly string[]): Plan<StoredRevision[]> {
+  return (yield* byRevision(context, ids)).map(toStored);
+}
+
+export function* epoch({ db, program }: Context): Plan<string> {
+  const [row] = yield* rows(db.selectFrom('programs').select('epoch').where('program_id', '=', program));
+  return row!.epoch!;
 }
 
 export function* changesSince(context: Context, sequence: number, limit: number): Plan<StoredRevision[]> {

@@ -28,6 +28,8 @@ export function* restore(
       settles: settles.length > 0 ? JSON.stringify(settles) : null,
       author: by.author,
       at: normalInstant(by.at)!,
+      received_at: null,
+      skew_ms: null,
     },
   ]);
 }

@@ -14,6 +14,7 @@ export interface Said {
   readonly key: string;
   readonly baseRevisionId: string | null;
   readonly settles: readonly string[];
+  /** The instant it counts from, in UTC with milliseconds. */
   readonly at: string;
   /** The value as canonical JSON; null: removed. */
   readonly json: string | null;
