@@ -1,6 +1,7 @@
 import {
   CellFault,
   type ColumnRole,
+  canonicalCrop,
   type FieldRecord,
   fieldSchema,
   type Program,
@@ -11,7 +12,7 @@ import {
 } from '@duskwatch/core';
 import type { ProblemList } from '../files/problem-list.ts';
 import type { Visit } from './read-visits.ts';
-import { cropNamed, designNamed, insectNamed } from './resolve-words.ts';
+import { designNamed, insectNamed } from './resolve-words.ts';
 import { sheetDay } from './sheet-day.ts';
 
 export interface NewTraps {
@@ -99,7 +100,7 @@ function newField(match: SheetMatch, fieldId: string, visit: Visit): FieldRecord
     fieldId,
     farm: told(match, visit, 'farm'),
     name: fieldId,
-    crop: cropNamed(told(match, visit, 'crop')),
+    crop: canonicalCrop(told(match, visit, 'crop')),
     growthHabit: null,
     plantedOn: null,
     harvestOn: null,

@@ -35,10 +35,3 @@ export function designNamed(text: string): TrapDesign | CellFault {
     found ?? new CellFault(`one of ${TRAP_DESIGNS.join(', ')}`, 'Use one of these words; other stands for any other design.')
   );
 }
-
-/** A crop by its slug or name; a crop the catalogue does not know keeps its name, and has no rules. */
-export function cropNamed(text: string): string {
-  const slug = plain(text);
-  const known = catalogue.crops.find(({ id, name }) => [id, plain(name.en), plain(name.es)].includes(slug));
-  return known?.id ?? slug;
-}
