@@ -8,7 +8,7 @@ import { Failure } from '../app/Failure.tsx';
 import { useTitle } from '../app/media.ts';
 import { useTemperatureUnit } from '../app/preferences.ts';
 import { VERBS } from '../app/search.ts';
-import { dayText } from '../format/day.ts';
+import { dayTextFrom } from '../format/day.ts';
 import { words } from '../words/index.ts';
 import { cropText, shortReason, stageName } from '../words/names.ts';
 import { InsectSeason } from './InsectSeason.tsx';
@@ -62,8 +62,8 @@ function describe(view: FieldView): string {
     field.farm,
     cropText(field),
     stage ? stageName(field.crop, stage) : words.week.stageUnknown,
-    field.plantedOn ? words.field.planted(dayText(field.plantedOn)) : words.field.notPlanted,
-    ...(field.harvestOn ? [words.field.harvest(dayText(field.harvestOn))] : []),
+    field.plantedOn ? words.field.planted(dayTextFrom(field.plantedOn, on)) : words.field.notPlanted,
+    ...(field.harvestOn ? [words.field.harvest(dayTextFrom(field.harvestOn, on))] : []),
   ].join(' · ');
 }
 

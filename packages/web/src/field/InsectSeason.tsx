@@ -5,6 +5,9 @@ import { words } from '../words/index.ts';
 import { SeasonChart, type SeasonChartProps } from './SeasonChart.tsx';
 import { ActsTable, ChecksTable, HeatTable, RateTable } from './tables.tsx';
 
+const isDrawn = ({ lines, traps, heat, samples, treatments }: SeasonChartProps['insect']) =>
+  [lines, traps, heat, samples, treatments].some((each) => each.length > 0);
+
 /** One insect on one field: the verb, the season, the numbers behind it, the evidence. */
 export function InsectSeason(props: SeasonChartProps) {
   const { insect } = props;
@@ -25,7 +28,7 @@ export function InsectSeason(props: SeasonChartProps) {
       </div>
       <div className="insect-body">
         {insect.lines.length === 0 && <p className="absent">{words.field.noLine}</p>}
-        <SeasonChart {...props} />
+        {isDrawn(insect) && <SeasonChart {...props} />}
         {insect.heat.length === 0 && <p className="absent">{words.field.noHeat}</p>}
         {insect.heat.map(
           ({ gap, modelId }) =>

@@ -7,7 +7,7 @@ const HEIGHT = 30;
 
 /** Scouting samples: infested of examined. */
 export function SampleStrip({ insect, ...props }: StripProps & { insect: FieldInsectView }) {
-  const { frame } = props;
+  const { frame, today } = props;
   return (
     <Strip {...props} height={HEIGHT} className="samples">
       <text x={frame.left} y={10}>
@@ -15,7 +15,8 @@ export function SampleStrip({ insect, ...props }: StripProps & { insect: FieldIn
       </text>
       {insect.samples.map((each) => {
         const x = frame.x(day(each.sampledOn) + 0.5);
-        const turned = x > frame.right - 60;
+        // Clear of the edge and of the line that marks the day.
+        const turned = x > frame.right - 60 || (x <= frame.x(today + 1) && x > frame.x(today + 1) - 50);
         return (
           <g key={`${each.sampledOn}|${each.kind}`}>
             <SampleMark x={x} y={21} />

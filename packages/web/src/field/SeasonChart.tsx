@@ -1,4 +1,4 @@
-import type { FieldInsectView, FieldView, TemperatureUnit } from '@duskwatch/core';
+import type { FieldInsectView, FieldView, TemperatureUnit, TrapDesign } from '@duskwatch/core';
 import type { KeyboardEvent, PointerEvent } from 'react';
 import { useWording } from '../app/wording.ts';
 import { frame as makeFrame } from '../draw/frame.ts';
@@ -73,7 +73,11 @@ export function SeasonChart(props: SeasonChartProps) {
         {view.stages.length > 0 && <StageStrip view={view} {...strip} />}
         {insect.lines.length > 0 && (
           <>
-            <p className="strip-title">{words.field.rateAxis}</p>
+            <p className="strip-title">
+              {words.field.rateAxis}
+              {insect.lines.length > 1 &&
+                insect.lines.map(({ design }, index) => <DesignKey key={design} design={design} index={index} />)}
+            </p>
             <RateStrip insect={insect} {...strip} />
           </>
         )}
@@ -99,5 +103,17 @@ export function SeasonChart(props: SeasonChartProps) {
         </div>
       ))}
     </div>
+  );
+}
+
+/** Which line is which trap design's; told by dashes, so that it needs no colour. */
+function DesignKey({ design, index }: { design: TrapDesign; index: number }) {
+  return (
+    <span className="design-key">
+      <svg className={`strip line-${index % 3}`} width={30} height={8} aria-hidden="true">
+        <line className="rate-line" x1={0} x2={30} y1={4} y2={4} />
+      </svg>
+      {useWording().design[design]}
+    </span>
   );
 }

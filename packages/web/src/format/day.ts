@@ -18,6 +18,9 @@ function compose(format: Intl.DateTimeFormat, date: IsoDay): string {
 export const shortDay = (date: IsoDay) => compose(SHORT, date);
 /** `Sun 13 July`, for sentences. */
 export const dayText = (date: IsoDay) => compose(MIDDLE, date);
+/** As `dayText`, with the year when it is not that of the day the page is read on. */
+export const dayTextFrom = (date: IsoDay, on: IsoDay) =>
+  date.slice(0, 4) === on.slice(0, 4) ? dayText(date) : `${dayText(date)} ${date.slice(0, 4)}`;
 /** `Sunday 13 July 2025`, for headings. */
 export const longDay = (date: IsoDay) => compose(LONG, date);
 /** `Jul`, for axes. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { daySpan, dayText, longDay, shiftDay, shortDay } from './day.ts';
+import { daySpan, dayText, dayTextFrom, longDay, shiftDay, shortDay } from './day.ts';
 import { intervalText } from './number.ts';
 import { heatIn, heatText } from './temperature.ts';
 
@@ -8,6 +8,11 @@ describe('days', () => {
     expect(dayText('2025-07-13')).toBe('Sun 13 July');
     expect(shortDay('2025-07-13')).toBe('Sun 13 Jul');
     expect(longDay('2025-07-12')).toBe('Saturday 12 July 2025');
+  });
+
+  test('name their year only when it is another one', () => {
+    expect(dayTextFrom('2025-09-30', '2026-03-01')).toBe('Tue 30 September 2025');
+    expect(dayTextFrom('2026-02-27', '2026-03-01')).toBe('Fri 27 February');
   });
 
   test('name the month once in a span within it', () => {

@@ -6,7 +6,7 @@ import { DateControl } from '../app/DateControl.tsx';
 import { Failure } from '../app/Failure.tsx';
 import { useTitle, useWide } from '../app/media.ts';
 import type { WeekSearch } from '../app/search.ts';
-import { dayText, longDay } from '../format/day.ts';
+import { dayTextFrom, longDay } from '../format/day.ts';
 import { words } from '../words/index.ts';
 import { CopyButtons } from './CopyButtons.tsx';
 import { DueStrip } from './DueStrip.tsx';
@@ -39,8 +39,8 @@ export function WeekPage() {
             {view
               ? [
                   longDay(view.on),
-                  words.week.countsTo(view.countsTo && dayText(view.countsTo)),
-                  words.week.weatherTo(view.weatherTo && dayText(view.weatherTo)),
+                  words.week.countsTo(view.countsTo && dayTextFrom(view.countsTo, view.on)),
+                  words.week.weatherTo(view.weatherTo && dayTextFrom(view.weatherTo, view.on)),
                 ].join(' · ')
               : words.loading}
           </p>

@@ -30,10 +30,10 @@ export const en = {
     checks: (n: number) => plural(n, 'trap to check', 'traps to check'),
     lures: (n: number) => plural(n, 'lure to change', 'lures to change'),
     nothing: {
-      decisions: 'No rule is reached.',
+      decisions: 'No rule is reached where Duskwatch can see.',
       scouting: 'Nothing is due to be looked for.',
-      checks: 'Every trap has been checked in time.',
-      lures: 'Every known lure is within its life.',
+      checks: 'No trap is due.',
+      lures: 'No lure is known to be due.',
     },
     andMore: (n: number) => `and ${n} more`,
     by: (date: string) => `by ${date}`,
