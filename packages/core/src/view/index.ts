@@ -1,5 +1,6 @@
 export { fieldView } from './field.ts';
 export { roundView } from './round.ts';
+export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-types.ts';
 export { seasonPoints } from './season-line.ts';
 export * from './types.ts';
