@@ -9,7 +9,12 @@ export interface TrueSeason {
   readonly strayPerNight: number;
   /** Dispersion of one visit; Infinity: Poisson. */
   readonly k: number;
+  /** Share of a flight flown at `z` widths after its middle; the normal curve unless said otherwise. */
+  readonly shape?: (z: number) => number;
 }
+
+/** A log-logistic flight: as steep as the normal one at its middle, sooner begun than done. */
+export const skewedFlight = (z: number): number => (z <= -4 ? 0 : 1 / (1 + (1 + z / 4) ** -6.383));
 
 /** Heat (°F·d) of each day of an invented warm season: 184 days from 1 April, cool, hot, cool. */
 export function inventedHeat(random: Random, days = 184): Float64Array {
@@ -34,7 +39,7 @@ export function inventedFlights(random: Random, flights: number): FlightCurve[] 
 export function inventedSeason(
   random: Random,
   heat: Float64Array,
-  { curves, strayPerNight, k }: TrueSeason,
+  { curves, strayPerNight, k, shape = normalCdf }: TrueSeason,
   { weekly = false, through = heat.length }: { readonly weekly?: boolean; readonly through?: number } = {},
 ): SpannedCatch {
   const spans: HeatSpan[] = [];
@@ -46,7 +51,7 @@ export function inventedSeason(
     let to = from;
     for (let i = 0; i < nights; i++) to += heat[day++]!;
     const expected = curves.reduce(
-      (sum, { moths, peak, width }) => sum + moths * (normalCdf((to - peak) / width) - normalCdf((from - peak) / width)),
+      (sum, { moths, peak, width }) => sum + moths * (shape((to - peak) / width) - shape((from - peak) / width)),
       strayPerNight * nights,
     );
     const count = random.negativeBinomial(expected, k);
