@@ -4,7 +4,6 @@ export * from './check-table.ts';
 export * from './columns.ts';
 export * from './locate.ts';
 export * from './nearest.ts';
-export * from './people.ts';
 export * from './program.ts';
 export * from './schema.ts';
 export * from './scope.ts';

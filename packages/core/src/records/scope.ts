@@ -1,5 +1,5 @@
 /** What a person may know of a program. Everything that leaves a server for a person is computed from this. */
-import type { Person } from './people.ts';
+import type { Person } from '../people/person.ts';
 import { emptyProgram, type Program } from './program.ts';
 import type { FieldRecord, TrapRecord, WeatherRecord } from './schema.ts';
 import { weatherSourceFor } from './weather-source.ts';

@@ -1,0 +1,3 @@
+export * from './names.ts';
+export * from './passwords.ts';
+export * from './person.ts';
