@@ -7,6 +7,7 @@ import { modelsFor } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { addDays, type Day, day, formatDay } from '../units/day.ts';
+import { earlierSeasons } from './earlier-seasons.ts';
 import { seasonLines } from './season-line.ts';
 import type { CheckMark, FieldInsectView, FieldView, HeatStrip } from './types.ts';
 import { insectName } from './week.ts';
@@ -50,6 +51,7 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
     insect: insectName(insect),
     advice: adviseCell(prepared, field.fieldId, insect),
     lines: seasonLines(prepared, field, insect),
+    earlierSeasons: earlierSeasons(prepared, field, insect),
     checks: traps.flatMap((trap) => checkMarks(prepared, trap)),
     traps: traps.map(({ trapId, station, design, hungOn, takenDownOn }) => ({ trapId, station, design, hungOn, takenDownOn })),
     lures: traps.flatMap((trap) =>

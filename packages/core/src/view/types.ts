@@ -22,6 +22,16 @@ export interface SeasonLine {
   readonly thresholdPerNight: number | null;
 }
 
+/** The catch of an earlier season by the traps of one design that informed a field, its days moved to this season's. */
+export interface EarlierSeason {
+  /** The year in which that season began. */
+  readonly year: number;
+  readonly design: TrapDesign;
+  /** Where those traps stood. */
+  readonly stations: readonly string[];
+  readonly points: readonly SeasonPoint[];
+}
+
 export interface WeekCell {
   readonly advice: Advice;
   readonly line: SeasonLine | null;
@@ -122,6 +132,8 @@ export interface FieldInsectView {
   readonly insect: InsectName;
   readonly advice: Advice;
   readonly lines: readonly SeasonLine[];
+  /** Newest first. */
+  readonly earlierSeasons: readonly EarlierSeason[];
   readonly checks: readonly CheckMark[];
   readonly traps: readonly {
     readonly trapId: string;

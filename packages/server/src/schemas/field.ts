@@ -2,7 +2,7 @@ import { CONDITIONS, type EventId, type FieldView } from '@duskwatch/core';
 import { z } from 'zod';
 import { advice, design, oneOf, standing } from './advice.ts';
 import { date } from './common.ts';
-import { insectName, named, observedStage, seasonLine } from './week.ts';
+import { insectName, named, observedStage, seasonLine, seasonPoint } from './week.ts';
 
 const checkMark = z.object({
   trapId: z.string(),
@@ -70,6 +70,9 @@ const fieldInsect = z.object({
   insect: insectName,
   advice,
   lines: z.array(seasonLine),
+  earlierSeasons: z
+    .array(z.object({ year: z.int(), design, stations: z.array(z.string()), points: z.array(seasonPoint) }))
+    .describe('Catch of earlier seasons, its days moved to the same dates of this one.'),
   checks: z.array(checkMark),
   traps: z.array(z.object({ trapId: z.string(), station: z.string(), design, hungOn: date, takenDownOn: date.nullable() })),
   lures: z.array(z.object({ trapId: z.string(), placedOn: date, lifeDays: z.int().nullable() })),

@@ -11,19 +11,19 @@ export const insectName = z.object({ id: z.string(), scientificName: z.string(),
 
 export const observedStage = z.object({ stage: z.string(), observedOn: date });
 
+export const seasonPoint = z.object({
+  from: date,
+  to: date,
+  perNight: z.number().nullable(),
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+});
+
 export const seasonLine = z.object({
   design,
   from: date,
   to: date,
-  points: z.array(
-    z.object({
-      from: date,
-      to: date,
-      perNight: z.number().nullable(),
-      low: z.number().nullable(),
-      high: z.number().nullable(),
-    }),
-  ),
+  points: z.array(seasonPoint),
   thresholdPerNight: z.number().nullable(),
 });
 
