@@ -9,7 +9,7 @@ test('the week shows every field of the program with its verbs', async ({ page, 
   expect(advised.length).toBeGreaterThan(0);
   await expect(page.locator('.cell.verb-decide')).toHaveCount(advised.length);
   for (const { fieldId, name } of week.fields)
-    await expect(page.locator('.week-row > th a, .week-lines h3 a').and(page.locator(`[href="/fields/${fieldId}"]`))).toHaveText(
+    await expect(page.locator('.week-name a, .week-lines-name a').and(page.locator(`[href="/fields/${fieldId}"]`))).toHaveText(
       name,
     );
   await expectNoSidewaysScroll(page);

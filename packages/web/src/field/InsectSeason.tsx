@@ -20,7 +20,7 @@ export function InsectSeason(props: SeasonChartProps) {
           {insect.insect.commonName.en} <i>{insect.insect.scientificName}</i>
         </h2>
         <p className="insect-verb">
-          <b>{wording.verb[advice.verb]}</b> {wording.when(advice)}
+          <b className="verb-word">{wording.verb[advice.verb]}</b> {wording.when(advice)}
         </p>
         <p className="insect-sentence">
           {wording.headline(advice)} {advice.verb === 'blind' && advice.because[0] && wording.evidence(advice.because[0])}

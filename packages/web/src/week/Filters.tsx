@@ -48,7 +48,7 @@ export function VerbFilter({ view, search, change }: { view: WeekView; search: W
           aria-pressed={search.verb === verb}
           onClick={() => change({ verb: search.verb === verb ? undefined : verb })}
         >
-          <b>{wording.verb[verb]}</b> {counts.get(verb) ?? 0}
+          <b className="verb-word">{wording.verb[verb]}</b> {counts.get(verb) ?? 0}
         </button>
       ))}
     </fieldset>

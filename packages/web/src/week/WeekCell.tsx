@@ -23,18 +23,20 @@ export function WeekCellButton({ cell, field, insect, scale, open, toggle, named
   return (
     <button
       type="button"
-      className={`cell verb-${advice.verb}`}
+      className={`cell verb-${advice.verb}${named ? ' cell-line' : ''}`}
       aria-expanded={open}
       aria-controls={open ? panelId(field.fieldId, insect.id) : undefined}
       onClick={() => toggle(cellKey(field.fieldId, insect.id))}
     >
-      {named && <span className="cell-insect">{insect.commonName.en}</span>}
-      <span className="cell-verb">
-        <b>{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
-        <span>{advice.verb === 'none' ? shortReason(advice) : wording.when(advice)}</span>
-      </span>
-      <span className="cell-rate">
-        {[advice.verb === 'blind' && shortReason(advice), wording.rate(advice)].filter(Boolean).join(' · ')}
+      <span className="cell-words">
+        {named && <span className="cell-insect">{insect.commonName.en}</span>}
+        <span className="cell-verb">
+          <b className="verb-word">{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
+          <span className="cell-when">{advice.verb === 'none' ? shortReason(advice) : wording.when(advice)}</span>
+        </span>
+        <span className="cell-rate">
+          {[advice.verb === 'blind' && shortReason(advice), wording.rate(advice)].filter(Boolean).join(' · ')}
+        </span>
       </span>
       {line && scale && <Sparkline line={line} scale={scale} />}
     </button>

@@ -14,7 +14,7 @@ export function WeekList(props: WeekBodyProps) {
     <div className="week-list">
       {selection.groups.map((group) => (
         <section key={group.title ?? ''} aria-label={group.title ?? undefined}>
-          {group.title !== null && <h2>{groupName(group.title, groupedBy)}</h2>}
+          {group.title !== null && <h2 className="week-farm">{groupName(group.title, groupedBy)}</h2>}
           {group.fields.map((field) => (
             <FieldLines key={field.fieldId} field={field} scaleOf={scaleOf} {...props} />
           ))}
@@ -35,11 +35,11 @@ function FieldLines(props: WeekBodyProps & { field: WeekField; scaleOf: ReturnTy
   }
   return (
     <article className="week-lines">
-      <h3>
+      <h3 className="week-lines-name">
         <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }}>
           {field.name}
         </Link>
-        <span>
+        <span className="week-note">
           {groupedBy === 'farm' ? '' : `${field.farm} · `}
           {cropText(field)} · {stageText(field)}
         </span>

@@ -30,11 +30,11 @@ export function WeekTable(props: WeekBodyProps) {
       <caption className="unseen">{words.week.tableTitle}</caption>
       <thead>
         <tr>
-          <th scope="col" className="week-field">
+          <th scope="col" className="week-corner">
             {words.week.field}
           </th>
           {columns.map(({ insect }) => (
-            <th scope="col" key={insect.id}>
+            <th scope="col" key={insect.id} className="week-column">
               {insect.commonName.en}
               <i>{insect.scientificName}</i>
             </th>
@@ -44,8 +44,8 @@ export function WeekTable(props: WeekBodyProps) {
       {groups.map((group) => (
         <tbody key={group.title ?? ''}>
           {group.title !== null && (
-            <tr className="week-group">
-              <th scope="rowgroup" colSpan={columns.length + 1}>
+            <tr>
+              <th scope="rowgroup" className="week-group" colSpan={columns.length + 1}>
                 {groupName(group.title, groupedBy)}
               </th>
             </tr>
@@ -64,15 +64,14 @@ function FieldRow(
 ) {
   const { field, columns, scaleOf, open, toggle, on, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
-  const quiet = columns.every(({ index }) => field.cells[index]!.advice.verb === 'none');
   return (
     <Fragment>
-      <tr className={quiet ? 'week-row quiet' : 'week-row'}>
-        <th scope="row" className="week-field">
+      <tr className="week-row">
+        <th scope="row" className="week-name">
           <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }}>
             {field.name}
           </Link>
-          <span>
+          <span className="week-note">
             {groupedBy === 'farm' ? '' : `${field.farm} · `}
             {cropText(field)} · {stageText(field)}
           </span>

@@ -1,0 +1,72 @@
+import '../styles/round.css';
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import { useCallback, useEffect, useState } from 'react';
+import { useTitle } from '../app/media.ts';
+import { roundWords as w } from '../words/round.ts';
+import type { Round } from './progress.ts';
+import { registerServiceWorker, takeUpdate } from './register.ts';
+import { NothingKept } from './NothingKept.tsx';
+import { RoundHeader } from './RoundHeader.tsx';
+import { RoundList } from './RoundList.tsx';
+import type { RoundSearch } from './search.ts';
+import { StartPage } from './StartPage.tsx';
+import { StopPage } from './StopPage.tsx';
+import { Toast, type Told } from './Toast.tsx';
+import { UnsentPage } from './UnsentPage.tsx';
+import { useNight } from './useNight.ts';
+import { useDevice, useRoundNow } from './useRound.ts';
+
+/** The phone's own app within the app: everything on it works without signal. */
+export function RoundPage() {
+  const search: RoundSearch = useSearch({ strict: false });
+  const navigate = useNavigate();
+  const [state, device] = useDevice();
+  const { on, view, progress } = useRoundNow(state);
+  const [told, setTold] = useState<Told | null>(null);
+  const { kept, round } = state;
+  const stop = view?.stops.find(({ station }) => station === search.station);
+  const [theme, chooseTheme] = useNight(stop ?? view?.stops[0]);
+  useTitle(w.title);
+  useEffect(() => void registerServiceWorker(), []);
+  useUpdateBetweenRounds(state.opened, round);
+
+  const go = useCallback(
+    (to: RoundSearch) => {
+      void navigate({ to: '/round', search: to as never });
+      scrollTo(0, 0);
+    },
+    [navigate],
+  );
+  const forget = useCallback(() => setTold(null), []);
+
+  const body = () => {
+    if (!state.opened) return <main className="round-body" id="page" aria-busy="true" aria-label={w.opening} />;
+    if (search.show === 'unsent') return <UnsentPage {...{ state, device, view, go }} tell={setTold} />;
+    if (!kept || !view || !on) return <NothingKept {...{ state, device }} />;
+    if (!round || !progress) return <StartPage {...{ state, device, view }} />;
+    const at = progress.stops.find((each) => each.stop.station === search.station);
+    const trap = at?.stop.traps.find(({ trapId }) => trapId === search.trap);
+    if (at && trap) {
+      return <StopPage key={`${at.stop.station} ${trap.trapId}`} {...{ state, device, on, progress, at, trap, go }} tell={setTold} />;
+    }
+    return <RoundList {...{ state, device, view, on, progress, go }} />;
+  };
+
+  return (
+    <div className="round">
+      <a className="skip" href="#page">
+        {w.skip}
+      </a>
+      <RoundHeader {...{ state, progress, search, go, theme, chooseTheme }} />
+      {body()}
+      <Toast told={told} forget={forget} />
+    </div>
+  );
+}
+
+/** A new version of the app takes over only while no round is under way, so that nothing changes in a scout's hands. */
+function useUpdateBetweenRounds(opened: boolean, round: Round | null) {
+  useEffect(() => {
+    if (opened && round === null) void takeUpdate();
+  }, [opened, round]);
+}

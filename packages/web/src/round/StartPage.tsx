@@ -1,0 +1,153 @@
+import { distanceKm, type RoundView } from '@duskwatch/core';
+import { useMemo, useState } from 'react';
+import { longDay, shortDay } from '../format/day.ts';
+import { words } from '../words/index.ts';
+import { roundWords as w } from '../words/round.ts';
+import type { DeviceState, RoundDevice } from './device.ts';
+import { kilometres } from './figures.ts';
+import { isAsked, planOrder, stopsAsked } from './progress.ts';
+
+type Finding = 'no' | 'yes' | 'failed';
+
+/** Before the round: what is due, in which order, and what may happen to a person on the way. */
+export function StartPage({ state, device, view }: { state: DeviceState; device: RoundDevice; view: RoundView }) {
+  const [all, setAll] = useState(false);
+  const [from, setFrom] = useState<string | null>(null);
+  const [finding, setFinding] = useState<Finding>('no');
+  const asked = useMemo(() => stopsAsked(view, all), [view, all]);
+  const { order, lengthKm } = useMemo(() => planOrder(view, all, from), [view, all, from]);
+  const byStation = new Map(asked.map((stop) => [stop.station, stop]));
+  const stops = order.map((station) => byStation.get(station)!);
+  const traps = stops.flatMap((stop) => stop.traps.filter((trap) => isAsked(trap, all)));
+  const keepOut = new Set(stops.flatMap(({ fields }) => fields.filter((field) => field.keepOut.length > 0).map(({ fieldId }) => fieldId)));
+  const placed = stops.some(({ latitude }) => latitude !== null);
+
+  const nearest = () => {
+    if (!navigator.geolocation) return setFinding('failed');
+    setFinding('yes');
+    navigator.geolocation.getCurrentPosition(
+      ({ coords }) => {
+        const near = asked
+          .map((stop) => ({ station: stop.station, km: distanceKm(coords, stop) ?? Infinity }))
+          .reduce<{ station: string; km: number } | null>((best, each) => (best && best.km <= each.km ? best : each), null);
+        setFrom(near?.station ?? null);
+        setFinding('no');
+      },
+      () => setFinding('failed'),
+      { timeout: 15_000, maximumAge: 60_000 },
+    );
+  };
+
+  return (
+    <main className="round-body start" id="page">
+      <div className="round-title">
+        <h1>{w.title}</h1>
+        <p>
+          {longDay(view.on)} · {view.program.name}
+          {view.program.invented && <span className="round-invented"> {words.app.invented}</span>}
+        </p>
+      </div>
+      {stops.length === 0 ? (
+        <p className="start-sum">
+          <strong>{w.start.none}</strong> {w.start.noneHow}
+        </p>
+      ) : (
+        <p className="start-sum">
+          <strong>{w.start.due(stops.length, traps.length)}</strong>
+          <br />
+          {placed ? w.start.distance(kilometres(lengthKm)) : w.start.noDistance}
+        </p>
+      )}
+      <label className="switch">
+        <input type="checkbox" checked={all} onChange={(event) => setAll(event.currentTarget.checked)} />
+        <span>
+          {w.start.all} <small>{w.start.allHelp}</small>
+        </span>
+      </label>
+
+      <section className="before" aria-labelledby="before">
+        <h2 id="before">{w.start.before}</h2>
+        {keepOut.size > 0 && (
+          <p className="warning-line">
+            <Sign /> {w.start.keepOut(keepOut.size)}
+          </p>
+        )}
+        <ul>
+          {w.start.cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      </section>
+
+      {stops.length > 0 && (
+        <section aria-labelledby="from">
+          <h2 id="from">{w.start.from}</h2>
+          <div className="choices two">
+            <button type="button" aria-pressed={from === null} onClick={() => setFrom(null)}>
+              {w.start.anywhere}
+            </button>
+            <button type="button" aria-pressed={false} onClick={nearest} aria-disabled={finding === 'yes'}>
+              {finding === 'yes' ? w.start.finding : w.start.nearest}
+            </button>
+          </div>
+          <p className="hint" role="status">
+            {finding === 'failed' ? w.start.notFound : w.start.tapStation}
+          </p>
+          <ol className="stops">
+            {stops.map((stop, index) => (
+              <li key={stop.station}>
+                <button
+                  type="button"
+                  className="stop-row"
+                  aria-pressed={from === stop.station}
+                  aria-label={w.start.startAt(stop.station)}
+                  onClick={() => setFrom(stop.station)}
+                >
+                  <span className="stop-n">{index + 1}</span>
+                  <span className="stop-name">
+                    <strong>{stop.station}</strong>
+                    <small>{stop.fields.map(({ name }) => name).join(', ')}</small>
+                  </span>
+                  <span className="stop-state">
+                    {stop.fields.some((field) => field.keepOut.length > 0) && <em className="warning-word">{w.keepOut.short}</em>}
+                    {index === 0 && from === stop.station && w.start.first}
+                  </span>
+                </button>
+              </li>
+            ))}
+          </ol>
+        </section>
+      )}
+      <p className="hint">
+        {w.start.read(readWhen(state.kept!.fetchedMs))}. {state.failure && w.start.stale}
+      </p>
+      <div className="round-foot">
+        <button
+          type="button"
+          className="big primary"
+          aria-disabled={stops.length === 0}
+          onClick={() => stops.length > 0 && void device.start(all, from, view)}
+        >
+          {w.start.go}
+        </button>
+      </div>
+    </main>
+  );
+}
+
+export function Sign() {
+  return (
+    <svg className="sign" viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M12 2.5 22.6 21H1.4Z" />
+      <path d="M12 9v6M12 17.2v1.6" />
+    </svg>
+  );
+}
+
+/** `Sat 12 Jul, 07:40`. */
+function readWhen(ms: number): string {
+  const at = new Date(ms);
+  const two = (value: number) => String(value).padStart(2, '0');
+  const date = `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+  return `${shortDay(date)}, ${two(at.getHours())}:${two(at.getMinutes())}`;
+}

@@ -1,0 +1,216 @@
+/** The round on this phone: what is kept, what is written, and the few things that can be done. Needs no server. */
+import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater } from '@duskwatch/core';
+import { ApiError, type ApiFailure } from '../api/client.ts';
+import { openOutbox, THIS_MACHINE } from '../sync/outbox.ts';
+import type { Outbox, OutboxEntry, OutboxStatus } from '../sync/types.ts';
+import { roundWords } from '../words/round.ts';
+import { checkFrom, type Draft } from './draft.ts';
+import { type Kept, type KeptView, openKept } from './kept.ts';
+import { planOrder, type Round, type SkipReason, visitNumber } from './progress.ts';
+import { askRound, askSession } from './server.ts';
+import { ofKind, planSaying, type Saying, standing, type Written, writtenRecords } from './written.ts';
+
+export interface DeviceState {
+  readonly opened: boolean;
+  readonly kept: KeptView | null;
+  readonly round: Round | null;
+  readonly entries: readonly OutboxEntry[];
+  readonly written: readonly Written[];
+  readonly status: OutboxStatus | null;
+  readonly asking: boolean;
+  /** Why the last question to the server had no answer. */
+  readonly failure: ApiFailure | 'signed-out' | null;
+}
+
+const BEFORE: DeviceState = {
+  opened: false,
+  kept: null,
+  round: null,
+  entries: [],
+  written: [],
+  status: null,
+  asking: false,
+  failure: null,
+};
+
+/** Today where the phone is. */
+function localDay(now: Date): IsoDay {
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** The day to write on checks: a clock that is days behind is not believed over the server. */
+export const today = ({ pinnedOn, view }: KeptView): IsoDay => {
+  const here = localDay(new Date());
+  return pinnedOn ?? (here < view.on ? view.on : here);
+};
+
+export class RoundDevice {
+  private state: DeviceState = BEFORE;
+  private readonly listeners = new Set<() => void>();
+  private readonly keptDatabase: Promise<Kept> = openKept();
+  private outbox: Outbox | null = null;
+  private person: string = THIS_MACHINE;
+
+  snapshot = (): DeviceState => this.state;
+
+  subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => void this.listeners.delete(listener);
+  };
+
+  /** First what is kept, which is enough to work; then the server is asked. */
+  async open(): Promise<void> {
+    const kept = await this.keptDatabase;
+    await this.serve((await kept.get('person')) ?? THIS_MACHINE);
+    this.tell({ opened: true });
+    addEventListener('online', () => void this.refresh());
+    await this.refresh();
+  }
+
+  /** Reads the round from the server; one that is under way keeps the view it began with. */
+  async refresh(): Promise<void> {
+    if (this.state.asking) return;
+    this.tell({ asking: true });
+    try {
+      const session = await askSession();
+      if (session.kind === 'signed-out') return this.tell({ asking: false, failure: 'signed-out' });
+      await this.serve(session.id);
+      void this.outbox!.sync();
+      if (this.state.round === null) {
+        const fetchedMs = Date.now();
+        const fresh: KeptView = { ...(await askRound()), person: session.id, fetchedMs };
+        await (await this.keptDatabase).set('view', fresh);
+        this.tell({ kept: fresh });
+      }
+      this.tell({ asking: false, failure: null });
+    } catch (error) {
+      if (!(error instanceof ApiError)) throw error;
+      this.tell({ asking: false, failure: error.kind });
+    }
+  }
+
+  async start(all: boolean, from: string | null, view: RoundView): Promise<void> {
+    const afterPlace = this.state.entries.at(-1)?.place ?? 0;
+    const { order } = planOrder(view, all, from);
+    await this.keepRound({ startedOn: view.on, afterPlace, order, all, skipped: {} });
+    // The browser may clear what a page keeps when the disk is full, unless it is asked not to.
+    void navigator.storage?.persist?.();
+  }
+
+  async end(): Promise<void> {
+    await this.keepRound(null);
+    await this.refresh();
+  }
+
+  async skip(trapIds: readonly string[], reason: SkipReason): Promise<void> {
+    const { round } = this.state;
+    if (!round) return;
+    const skipped = { ...round.skipped, ...Object.fromEntries(trapIds.map((id) => [id, reason])) };
+    await this.keepRound({ ...round, skipped });
+  }
+
+  /** Widens a round under way to every station; the new ones come after those it has. */
+  async addAll(view: RoundView): Promise<void> {
+    const { round } = this.state;
+    if (!round) return;
+    const { order } = planOrder(view, true, null);
+    await this.keepRound({
+      ...round,
+      all: true,
+      order: [...round.order, ...order.filter((each) => !round.order.includes(each))],
+    });
+  }
+
+  /**
+   * Keeps what a draft says on disk, then resolves. Nothing is kept when it rejects.
+   * @param correcting the check that the draft replaces
+   */
+  async save(draft: Draft, trap: RoundTrap, stop: RoundStop, correcting: Written<'checks'> | null): Promise<void> {
+    const { kept, round, written } = this.state;
+    const outbox = this.outbox;
+    if (!kept || !outbox) throw new Error('nothing is kept on this phone yet');
+    const now = today(kept);
+    const checkedOn = correcting?.last.checkedOn ?? now;
+    const visit = correcting?.last.visit ?? visitNumber(trap, now, written);
+    const photo = draft.photo instanceof Blob ? await outbox.putPhoto(draft.photo) : draft.photo;
+    const { trapId } = trap;
+    const sayings: Saying[] = [
+      { kind: 'checks', value: checkFrom(draft, { trapId, checkedOn, visit }, photo, roundWords.trap.reasons) },
+    ];
+    if (draft.lureChanged) sayings.push({ kind: 'lures', value: { trapId, placedOn: checkedOn, lifeDays: draft.lureLifeDays } });
+    for (const { fieldId } of stop.fields) {
+      const stage = draft.stages[fieldId];
+      if (stage) sayings.push({ kind: 'stages', value: { fieldId, observedOn: checkedOn, stage } });
+    }
+    const before = correcting
+      ? [correcting, ...ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`)]
+      : [];
+    const { revisions, replaces } = planSaying(sayings, before, written, Date.now());
+    await outbox.put(...revisions);
+    for (const refused of replaces) await outbox.discard(refused);
+    if (round && trapId in round.skipped) {
+      const { [trapId]: _, ...skipped } = round.skipped;
+      await this.keepRound({ ...round, skipped });
+    }
+    await this.readOutbox();
+  }
+
+  /** Takes back a check and the lure that came with it. */
+  async undo(check: Written<'checks'>): Promise<void> {
+    const { written } = this.state;
+    const { trapId, checkedOn } = check.last;
+    const lure = ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`);
+    const { revisions, replaces } = planSaying([], [check, ...lure], written, Date.now());
+    await this.outbox!.put(...revisions);
+    for (const refused of replaces) await this.outbox!.discard(refused);
+    await this.readOutbox();
+  }
+
+  photo = (name: string): Promise<Blob | null> => this.outbox?.photo(name) ?? Promise.resolve(null);
+  send = (): void => void this.outbox?.sync();
+  retry = (revisionId: string): Promise<void> => this.outbox!.retry(revisionId);
+
+  async discard(written: Written): Promise<void> {
+    for (const { state, revision } of written.entries) if (state === 'refused') await this.outbox!.discard(revision.revisionId);
+  }
+
+  /** Opens what belongs to a person; another's view and round are put out of sight, and their outbox stays theirs. */
+  private async serve(person: string): Promise<void> {
+    if (this.outbox && person === this.person) return;
+    const database = await this.keptDatabase;
+    this.outbox?.close();
+    this.person = person;
+    this.outbox = await openOutbox({ person });
+    this.outbox.subscribe(() => void this.readOutbox());
+    await database.set('person', person);
+    const [view, round] = await Promise.all([database.get('view'), database.get('round')]);
+    this.tell({ kept: view?.person === person ? view : null, round: round?.person === person ? round : null });
+    await this.readOutbox();
+  }
+
+  private async keepRound(round: Round | null): Promise<void> {
+    await (await this.keptDatabase).set('round', round ? { ...round, person: this.person } : undefined);
+    this.tell({ round });
+  }
+
+  private async readOutbox(): Promise<void> {
+    const outbox = this.outbox!;
+    const entries = await outbox.all();
+    if (outbox === this.outbox) this.tell({ entries, written: writtenRecords(entries), status: outbox.status() });
+  }
+
+  private tell(news: Partial<DeviceState>): void {
+    this.state = { ...this.state, ...news };
+    for (const listener of this.listeners) listener();
+  }
+}
+
+/** The view on a day, with what was written here before a place in the outbox and the server had not yet counted. */
+export function viewOn(kept: KeptView, on: IsoDay, entries: readonly OutboxEntry[], uptoPlace = Infinity): RoundView {
+  const unknownThere = entries.filter(
+    ({ place, state, answeredMs }) =>
+      place <= uptoPlace && state !== 'refused' && (state === 'pending' || (answeredMs ?? 0) > kept.fetchedMs),
+  );
+  return roundLater(kept.view, on, standing(writtenRecords(unknownThere)));
+}

@@ -1,0 +1,115 @@
+/** What a scout has put in at one trap and not yet saved. Pure: every tap is a function from draft to draft. */
+import type { CheckRecord, Condition } from '@duskwatch/core';
+
+export const UNFIT_REASONS = ['down', 'lureMissing', 'full', 'stolen', 'other'] as const;
+export type UnfitReason = (typeof UNFIT_REASONS)[number];
+export type CountBox = 'target' | 'others';
+export type PadKey = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | 'none' | 'erase';
+
+export interface Draft {
+  /** Digits; empty: not counted, which is not zero. */
+  readonly target: string;
+  readonly others: string;
+  /** The box that the pad writes into. */
+  readonly box: CountBox;
+  readonly condition: Condition;
+  readonly unfit: UnfitReason | null;
+  readonly emptied: boolean;
+  readonly lureChanged: boolean;
+  /** Days the new lure lasts; null: not known. */
+  readonly lureLifeDays: number | null;
+  /** Stage seen today, by field. */
+  readonly stages: Readonly<Record<string, string>>;
+  readonly note: string;
+  /** Taken now and not yet kept, or the name of one kept. */
+  readonly photo: Blob | string | null;
+}
+
+export type ReasonWords = Readonly<Record<UnfitReason, string>>;
+
+/** Six digits are the most a count may have. */
+const MAX_DIGITS = 6;
+
+export const newDraft = (lureLifeDays: number | null): Draft => ({
+  target: '',
+  others: '',
+  box: 'target',
+  condition: 'fit',
+  unfit: null,
+  emptied: true,
+  lureChanged: false,
+  lureLifeDays,
+  stages: {},
+  note: '',
+  photo: null,
+});
+
+/** One key of the pad. `none` writes 0, so that an empty trap is said and never assumed. */
+export function press(draft: Draft, key: PadKey): Draft {
+  const before = draft[draft.box];
+  if (key === 'none') return { ...draft, [draft.box]: '0' };
+  if (key === 'erase') return { ...draft, [draft.box]: before.slice(0, -1) };
+  return { ...draft, [draft.box]: digits(before + key) };
+}
+
+/** What a keyboard wrote into a box. */
+export const typeCount = (draft: Draft, box: CountBox, text: string): Draft => ({ ...draft, box, [box]: digits(text) });
+
+/** Only digits, without leading zeros; a digit too many is not taken. */
+function digits(text: string): string {
+  const plain = text.replace(/\D/g, '').replace(/^0+(?=\d)/, '');
+  return plain.length > MAX_DIGITS ? plain.slice(0, MAX_DIGITS) : plain;
+}
+
+export function choose(draft: Draft, condition: Condition): Draft {
+  return { ...draft, condition, unfit: condition === 'unfit' ? draft.unfit : null };
+}
+
+/** What stands in the way of saving; null when nothing does. */
+export function missing(draft: Draft): 'count' | 'unfit-reason' | null {
+  if (draft.condition === 'unfit') return draft.unfit === null ? 'unfit-reason' : null;
+  return draft.target === '' ? 'count' : null;
+}
+
+const counted = (text: string) => (text === '' ? null : Number(text));
+
+export interface Visit {
+  readonly trapId: string;
+  readonly checkedOn: string;
+  readonly visit: number;
+}
+
+/** The check that a draft says; the photo is named by whoever keeps it. */
+export function checkFrom(draft: Draft, visit: Visit, photo: string | null, reasons: ReasonWords): CheckRecord {
+  const reason = draft.condition === 'unfit' && draft.unfit ? reasons[draft.unfit] : '';
+  const note = [reason, draft.note.trim()].filter(Boolean).join('. ');
+  return {
+    ...visit,
+    targetCount: counted(draft.target),
+    otherCount: counted(draft.others),
+    condition: draft.condition,
+    emptied: draft.emptied,
+    note: note === '' ? null : note,
+    ...(photo === null ? {} : { photo }),
+  };
+}
+
+/** The draft that a saved check came from, to correct it. */
+export function draftOf(check: CheckRecord, lure: { changed: boolean; lifeDays: number | null }, reasons: ReasonWords): Draft {
+  const text = check.note ?? '';
+  const unfit =
+    check.condition === 'unfit' ? (UNFIT_REASONS.find((each) => startsWithReason(text, reasons[each])) ?? null) : null;
+  return {
+    ...newDraft(lure.lifeDays),
+    target: check.targetCount?.toString() ?? '',
+    others: check.otherCount?.toString() ?? '',
+    condition: check.condition,
+    unfit,
+    emptied: check.emptied,
+    lureChanged: lure.changed,
+    note: unfit ? text.slice(reasons[unfit].length).replace(/^\. /, '') : text,
+    photo: check.photo ?? null,
+  };
+}
+
+const startsWithReason = (text: string, reason: string) => text === reason || text.startsWith(`${reason}. `);
