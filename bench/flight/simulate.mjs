@@ -9,7 +9,6 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 const SEEDS = Number(process.argv[2] ?? 500);
-const Z_90 = 1.2816;
 
 /** Bundles the flight room with its simulated seasons. */
 export async function flightFromSource() {
@@ -18,7 +17,15 @@ export async function flightFromSource() {
     const outfile = join(folder, 'flight.mjs');
     await build({
       stdin: {
-        contents: ['fit-flights', 'fit-seasons', 'flight-likelihood', 'normal', 'simulate.testing']
+        contents: [
+          'fit-flights',
+          'fit-seasons',
+          'flight-likelihood',
+          'flight-moments',
+          'generations',
+          'normal',
+          'simulate.testing',
+        ]
           .map((file) => `export * from './${file}.ts';`)
           .join('\n'),
         resolveDir: fileURLToPath(new URL('../../packages/core/src/flight', import.meta.url)),
@@ -54,7 +61,7 @@ function simulate(core, { flights, cutOff, k, skewed }) {
     // A flight of which less than a twentieth has flown can hardly be seen.
     const begun = curves.filter(({ peak, width }) => shape((now - peak) / width) > 0.05);
     const found = fits.length === 0 ? 0 : core.flightCount(fits[0].unknowns);
-    const sure = fits.length < 2 || fits[1].bic - fits[0].bic >= 2;
+    const sure = fits.length < 2 || fits[1].bic - fits[0].bic >= core.UNSURE_BELOW;
     if (found === begun.length) tally.right++;
     else if (found < begun.length) tally.missed++;
     else tally.extra++;
@@ -62,29 +69,18 @@ function simulate(core, { flights, cutOff, k, skewed }) {
     else tally.unsure++;
     if (sure && found === begun.length) tally.rightWhenSure++;
     if (found !== begun.length || found === 0) continue;
-    const { unknowns, covariance } = fits[0];
-    const spread = (gradient) => {
-      let variance = 0;
-      for (let i = 0; i < gradient.length; i++)
-        for (let j = 0; j < gradient.length; j++) variance += gradient[i] * gradient[j] * covariance[i * gradient.length + j];
-      return Math.sqrt(variance);
-    };
-    for (const [g, { peak, width }] of core.curvesOf(unknowns).entries()) {
-      const toPeak = core.peakGradient(unknowns, g);
+    for (const [g, truth] of begun.entries()) {
+      const peak = core.heatOfMoment(fits[0], g, 0);
       peaks.n++;
-      peaks.bias += peak - begun[g].peak;
-      if (Math.abs(peak - begun[g].peak) < Z_90 * spread(toPeak)) peaks.held++;
-      const truth = shape((now - begun[g].peak) / begun[g].width);
-      if (truth > 0.99) continue; // over: nothing left to say
-      const z = (now - peak) / width;
-      const gradient = toPeak.slice();
-      gradient[3 * g + 3] += z * width;
-      const reach = (Z_90 * spread(gradient)) / width;
-      const [low, high] = [core.normalCdf(z - reach), core.normalCdf(z + reach)];
+      peaks.bias += peak.heat - truth.peak;
+      if (peak.low <= truth.peak && truth.peak <= peak.high) peaks.held++;
+      const share = shape((now - truth.peak) / truth.width);
+      if (share > 0.99) continue; // over: nothing left to say
+      const read = core.shareFlown(fits[0], g, now);
       flown.n++;
-      flown.bias += core.normalCdf(z) - truth;
-      flown.width += high - low;
-      if (low <= truth && truth <= high) flown.held++;
+      flown.bias += read.share - share;
+      flown.width += read.high - read.low;
+      if (read.low <= share && share <= read.high) flown.held++;
     }
   }
   const percent = (part, whole) => (whole === 0 ? '–' : `${Math.round((100 * part) / whole)} %`);

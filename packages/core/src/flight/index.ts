@@ -3,6 +3,7 @@ export * from './biofix.ts';
 export * from './fit-flights.ts';
 export * from './fit-seasons.ts';
 export { curvesOf, type FlightCurve, type FlightUnknowns, flightCount } from './flight-likelihood.ts';
+export * from './flight-moments.ts';
 export * from './generations.ts';
 export * from './heat-spans.ts';
 export * from './peak.ts';
