@@ -4,6 +4,7 @@ export * from './catch/index.ts';
 export * from './flight/index.ts';
 export * from './forecast/index.ts';
 export * from './heat/index.ts';
+export * from './learn/index.ts';
 export * from './people/index.ts';
 export * from './records/index.ts';
 export * from './scouting/index.ts';

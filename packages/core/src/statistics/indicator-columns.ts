@@ -1,7 +1,8 @@
-import type { RegressionInput } from './regression.ts';
-
 /** Columns of a design with their names. */
-export type NamedColumns = Pick<RegressionInput, 'X' | 'names'>;
+export interface NamedColumns {
+  readonly names: readonly string[];
+  readonly X: readonly Float64Array[];
+}
 
 /** One column of ones and noughts for each level but the first, which is what the others are set against. */
 export function indicatorColumns(factor: string, values: readonly string[]): NamedColumns {

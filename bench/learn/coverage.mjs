@@ -1,0 +1,48 @@
+/**
+ * How often the intervals of what Duskwatch learns hold the truth, over 500 seeded simulations each; 80 % is stated.
+ * Run: node bench/learn/coverage.mjs [seeds]
+ */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const seeds = Number(process.argv[2] ?? 500);
+const folder = mkdtempSync(join(tmpdir(), 'duskwatch-coverage-'));
+try {
+  const outfile = join(folder, 'coverage.mjs');
+  await build({
+    entryPoints: [join(here, '../../packages/core/src/learn/coverage.testing.ts')],
+    bundle: true,
+    format: 'esm',
+    target: 'es2023',
+    outfile,
+  });
+  const { ratioCoverage, decayCoverage, lagCoverage } = await import(pathToFileURL(outfile).href);
+
+  const pair = { ratio: 2.5, k: 1.5, perNight: 4 };
+  show('ratio, one pair of traps, 8 checks', ratioCoverage(seeds, { ...pair, blocks: 8, places: 'unknown' }));
+  show('ratio, one pair of traps, 20 checks, posts rotated', ratioCoverage(seeds, { ...pair, blocks: 20 }));
+  show('ratio, one pair, 20 checks, few moths', ratioCoverage(seeds, { ...pair, perNight: 0.6, blocks: 20, places: 'unknown' }));
+  show('ratio, three pairs, 12 checks, posts rotated', ratioCoverage(seeds, { ...pair, blocks: 12, traps: 3 }));
+  show('ratio, Poisson counts, 12 checks', ratioCoverage(seeds, { ...pair, k: Infinity, blocks: 12, places: 'unknown' }));
+
+  const lures = { perDay: -0.04, k: 1.5, perNight: 4, change: 'staggered' };
+  show('lure decay, 4 traps, 15 checks', decayCoverage(seeds, { ...lures, traps: 4, checks: 15 }));
+  show('lure decay, 12 traps, 20 checks', decayCoverage(seeds, { ...lures, traps: 12, checks: 20 }));
+  show('no decay, 6 traps, 15 checks', decayCoverage(seeds, { ...lures, perDay: 0, traps: 6, checks: 15 }));
+
+  const crop = { lag: 12, intercept: -3.5, slope: 0.9, examined: 100 };
+  show('lag of infestation, 16 samples', lagCoverage(Math.ceil(seeds / 4), { ...crop, pairs: 16 }));
+  show('lag of infestation, 40 samples', lagCoverage(Math.ceil(seeds / 4), { ...crop, pairs: 40 }));
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+function show(name, { seeds: tried, answered, held, bias }) {
+  console.log(
+    `${name.padEnd(56)} held ${(100 * held).toFixed(1).padStart(5)} %  bias ${bias.toFixed(3).padStart(7)}  answered ${answered}/${tried}`,
+  );
+}

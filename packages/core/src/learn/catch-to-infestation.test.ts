@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { randomFrom } from '../statistics/random.testing.ts';
+import { catchToInfestation } from './catch-to-infestation.ts';
+import { LAGS, lagCoverage } from './coverage.testing.ts';
+import { catchReaching, fitAtLag } from './infestation-fit.ts';
+import { inventedInfestation } from './invented.testing.ts';
+
+const crop = { lag: 12, intercept: -3.5, slope: 0.9, pairs: 30, examined: 100 };
+/** ln(0.15/0.85) = −3.5 + 0.9·ln(1 + moths). */
+const TRUE_THRESHOLD = Math.expm1((Math.log(0.15 / 0.85) + 3.5) / 0.9);
+const learn = (seed: number, over: Partial<typeof crop> = {}) =>
+  catchToInfestation(inventedInfestation(randomFrom(seed), { ...crop, ...over }), LAGS);
+
+describe('catch against what samples found', () => {
+  it('gives the lag it was simulated with about eight times in ten, without bias', () => {
+    const { answered, held, bias } = lagCoverage(20, crop);
+    expect(answered).toBeGreaterThanOrEqual(18);
+    expect(held).toBeGreaterThan(0.55);
+    expect(Math.abs(bias)).toBeLessThan(1.5);
+  });
+
+  it('suggests a threshold near the true one, with the errors it would have made on samples it did not see', () => {
+    const found = learn(2, { pairs: 60 });
+    if (!found.known) throw new Error(found.reason);
+    const { suggestion } = found;
+    expect(suggestion.status).toBe('suggestion');
+    expect(Math.abs(Math.log(suggestion.perNight / TRUE_THRESHOLD))).toBeLessThan(0.6);
+    expect(suggestion.falseAlarms.examined + suggestion.misses.examined + suggestion.notCalled).toBe(found.pairs);
+    expect(suggestion.misses.share).toBeLessThan(0.4);
+    expect(suggestion.misses.high).toBeGreaterThan(suggestion.misses.share);
+  });
+
+  it('the share at the threshold is the rule’s, by the fit itself', () => {
+    const pairs = inventedInfestation(randomFrom(2), crop);
+    const fit = fitAtLag(pairs, { lag: 12, window: 5, response: 'share-infested' })!;
+    const moths = catchReaching(fit, 0.15, 'share-infested');
+    expect(1 / (1 + Math.exp(-fit.intercept - fit.slope * Math.log1p(moths)))).toBeCloseTo(0.15, 12);
+  });
+
+  it('also fits counts of egg masses per plant', () => {
+    const random = randomFrom(5);
+    const counted = inventedInfestation(random, crop).map((pair) => {
+      const rate =
+        pair.catches.filter(({ before }) => Math.abs(before - 12) <= 2).reduce((sum, { perNight }) => sum + perNight, 0) / 5;
+      return { ...pair, found: random.negativeBinomial(100 * Math.exp(-3 + 0.8 * Math.log1p(rate)), 4) };
+    });
+    const found = catchToInfestation(counted, { ...LAGS, ruleLevel: 0.2, response: 'count-per-unit' });
+    if (!found.known) throw new Error(found.reason);
+    expect(found.lag.low).toBeLessThanOrEqual(12);
+    expect(found.lag.high).toBeGreaterThanOrEqual(12);
+    expect(found.fit.slope).toBeCloseTo(0.8, 0);
+    expect(found.fit.heterogeneity).toBe(1);
+  });
+
+  it('says when the lag may lie outside those tried', () => {
+    const pairs = inventedInfestation(randomFrom(2), crop);
+    const found = catchToInfestation(pairs, { ...LAGS, lags: [0, 2, 4, 6] });
+    if (!found.known) throw new Error(found.reason);
+    expect(found.lag).toMatchObject({ value: 6, openAbove: true, openBelow: false });
+  });
+});
+
+describe('no threshold is suggested', () => {
+  it('from few samples, or samples all on one side of the rule', () => {
+    expect(learn(1, { pairs: 8 })).toMatchObject({
+      known: false,
+      reason: 'too-few-pairs',
+      problem: { where: { parameter: 'pairs' } },
+    });
+    expect(learn(1, { intercept: -9 })).toMatchObject({ known: false, reason: 'one-sided' });
+  });
+
+  it('where catch foretells nothing', () => {
+    const reasons = [1, 2, 3, 4, 5].map((seed) => {
+      const random = randomFrom(seed);
+      const unrelated = inventedInfestation(random, crop).map((pair) => ({ ...pair, found: Math.floor(30 * random.uniform()) }));
+      const found = catchToInfestation(unrelated, { ...LAGS, lags: [12] });
+      return found.known ? 'known' : found.reason;
+    });
+    expect(reasons.filter((reason) => reason === 'no-relation').length).toBeGreaterThanOrEqual(3);
+  });
+
+  it('from samples whose catches nobody recorded', () => {
+    const pairs = inventedInfestation(randomFrom(1), crop).map((pair) => ({
+      ...pair,
+      catches: pair.catches.filter(({ before }) => before < 5),
+    }));
+    expect(catchToInfestation(pairs, LAGS)).toMatchObject({ known: false, reason: 'too-few-pairs' });
+  });
+});

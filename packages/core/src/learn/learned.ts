@@ -1,0 +1,30 @@
+import type { Problem } from '../units/problem.ts';
+
+/** Something learned from a program's own data, or the reason why the data cannot tell. */
+export type Learned<T, Reason extends string> = ({ readonly known: true } & T) | NotKnown<Reason>;
+
+export interface NotKnown<Reason extends string> {
+  readonly known: false;
+  readonly reason: Reason;
+  /** What was found, what would be needed, and how to get it. */
+  readonly problem: Problem;
+}
+
+export function notKnown<Reason extends string>(
+  reason: Reason,
+  got: string,
+  expected: string,
+  fix: string,
+  parameter = 'observations',
+): NotKnown<Reason> {
+  return { known: false, reason, problem: { where: { parameter }, got, expected, fix } };
+}
+
+/** A figure with the limits of its interval. */
+export interface Estimate {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Confidence level of the interval. */
+  readonly level: number;
+}
