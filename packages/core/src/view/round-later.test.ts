@@ -3,7 +3,7 @@ import { prepare } from '../advice/index.ts';
 import { checkOf, fieldOf, lureAt, programOf, stageAt, trapOf, treatmentOf } from '../advice/test-program.ts';
 import type { Program } from '../records/program.ts';
 import { day } from '../units/day.ts';
-import { roundLater, roundView } from './index.ts';
+import { roundLater, roundLengthKm, roundOrder, roundView } from './index.ts';
 
 const program = programOf({
   fields: [fieldOf()],
@@ -62,5 +62,34 @@ describe('a round read after days without signal', () => {
   it('leaves a newer visit of somebody else standing over an own older one', () => {
     const later = roundLater(on('2025-07-14'), '2025-07-15', { ...nothing, checks: [checkOf('2025-07-10', 99)] });
     expect(later).toEqual(on('2025-07-15'));
+  });
+});
+
+describe('the order of a round', () => {
+  const stop = (index: number) => ({
+    ...on('2025-07-14').stops[0]!,
+    station: `S${index}`,
+    latitude: 40 + ((index * 7) % 9) / 100,
+    longitude: -64,
+  });
+
+  it('is the shortest from the station one starts at, and as long as its own legs', () => {
+    const { stops, lengthKm } = roundOrder(
+      Array.from({ length: 9 }, (_, index) => stop(index)),
+      'S0',
+    );
+    expect(stops.map(({ latitude }) => latitude)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8].map((step) => 40 + step / 100));
+    expect(roundLengthKm(stops)).toBeCloseTo(lengthKm, 9);
+    // 0.08° of latitude on a sphere of 6371.0088 km.
+    expect(lengthKm).toBeCloseTo((0.08 * Math.PI * 6371.0088) / 180, 6);
+  });
+
+  it('of very many stations is the server’s, begun where one stands', () => {
+    const { stops } = roundOrder(
+      Array.from({ length: 70 }, (_, index) => stop(index)),
+      'S42',
+    );
+    expect(stops.map(({ station }) => station).slice(0, 2)).toEqual(['S42', 'S43']);
+    expect(new Set(stops.map(({ station }) => station)).size).toBe(70);
   });
 });

@@ -2,6 +2,7 @@
 import type { CheckRecord, LureRecord, StageRecord } from '../records/schema.ts';
 import { driveOrder } from '../season/route.ts';
 import { addDays, day, daysBetween, formatDay, type IsoDay } from '../units/day.ts';
+import { distanceKm } from '../units/distance.ts';
 import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-types.ts';
 
 /** What the phone's own scout wrote since, sent or not. */
@@ -20,18 +21,29 @@ export interface WrittenSince {
 export function roundLater(view: RoundView, on: IsoDay, written: WrittenSince): RoundView {
   if (on === view.on && written.checks.length + written.lures.length + written.stages.length === 0) return view;
   const stops = view.stops.map((stop) => laterStop(stop, on, written));
-  return { ...view, on, stops, dueLengthKm: roundLengthKm(stops.filter((stop) => stop.due)) };
+  return { ...view, on, stops, dueLengthKm: roundOrder(stops.filter((stop) => stop.due)).lengthKm };
 }
 
-/** Great-circle kilometres of a short path past stops. */
-export const roundLengthKm = (stops: readonly RoundStop[]): number => roundOrder(stops).lengthKm;
+/** More stops than this are left in the order given, which a server found with more time than a phone has. */
+const MOST_TO_REORDER = 60;
 
-/** Stops in driving order, from a station when one is named. */
-export function roundOrder<S extends RoundStop>(stops: readonly S[], from: string | null = null) {
+/** Stops in driving order, from a station when one is named, and the great-circle kilometres along them. */
+export function roundOrder(stops: readonly RoundStop[], from: string | null = null): { stops: RoundStop[]; lengthKm: number } {
+  if (stops.length > MOST_TO_REORDER) {
+    const first = stops.findIndex(({ station }) => station === from);
+    const turned = first > 0 ? [...stops.slice(first), ...stops.slice(0, first)] : [...stops];
+    return { stops: turned, lengthKm: roundLengthKm(turned) };
+  }
   const byId = new Map(stops.map((stop) => [stop.station, stop]));
   const places = stops.map(({ station, latitude, longitude }) => ({ id: station, latitude, longitude }));
   const { order, lengthKm } = driveOrder(places, from);
   return { stops: order.map(({ id }) => byId.get(id)!), lengthKm };
+}
+
+/** Great-circle kilometres along stops in the order given, past those whose place is not known. */
+export function roundLengthKm(stops: readonly RoundStop[]): number {
+  const placed = stops.filter(({ latitude, longitude }) => latitude !== null && longitude !== null);
+  return placed.slice(1).reduce((sum, stop, index) => sum + distanceKm(placed[index]!, stop)!, 0);
 }
 
 function laterStop(stop: RoundStop, on: IsoDay, written: WrittenSince): RoundStop {

@@ -3,14 +3,14 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
 import { useTitle } from '../app/media.ts';
 import { roundWords as w } from '../words/round.ts';
-import type { Round } from './progress.ts';
-import { registerServiceWorker, takeUpdate } from './register.ts';
 import { NothingKept } from './NothingKept.tsx';
+import type { Round } from './progress.ts';
 import { RoundHeader } from './RoundHeader.tsx';
 import { RoundList } from './RoundList.tsx';
-import type { RoundSearch } from './search.ts';
+import { registerServiceWorker, takeUpdate } from './register.ts';
 import { StartPage } from './StartPage.tsx';
 import { StopPage } from './StopPage.tsx';
+import type { RoundSearch } from './search.ts';
 import { Toast, type Told } from './Toast.tsx';
 import { UnsentPage } from './UnsentPage.tsx';
 import { useNight } from './useNight.ts';
@@ -18,7 +18,7 @@ import { useDevice, useRoundNow } from './useRound.ts';
 
 /** The phone's own app within the app: everything on it works without signal. */
 export function RoundPage() {
-  const search: RoundSearch = useSearch({ strict: false });
+  const search = useSearch({ from: '/round' });
   const navigate = useNavigate();
   const [state, device] = useDevice();
   const { on, view, progress } = useRoundNow(state);
@@ -32,7 +32,7 @@ export function RoundPage() {
 
   const go = useCallback(
     (to: RoundSearch) => {
-      void navigate({ to: '/round', search: to as never });
+      void navigate({ to: '/round', search: to });
       scrollTo(0, 0);
     },
     [navigate],
@@ -47,7 +47,9 @@ export function RoundPage() {
     const at = progress.stops.find((each) => each.stop.station === search.station);
     const trap = at?.stop.traps.find(({ trapId }) => trapId === search.trap);
     if (at && trap) {
-      return <StopPage key={`${at.stop.station} ${trap.trapId}`} {...{ state, device, on, progress, at, trap, go }} tell={setTold} />;
+      return (
+        <StopPage key={`${at.stop.station} ${trap.trapId}`} {...{ state, device, on, progress, at, trap, go }} tell={setTold} />
+      );
     }
     return <RoundList {...{ state, device, view, on, progress, go }} />;
   };

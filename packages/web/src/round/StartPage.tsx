@@ -19,7 +19,9 @@ export function StartPage({ state, device, view }: { state: DeviceState; device:
   const byStation = new Map(asked.map((stop) => [stop.station, stop]));
   const stops = order.map((station) => byStation.get(station)!);
   const traps = stops.flatMap((stop) => stop.traps.filter((trap) => isAsked(trap, all)));
-  const keepOut = new Set(stops.flatMap(({ fields }) => fields.filter((field) => field.keepOut.length > 0).map(({ fieldId }) => fieldId)));
+  const keepOut = new Set(
+    stops.flatMap(({ fields }) => fields.filter((field) => field.keepOut.length > 0).map(({ fieldId }) => fieldId)),
+  );
   const placed = stops.some(({ latitude }) => latitude !== null);
 
   const nearest = () => {
