@@ -5,10 +5,10 @@
  */
 import { ok, type Result, refuse } from '../units/problem.ts';
 import { logGamma } from './gamma-function.ts';
+import { type Family, fitLinear } from './generalised-linear.ts';
 import { invertCholesky } from './linear-algebra.ts';
 import { coefficientsOf } from './negative-binomial-regression.ts';
 import { checkDesign, isProblem, problem, type RegressionFit, type RegressionInput, refuseFit } from './regression.ts';
-import { type Family, fisherScoring } from './scoring.ts';
 
 export interface LogisticInput extends RegressionInput {
   /** Units examined in each row; `y` counts those that were infested. */
@@ -30,22 +30,22 @@ export function logisticRegression(input: LogisticInput): Result<RegressionFit> 
       problem('y', 'a value that is no count out of its trials', 'whole numbers from 0 to trials', 'Correct the row.'),
     );
 
-  const scored = fisherScoring(design, logit(y, trials));
-  if ('reason' in scored) return refuseFit(scored.reason, scored.moving);
-  const covariance = invertCholesky(scored.information, scored.beta.length);
-  const fitted = scored.eta.map((eta) => 1 / (1 + Math.exp(-eta)));
+  const fit = fitLinear(design, logit(y, trials));
+  if ('reason' in fit) return refuseFit(fit.reason, fit.moving);
+  const covariance = invertCholesky(fit.information, fit.beta.length);
+  const fitted = fit.eta.map((eta) => 1 / (1 + Math.exp(-eta)));
   let logLikelihood = 0;
   for (let i = 0; i < y.length; i++) {
-    const [n, hits, eta] = [trials[i]!, y[i]!, scored.eta[i]!];
+    const [n, hits, eta] = [trials[i]!, y[i]!, fit.eta[i]!];
     const ways = logGamma(n + 1) - logGamma(hits + 1) - logGamma(n - hits + 1);
     logLikelihood += ways + hits * eta - n * logOnePlusExp(eta);
   }
   return ok({
-    coefficients: coefficientsOf(design.names, scored.beta, covariance),
+    coefficients: coefficientsOf(design.names, fit.beta, covariance),
     covariance,
     fitted,
     logLikelihood,
-    iterations: scored.iterations,
+    iterations: fit.iterations,
   });
 }
 
@@ -63,6 +63,11 @@ function logit(y: Float64Array, trials: Float64Array): Family {
       }
       return likelihood;
     },
+    expectedCurvature: (eta) =>
+      eta.map((value, i) => {
+        const share = 1 / (1 + Math.exp(-value));
+        return trials[i]! * share * (1 - share);
+      }),
   };
 }
 

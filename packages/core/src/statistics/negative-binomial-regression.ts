@@ -6,6 +6,7 @@
  * asymptotically independent.
  */
 import { ok, type Result, refuse } from '../units/problem.ts';
+import { type Family, fitLinear, type LinearFit, type Unsettled } from './generalised-linear.ts';
 import { invertCholesky } from './linear-algebra.ts';
 import { type CountTable, countTable, describeK, logLikelihood, maximiseK, notCounts } from './negative-binomial.ts';
 import {
@@ -18,7 +19,6 @@ import {
   type RegressionInput,
   refuseFit,
 } from './regression.ts';
-import { type Family, fisherScoring, type Scored, type Unsettled } from './scoring.ts';
 
 export interface NegativeBinomialRegression extends RegressionFit {
   /** ∞ when the counts scatter no more about their means than chance alone: the fit is a Poisson regression. */
@@ -54,7 +54,7 @@ export function negativeBinomialRegression(input: NegativeBinomialInput): Result
   return ok(describe(design.names, table, settled));
 }
 
-interface Settled extends Scored {
+interface Settled extends LinearFit {
   readonly k: number;
 }
 
@@ -64,29 +64,29 @@ function alternate(design: Design, table: CountTable): Settled | Unsettled {
   let iterations = 0;
   let beta: Float64Array | undefined;
   for (let round = 0; round < MAX_ROUNDS; round++) {
-    const scored = fisherScoring(design, logLinear(table, k), beta);
-    if ('reason' in scored) return scored;
-    iterations += scored.iterations;
-    beta = scored.beta;
-    const next = maximiseK(table, scored.eta.map(Math.exp), k === Infinity ? undefined : k);
-    if (next === k || Math.abs(Math.log(next / k)) < 1e-9) return { ...scored, k, iterations };
+    const fit = fitLinear(design, logLinear(table, k), beta);
+    if ('reason' in fit) return fit;
+    iterations += fit.iterations;
+    beta = fit.beta;
+    const next = maximiseK(table, fit.eta.map(Math.exp), k === Infinity ? undefined : k);
+    if (next === k || Math.abs(Math.log(next / k)) < 1e-9) return { ...fit, k, iterations };
     k = next;
   }
   return { reason: 'no-convergence', moving: ['k'] };
 }
 
 /** Golden-section search on ln k for the greatest adjusted likelihood l(k) − ½·ln|information(k)|. */
-function adjustK(design: Design, table: CountTable, fit: Settled): Settled {
-  let best: { readonly settled: Settled; readonly height: number } = { settled: fit, height: -Infinity };
+function adjustK(design: Design, table: CountTable, likeliest: Settled): Settled {
+  let best: { readonly settled: Settled; readonly height: number } = { settled: likeliest, height: -Infinity };
   const height = (logK: number): number => {
     const k = logK >= MOST_LOG_K ? Infinity : Math.exp(logK);
-    const scored = fisherScoring(design, logLinear(table, k), best.settled.beta);
-    if ('reason' in scored) return -Infinity;
-    const size = scored.beta.length;
+    const fit = fitLinear(design, logLinear(table, k), best.settled.beta);
+    if ('reason' in fit) return -Infinity;
+    const size = fit.beta.length;
     let halfLogDeterminant = 0;
-    for (let j = 0; j < size; j++) halfLogDeterminant += Math.log(scored.information[j * size + j]!);
-    const adjusted = logLikelihood(table, scored.eta.map(Math.exp), k) - halfLogDeterminant;
-    if (adjusted > best.height) best = { settled: { ...scored, k }, height: adjusted };
+    for (let j = 0; j < size; j++) halfLogDeterminant += Math.log(fit.information[j * size + j]!);
+    const adjusted = logLikelihood(table, fit.eta.map(Math.exp), k) - halfLogDeterminant;
+    if (adjusted > best.height) best = { settled: { ...fit, k }, height: adjusted };
     return adjusted;
   };
   let [low, high] = [LEAST_LOG_K, MOST_LOG_K];
@@ -146,10 +146,11 @@ function logLinear({ counts }: CountTable, k: number): Family {
         const mean = Math.exp(eta[i]!);
         const spread = 1 + mean / k;
         slope[i] = (y - mean) / spread;
-        curvature[i] = mean / spread;
+        curvature[i] = (mean * (1 + y / k)) / (spread * spread);
         likelihood += y * eta[i]! - (k === Infinity ? mean : (k + y) * Math.log1p(mean / k));
       }
       return likelihood;
     },
+    expectedCurvature: (eta) => eta.map((value) => 1 / (Math.exp(-value) + 1 / k)),
   };
 }

@@ -17,7 +17,7 @@ export interface NegativeBinomialFit {
   readonly meanStandardError: number;
   /** ∞ when the counts scatter no more than chance alone: no over-dispersion found. */
   readonly k: number;
-  /** From the observed information; null without over-dispersion. */
+  /** From the observed information; null where there is none, as without over-dispersion. */
   readonly kStandardError: number | null;
   readonly overdispersed: boolean;
   readonly logLikelihood: number;
@@ -51,7 +51,7 @@ export const notCounts = () => problem('y', 'a value that is no count', 'whole n
 export function describeK(table: CountTable, mean: Float64Array, k: number) {
   const overdispersed = k !== Infinity;
   const information = overdispersed ? -derivatives(table, mean, k).second : Number.NaN;
-  return { k, kStandardError: overdispersed ? 1 / Math.sqrt(information) : null, overdispersed };
+  return { k, kStandardError: information > 0 ? 1 / Math.sqrt(information) : null, overdispersed };
 }
 
 export interface CountTable {

@@ -1,5 +1,6 @@
 /**
- * Maximum likelihood of a generalised linear model by Fisher scoring (iteratively reweighted least squares).
+ * Maximum likelihood of a generalised linear model by Newton's method. The links used here make the likelihood concave
+ * in the linear predictor, so every step climbs.
  *
  * Source: McCullagh & Nelder 1989, Generalized Linear Models, 2.5 (from memory); checked against R.
  */
@@ -10,11 +11,13 @@ import type { Design } from './regression.ts';
 export interface Family {
   /** η near which to begin. */
   readonly start: Float64Array;
-  /** Log-likelihood, up to a constant; fills in its slope by η and its expected curvature (both per row). */
+  /** Log-likelihood, up to a constant; fills in, per row, its first derivative by η and its second with sign changed. */
   readonly evaluate: (eta: Float64Array, slope: Float64Array, curvature: Float64Array) => number;
+  /** The expectation of that curvature, per row. */
+  readonly expectedCurvature: (eta: Float64Array) => Float64Array;
 }
 
-export interface Scored {
+export interface LinearFit {
   readonly beta: Float64Array;
   readonly eta: Float64Array;
   /** Cholesky factor of the expected information. */
@@ -37,7 +40,7 @@ const ROUNDING = 1e-11;
 const STILL_MOVING = 1e-3;
 
 /** The maximum, from `beta` if given; or why there is none. */
-export function fisherScoring(design: Design, family: Family, from?: Float64Array): Scored | Unsettled {
+export function fitLinear(design: Design, family: Family, from?: Float64Array): LinearFit | Unsettled {
   const { columns, offset, names } = design;
   const rows = offset.length;
   const [slope, curvature, eta, nextEta] = Array.from({ length: 4 }, () => new Float64Array(rows)) as [
@@ -53,10 +56,10 @@ export function fisherScoring(design: Design, family: Family, from?: Float64Arra
   let moving: readonly string[] = names;
 
   for (let iterations = 1; iterations <= MAX_ITERATIONS; iterations++) {
-    const information = cholesky(weightedGram(columns, curvature), columns.length);
-    if (information === null) return { reason: 'separation', moving };
+    const hessian = cholesky(weightedGram(columns, curvature), columns.length);
+    if (hessian === null) return { reason: 'separation', moving };
     const score = transposeTimes(columns, slope);
-    const step = solveCholesky(information, score);
+    const step = solveCholesky(hessian, score);
     const settled = dot(step, score) < SETTLED;
 
     const before = likelihood;
@@ -74,7 +77,10 @@ export function fisherScoring(design: Design, family: Family, from?: Float64Arra
     eta.set(nextEta);
     moving = names.filter((_, j) => Math.abs(step[j]!) > STILL_MOVING);
     if (settled && moved > STILL_MOVING) return { reason: 'separation', moving };
-    if (settled) return { beta, eta, information, iterations };
+    if (settled) {
+      const information = cholesky(weightedGram(columns, family.expectedCurvature(eta)), columns.length);
+      return information === null ? { reason: 'separation', moving } : { beta, eta, information, iterations };
+    }
   }
   return { reason: 'no-convergence', moving };
 }
