@@ -5,6 +5,7 @@ import { heatTrack } from '../heat/track.ts';
 import type { HeatRule } from '../heat/types.ts';
 import { fitFlights } from './fit-flights.ts';
 import { curvesOf, evaluateFlights, flightCount } from './flight-likelihood.ts';
+import { shareFlown } from './flight-moments.ts';
 import { flightPrior } from './flight-prior.ts';
 import { heatSpans, type SpannedCatch } from './heat-spans.ts';
 import { normalCdf } from './normal.ts';
@@ -172,6 +173,26 @@ describe('seasons whose flights are known', () => {
     expect(held / peaks).toBeGreaterThan(0.65);
     expect(held / peaks).toBeLessThan(0.93);
     expect(Math.abs(bias / peaks)).toBeLessThan(15);
+  });
+
+  it('cut off in mid-flight hold the true share flown in their 80 % intervals eight times of ten or a little more', () => {
+    let [held, running] = [0, 0];
+    for (let seed = 1; running < 40; seed++) {
+      const random = randomFrom(seed);
+      const heat = inventedHeat(random);
+      const [curve] = inventedFlights(random, 1);
+      const through = 55 + Math.floor(40 * random.uniform());
+      const now = heat.subarray(0, through).reduce((sum, one) => sum + one, 0);
+      const truth = normalCdf((now - curve!.peak) / curve!.width);
+      if (truth < 0.1 || truth > 0.95) continue;
+      const fit = bestOf(inventedSeason(random, heat, { curves: [curve!], strayPerNight: 0.1, k: 2 }, { through }), 2);
+      if (flightCount(fit.unknowns) !== 1) continue;
+      running++;
+      const { low, high } = shareFlown(fit, 0, now);
+      if (low <= truth && truth <= high) held++;
+    }
+    expect(held / running).toBeGreaterThanOrEqual(0.75);
+    expect(held / running).toBeLessThan(1);
   });
 
   it('without any flight show none in nineteen of twenty', () => {

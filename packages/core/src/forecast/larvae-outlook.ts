@@ -12,6 +12,8 @@ export interface LarvaeOptions {
   readonly worthGoingShare?: number;
   /** Days looked ahead. */
   readonly daysAhead?: number;
+  /** Last measured day, where the track ends with somebody's own forecast; see `withForecast`. */
+  readonly measuredThrough?: Day | null;
 }
 
 /** One tenth of the offspring. Own choice, no source. */
@@ -23,7 +25,7 @@ export interface LarvaeDay {
   readonly amounts: StageAmounts;
   /** Share of the eggs of all moths caught that has hatched. */
   readonly hatched: number;
-  /** False from the day after the last with known heat. */
+  /** False from the day after the last one measured. */
   readonly known: boolean;
 }
 
@@ -66,7 +68,7 @@ export function larvaeFromMoths(
   model: PhenologyModel,
   track: HeatTrack,
   on: Day,
-  { worthGoingShare = WORTH_GOING_SHARE, daysAhead = LARVAE_DAYS_AHEAD }: LarvaeOptions = {},
+  { worthGoingShare = WORTH_GOING_SHARE, daysAhead = LARVAE_DAYS_AHEAD, measuredThrough = track.end }: LarvaeOptions = {},
 ): LarvaeOutlook | null {
   const line = lifeLine(model);
   const { nights, unknownNights } = nightsOf(intervals, on);
@@ -74,7 +76,7 @@ export function larvaeFromMoths(
   if (line === null || caught.length === 0) return null;
   const heat = expectedHeat(track, caught[0]!.on, daysAhead);
   if (heat === null) return null;
-  const days = daysOf(line, caught, heat);
+  const days = daysOf(line, caught, heat, measuredThrough);
   const now = days.find((day) => day.on === on);
   if (now === undefined) return null;
 
@@ -89,7 +91,7 @@ export function larvaeFromMoths(
     days,
     now,
     hatch: { first: hatchedBy(0), ten: hatchedBy(0.1), half: hatchedBy(0.5), ninety: hatchedBy(0.9) },
-    peakNight: peakNightOf(line, caught, track),
+    peakNight: peakNightOf(line, caught, track, measuredThrough),
     smallLarvaePeak: peakDay(days, smallLarvae),
     largeLarvaePeak: peakDay(days, ({ 'large-larva': large }) => large),
     lookFor: lookFor(now.amounts),
@@ -102,7 +104,12 @@ const ROUNDING = 1e-9;
 /** Small larvae, or larvae where the model knows only one size. */
 const smallLarvae = (amounts: StageAmounts): number => amounts['small-larva'] + amounts.larva;
 
-function daysOf(line: LifeLine, nights: readonly Night[], { start, knownThrough, daily }: HeatOutlook): LarvaeDay[] {
+function daysOf(
+  line: LifeLine,
+  nights: readonly Night[],
+  { start, daily }: HeatOutlook,
+  measuredThrough: Day | null,
+): LarvaeDay[] {
   const through = new Float64Array(daily.length);
   daily.forEach((heat, i) => {
     through[i] = (through[i - 1] ?? 0) + heat;
@@ -113,14 +120,24 @@ function daysOf(line: LifeLine, nights: readonly Night[], { start, knownThrough,
     const on = addDays(start, i);
     const heatSince = (night: Day) => (night > on ? -1 : heat - through[night - start]!);
     const hatched = nights.reduce((sum, night) => sum + night.moths * sharePast(line, eggLasts, heatSince(night.on)), 0);
-    return { on, amounts: stageAmounts(line, nights, heatSince), hatched: hatched / moths, known: on <= knownThrough };
+    return {
+      on,
+      amounts: stageAmounts(line, nights, heatSince),
+      hatched: hatched / moths,
+      known: measuredThrough !== null && on <= measuredThrough,
+    };
   });
 }
 
-function peakNightOf(line: LifeLine, nights: readonly Night[], track: HeatTrack): LarvaeOutlook['peakNight'] {
+function peakNightOf(
+  line: LifeLine,
+  nights: readonly Night[],
+  track: HeatTrack,
+  measuredThrough: Day | null,
+): LarvaeOutlook['peakNight'] {
   const { on, moths } = nights.reduce((best, night) => (night.moths > best.moths ? night : best));
   const middle = line.beforeLaying / 2 + line.stages[0]!.to;
-  return { on, moths, hatch: forecastEvent(track, addDays(on, 1), middle) };
+  return { on, moths, hatch: forecastEvent(track, addDays(on, 1), middle, { measuredThrough }) };
 }
 
 function peakDay(days: readonly LarvaeDay[], amountOf: (amounts: StageAmounts) => number): Day | null {

@@ -121,6 +121,12 @@ describe('the offspring of one night of moths, at 20 °F·d a day', () => {
     expect(outlook.days.at(-1)!.on).toBe(addDays(on, 60));
   });
 
+  it("are expected, not known, on the days of somebody's own forecast", () => {
+    const withAhead = larvaeFromMoths(nightOf(40, 10), earworm, steady(20, after(20)), on, { measuredThrough: on })!;
+    expect(withAhead.days.filter(({ known }) => known).at(-1)!.on).toBe(on);
+    expect(withAhead.peakNight.hatch).toEqual({ status: 'in-own-forecast', on: after(17) });
+  });
+
   it('are the same whatever is caught later', () => {
     const more = season([
       [10, 0],
