@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Result } from '../units/problem.ts';
+import { indicatorColumns, withIntercept } from './indicator-columns.ts';
 import { logisticRegression } from './logistic-regression.ts';
 import { negativeBinomialRegression } from './negative-binomial-regression.ts';
+import { randomFrom } from './random.testing.ts';
 import reference from './reference/regression.json' with { type: 'json' };
 import type { RegressionFit } from './regression.ts';
 
@@ -50,6 +52,27 @@ describe('negative binomial regression agrees with R’s glm.nb', () => {
     const fit = fitted(negativeBinomialRegression(inputOf(reference.insurance)));
     expect(fit).toMatchObject({ k: Infinity, kStandardError: null, overdispersed: false });
     expectLikeR(fit, reference.insurance);
+  });
+});
+
+describe('dispersion adjusted for the coefficients fitted with it', () => {
+  it('agrees with the same adjusted likelihood maximised in R', () => {
+    const fit = fitted(negativeBinomialRegression({ ...inputOf(reference.quine), dispersion: 'adjusted' }));
+    expect(relativeError(fit.k, reference.quineAdjustedK)).toBeLessThan(1e-4);
+    expect(fit.k).toBeLessThan(reference.quine.theta);
+  });
+
+  it('keeps to the true scatter with an effect for each of many nights, where plain likelihood finds too little', () => {
+    const random = randomFrom(11);
+    const nights = Array.from({ length: 80 }, (_, i) => `${i % 40}`);
+    const y = nights.map((night) => random.negativeBinomial(4 + Number(night) / 4, 2));
+    const input = { y, ...withIntercept(80, indicatorColumns('night', nights)) };
+    const [plain, adjusted] = [
+      fitted(negativeBinomialRegression(input)),
+      fitted(negativeBinomialRegression({ ...input, dispersion: 'adjusted' })),
+    ];
+    expect(plain.k).toBeGreaterThan(3);
+    expect(Math.abs(Math.log(adjusted.k / 2))).toBeLessThan(0.6);
   });
 });
 

@@ -26,6 +26,16 @@ negative_binomial <- function(formula, data) {
   fit <- glm.nb(formula, data = data, control = alternating)
   object(data_of(fit), estimates_of(fit), theta = num(fit$theta), thetaStandardError = num(fit$SE.theta))
 }
+# The k that maximises likelihood less half the log-determinant of the expected information (Cox & Reid 1987).
+adjusted_k <- function(formula, data) {
+  height <- function(log_k) {
+    fit <- glm(formula, data = data, family = negative.binomial(exp(log_k)), control = tight)
+    x <- model.matrix(fit)
+    information <- crossprod(x, x * (fitted(fit) / (1 + fitted(fit) / exp(log_k))))
+    sum(dnbinom(fit$y, size = exp(log_k), mu = fitted(fit), log = TRUE)) - determinant(information)$modulus / 2
+  }
+  exp(optimize(height, c(-4, 4), maximum = TRUE, tol = 1e-8)$maximum)
+}
 generalised <- function(formula, data, family, trials = NULL) {
   fit <- glm(formula, data = data, family = family, control = tight)
   object(data_of(fit, trials), estimates_of(fit))
@@ -52,6 +62,7 @@ cat(object(
   ),
   quine = negative_binomial(Days ~ Eth + Sex + Age + Lrn, quine),
   quineTwoWay = negative_binomial(Days ~ (Eth + Sex + Age + Lrn)^2, quine),
+  quineAdjustedK = num(adjusted_k(Days ~ Eth + Sex + Age + Lrn, quine)),
   quineOffset = negative_binomial(Days ~ Eth + Age + offset(log(weeks)), observed),
   insurance = generalised(Claims ~ District + Group + Age + offset(log(Holders)), claims, poisson()),
   budworm = generalised(cbind(dead, 20 - dead) ~ sex * ldose, budworm, binomial(), rep(20, 12)),
