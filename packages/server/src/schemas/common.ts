@@ -10,7 +10,7 @@ export const asOf = z.object({
     .describe("Read the program as of this day. Default: the program's pinned day, else today in its fields' time zone."),
 });
 
-const problem: z.ZodType<Problem> = z.object({
+export const problem: z.ZodType<Problem> = z.object({
   where: z.object({
     file: z.string().exactOptional(),
     row: z.int().exactOptional(),

@@ -5,7 +5,7 @@ import { date } from './common.ts';
 
 export const named = z.object({ name: z.string(), invented: z.boolean().describe('True for demonstration data.') });
 
-const localName = z.object({ en: z.string(), es: z.string() });
+export const localName = z.object({ en: z.string(), es: z.string() });
 
 export const insectName = z.object({ id: z.string(), scientificName: z.string(), commonName: localName });
 

@@ -1,0 +1,70 @@
+import { photoSchema } from '@duskwatch/core';
+import { z } from 'zod';
+import { FIELD_WORKERS, personOf, WITH_PLACES } from '../people/guard.ts';
+import { refuse } from '../problems.ts';
+import type { RecordsRoute } from '../records/context.ts';
+import { MAX_PHOTO_BYTES, PHOTO_TYPES, photoType } from '../records/photos.ts';
+import { problems } from '../schemas/common.ts';
+
+export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
+  app.register(async (scope) => {
+    // Photos come as bytes, by whatever name: what they are is read off the bytes.
+    scope.removeAllContentTypeParsers();
+    scope.addContentTypeParser(/^image\//, { parseAs: 'buffer', bodyLimit: MAX_PHOTO_BYTES }, (_request, body, done) =>
+      done(null, body),
+    );
+
+    scope.post(
+      '/api/photos',
+      {
+        bodyLimit: MAX_PHOTO_BYTES,
+        config: { allow: FIELD_WORKERS },
+        schema: {
+          summary: `Keep a photo (${PHOTO_TYPES.join(', ')}; at most 4 MB); its name goes into a check`,
+          response: { 200: z.object({ photo: photoSchema }), 400: problems },
+        },
+      },
+      async (request, reply) => {
+        const bytes = request.body;
+        if (!(bytes instanceof Buffer) || photoType(bytes) === null) {
+          return refuse(reply, 400, {
+            where: {},
+            got: `${request.headers['content-type'] ?? 'bytes'} that begin like none of these`,
+            expected: PHOTO_TYPES.join(', '),
+            fix: 'Send the photo as the camera made it, or as a JPEG.',
+          });
+        }
+        return { photo: await photos.put(bytes) };
+      },
+    );
+  });
+
+  app.get(
+    '/api/photos/:photo',
+    {
+      config: { allow: WITH_PLACES },
+      schema: {
+        summary: 'A photo',
+        params: z.object({ photo: z.string() }),
+        response: { 200: z.instanceof(Buffer).meta({ description: 'The bytes of the photo.' }), 404: problems },
+      },
+    },
+    async (request, reply) => {
+      const { photo } = request.params;
+      // A photo is seen by whoever sees a check that names it; before the check arrives, by nobody.
+      const { checks } = await reader.program(personOf(request));
+      const seen = photoSchema.safeParse(photo).success && checks.some((check) => check.photo === photo);
+      const bytes = seen ? await photos.get(photo) : null;
+      const type = bytes && photoType(bytes);
+      if (!bytes || !type) {
+        return refuse(reply, 404, {
+          where: { parameter: 'photo' },
+          got: photo,
+          expected: 'the photo of a check',
+          fix: 'it may still be on the phone that took it',
+        });
+      }
+      return reply.type(type).header('content-security-policy', "default-src 'none'; sandbox").send(bytes);
+    },
+  );
+};

@@ -1,0 +1,20 @@
+import { roundView as viewOf } from '@duskwatch/core';
+import { FIELD_WORKERS, personOf } from '../people/guard.ts';
+import { asOf, problems } from '../schemas/common.ts';
+import { roundView } from '../schemas/round.ts';
+import type { Route } from './route.ts';
+
+export const roundRoute: Route = (app, { reader, dayFor }) => {
+  app.get(
+    '/api/round',
+    {
+      config: { allow: FIELD_WORKERS },
+      schema: {
+        summary: 'The round: every station with a trap hanging, in driving order, complete enough to work without signal',
+        querystring: asOf,
+        response: { 200: roundView, 400: problems },
+      },
+    },
+    async (request) => viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+  );
+};

@@ -1,0 +1,46 @@
+import { trapView as trapOf, stationsView as viewOf } from '@duskwatch/core';
+import { z } from 'zod';
+import { personOf, WITH_PLACES } from '../people/guard.ts';
+import { refuse } from '../problems.ts';
+import { asOf, problems } from '../schemas/common.ts';
+import { stationsView, trapView } from '../schemas/stations.ts';
+import type { Route } from './route.ts';
+
+export const trapsRoute: Route = (app, { reader, dayFor }) => {
+  app.get(
+    '/api/traps',
+    {
+      config: { allow: WITH_PLACES },
+      schema: {
+        summary: 'Stations and the traps that stand or stood there, with siting, history and what is due',
+        querystring: asOf,
+        response: { 200: stationsView, 400: problems },
+      },
+    },
+    async (request) => viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+  );
+
+  app.get(
+    '/api/traps/:trapId',
+    {
+      config: { allow: WITH_PLACES },
+      schema: {
+        summary: 'One trap: every visit and lure',
+        params: z.object({ trapId: z.string().describe('trap_id') }),
+        querystring: asOf,
+        response: { 200: trapView, 400: problems, 404: problems },
+      },
+    },
+    async (request, reply) => {
+      const { trapId } = request.params;
+      const view = trapOf(await reader.prepared(personOf(request), await dayFor(request.query.on)), trapId);
+      if (view) return view;
+      return refuse(reply, 404, {
+        where: { parameter: 'trapId' },
+        got: trapId,
+        expected: 'the trap_id of a trap in this program',
+        fix: 'take one from /api/traps',
+      });
+    },
+  );
+};
