@@ -1,0 +1,38 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { recordWords } from '../words/record.ts';
+
+/**
+ * A sheet over the page: the browser keeps the focus in it, Escape closes it, and the focus goes back to where it came
+ * from.
+ */
+export function Panel({ title, close, children }: { title: string; close: () => void; children: ReactNode }) {
+  const ref = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const dialog = ref.current;
+    const before = document.activeElement;
+    dialog?.showModal();
+    return () => {
+      dialog?.close();
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={ref}
+      className="panel"
+      aria-label={title}
+      onCancel={(event) => {
+        event.preventDefault();
+        close();
+      }}
+    >
+      <header className="panel-head">
+        <h2>{title}</h2>
+        <button type="button" className="plain-button" onClick={close}>
+          {recordWords.close}
+        </button>
+      </header>
+      {children}
+    </dialog>
+  );
+}

@@ -1,0 +1,69 @@
+/** How each property of each kind is asked for, where its column alone does not say. */
+import { CONDITIONS, canonicalCrop, catalogue, cropById, type RecordKind, TRAP_DESIGNS, type Wording } from '@duskwatch/core';
+import type { ControlKind, Option } from './Control.tsx';
+import type { Around } from './draft.ts';
+import { SAMPLED_UNITS } from './SamplingAside.tsx';
+
+type Controls = Readonly<Record<string, ControlKind>>;
+
+const distinct = (texts: readonly (string | null)[]): Option[] =>
+  [...new Set(texts.filter((text) => text !== null && text !== ''))].sort().map((text) => ({ value: text!, label: text! }));
+
+/** Every insect of the catalogue; one that is not in it can still be kept. */
+const insects = (wording: Wording, also: string | undefined): ControlKind => {
+  const known = catalogue.insects.map(({ id }) => id);
+  const all = also && !known.includes(also) ? [...known, also] : known;
+  return { as: 'select', options: all.map((id) => ({ value: id, label: wording.insect(id) })) };
+};
+
+/**
+ * @param held what the record says now, so that a word of its own stays a choice
+ */
+export function controlsFor(kind: RecordKind, held: object, { fields = [], traps = [] }: Around, wording: Wording): Controls {
+  const said = held as Readonly<Record<string, unknown>>;
+  const insect = insects(wording, typeof said.insect === 'string' ? said.insect : undefined);
+  switch (kind) {
+    case 'fields':
+      return {
+        farm: { as: 'suggest', options: distinct(fields.map(({ farm }) => farm)) },
+        crop: {
+          as: 'suggest',
+          options: catalogue.crops.map(({ id, name }) => ({ value: id, label: wording.language === 'es' ? name.es : name.en })),
+        },
+        growthHabit: { as: 'suggest', options: distinct(['bush', 'vining']) },
+        timeZone: { as: 'suggest', options: distinct(fields.map(({ timeZone }) => timeZone)) },
+        weatherSource: { as: 'suggest', options: distinct(fields.map(({ weatherSource }) => weatherSource)) },
+      };
+    case 'stages': {
+      const crop = fields.find(({ fieldId }) => fieldId === said.fieldId)?.crop;
+      const stages = crop === undefined ? [] : (cropById(canonicalCrop(crop))?.stages ?? []);
+      if (stages.length === 0) return {};
+      const options = stages.map(({ id, name }) => ({ value: id, label: wording.language === 'es' ? name.es : name.en }));
+      const own = typeof said.stage === 'string' && !stages.some(({ id }) => id === said.stage) ? distinct([said.stage]) : [];
+      return { stage: { as: 'chips', options: [...options, ...own] } };
+    }
+    case 'traps':
+      return {
+        station: { as: 'suggest', options: distinct(traps.map(({ station }) => station)) },
+        insect,
+        design: { as: 'chips', options: TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] })) },
+        informs: {
+          as: 'several',
+          options: [...fields]
+            .sort((a, b) => a.farm.localeCompare(b.farm) || a.name.localeCompare(b.name))
+            .map(({ fieldId, name, farm }) => ({ value: fieldId, label: name, group: farm })),
+        },
+      };
+    case 'checks':
+      return {
+        condition: { as: 'chips', options: CONDITIONS.map((each) => ({ value: each, label: wording.condition[each] })) },
+        note: { as: 'long' },
+      };
+    case 'samples':
+      return { insect, kind: { as: 'suggest', options: distinct(SAMPLED_UNITS) } };
+    case 'treatments':
+      return { insect };
+    default:
+      return {};
+  }
+}

@@ -1,0 +1,90 @@
+import type { CheckRecord, TrapRecord } from '@duskwatch/core';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { draftOf, readDraft } from './draft.ts';
+
+const trap: TrapRecord = {
+  trapId: 'T1',
+  station: 'Oak',
+  insect: 'helicoverpa-zea',
+  design: 'mesh-cone',
+  latitude: 44.9,
+  longitude: -63.5,
+  hungOn: '2026-06-01',
+  takenDownOn: null,
+  informs: ['north', 'south'],
+};
+const field = (fieldId: string) => ({
+  fieldId,
+  farm: 'Hill',
+  name: fieldId,
+  crop: 'sweet-corn',
+  growthHabit: null,
+  plantedOn: null,
+  harvestOn: null,
+  latitude: null,
+  longitude: null,
+  timeZone: null,
+  weatherSource: null,
+});
+const fields = [field('north'), field('south')];
+const problemsAt = (read: ReturnType<typeof readDraft>, property: string) => read.problems.get(property) ?? [];
+
+describe('a record in boxes', () => {
+  test('comes back as it was written', () => {
+    expect(readDraft('traps', draftOf('traps', trap), { around: { fields } }).value).toEqual(trap);
+    const count = fc.option(fc.nat(1_000_000), { nil: null });
+    const note = fc.option(fc.string({ minLength: 1, maxLength: 40 }), { nil: null }).filter((text) => text?.trim() !== '');
+    fc.assert(
+      fc.property(count, note, fc.boolean(), (otherCount, text, emptied) => {
+        const check: CheckRecord = {
+          trapId: 'T1',
+          checkedOn: '2026-06-09',
+          visit: 1,
+          targetCount: 3,
+          otherCount,
+          condition: 'fit',
+          emptied,
+          note: text?.includes('\0') ? null : text,
+        };
+        const { value } = readDraft('checks', draftOf('checks', check), {
+          kept: { trapId: 'T1', visit: 1 },
+          around: { fields, traps: [trap] },
+        });
+        expect(value).toEqual(check);
+      }),
+    );
+  });
+
+  test('takes a figure with a decimal comma', () => {
+    const draft = { ...draftOf('traps', trap), latitude: '44,9' };
+    expect(readDraft('traps', draft, { around: { fields } }).value?.latitude).toBe(44.9);
+  });
+
+  test('says beside each box what was got, what was expected, and what to do', () => {
+    const draft = { ...draftOf('traps', trap), hungOn: '6/1/26', latitude: '144', station: '' };
+    const read = readDraft('traps', draft, { around: { fields } });
+    expect(read.value).toBeNull();
+    expect([...read.problems.keys()].sort()).toEqual(['hungOn', 'latitude', 'station']);
+    expect(problemsAt(read, 'latitude')[0]).toMatchObject({ got: '144', expected: 'a number from -90 to 90' });
+    for (const [problem] of read.problems.values()) expect(problem!.fix).not.toBe('');
+  });
+
+  test('is judged against what it refers to: order of days, fields that exist, a count that is missing', () => {
+    const backwards = { ...draftOf('traps', trap), takenDownOn: '2026-05-01' };
+    expect(problemsAt(readDraft('traps', backwards, { around: { fields } }), 'takenDownOn')).toHaveLength(1);
+    const astray = { ...draftOf('traps', trap), informs: 'north;norht' };
+    expect(problemsAt(readDraft('traps', astray, { around: { fields } }), 'informs')[0]!.fix).toContain('north');
+    const check = { checkedOn: '2026-06-08', condition: 'fit', targetCount: '', emptied: 'yes' };
+    const read = readDraft('checks', check, { kept: { trapId: 'T1', visit: 1 }, around: { fields, traps: [trap] } });
+    expect(problemsAt(read, 'targetCount')[0]!.expected).toContain('not counted is not zero');
+    const early = { ...check, targetCount: '3', checkedOn: '2026-05-20' };
+    const before = readDraft('checks', early, { kept: { trapId: 'T1', visit: 1 }, around: { fields, traps: [trap] } });
+    expect(problemsAt(before, 'checkedOn')[0]!.expected).toContain('2026-06-01');
+  });
+
+  test('may replace the record of its own key', () => {
+    const traps = [{ ...trap, design: 'bucket' as const }];
+    expect(readDraft('traps', draftOf('traps', trap), { around: { fields, traps } }).value).toEqual(trap);
+  });
+});
