@@ -38,9 +38,9 @@ export function unusableEvidence({ trapId, design, why, since, nightsWithoutSigh
   };
 }
 
-export function trendEvidence(histories: readonly TrapHistory[], on: Day): Evidence[] {
+export function trendEvidence(design: TrapDesign, histories: readonly TrapHistory[], on: Day): Evidence[] {
   const trend = trendOf(histories, on);
-  return trend ? [{ kind: 'trend', ...trend }] : [];
+  return trend ? [{ kind: 'trend', design, ...trend }] : [];
 }
 
 /** What people should be asked about the visits behind the rate, or since. */

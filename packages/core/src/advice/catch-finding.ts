@@ -69,7 +69,10 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
     const weeks = () => pool(ASSUMPTIONS.accumulationNights.value).designs[0];
     const finding = assess(prepared, field, { rule, windowNights }, stage, newest, weeks);
     const seen = own.map(({ history }) => history);
-    designs.push({ ...finding, because: [...finding.because, ...trendEvidence(seen, prepared.on), ...questions(seen, newest)] });
+    designs.push({
+      ...finding,
+      because: [...finding.because, ...trendEvidence(design, seen, prepared.on), ...questions(seen, newest)],
+    });
   }
   return { traps, designs, unusable };
 }

@@ -182,6 +182,7 @@ export type Evidence =
     }
   | {
       readonly kind: 'trend';
+      readonly design: TrapDesign;
       readonly direction: 'rising' | 'falling' | 'unclear';
       readonly perNight: number;
       readonly low: number;

@@ -184,7 +184,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
           : item.state === 'lapsed'
             ? `its recorded protection ended ${date(item.protectsUntil!)}`
             : 'no protection interval recorded';
-      return `Treatment of ${date(item.appliedOn)} (${item.product}): ${state}.`;
+      return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${state}.`;
     }
     case 'trap-unusable':
       return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
@@ -206,8 +206,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
       return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${percent(item.share)} (${item.source}).`;
     case 'trend':
       return item.direction === 'unclear'
-        ? `No clear trend over the last ${item.visits} visits.`
-        : `The catch has been ${item.direction} over the last ${item.visits} visits.`;
+        ? `No clear trend over the last ${item.visits} visits (${design[item.design]}).`
+        : `The catch has been ${item.direction} over the last ${item.visits} visits (${design[item.design]}).`;
     case 'question':
       return item.question === 'many-look-alikes'
         ? `Trap ${item.trapId} held ${item.got} other moths beside ${item.before} of the target on ${date(item.on)}: look-alikes are worth a second look.`

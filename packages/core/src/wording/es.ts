@@ -207,7 +207,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
           : item.state === 'lapsed'
             ? `la protección registrada terminó ${date(item.protectsUntil!)}`
             : 'sin intervalo de protección registrado';
-      return `Tratamiento de ${date(item.appliedOn)} (${item.product}): ${state}.`;
+      return `Tratamiento de ${date(item.appliedOn)} con ${item.product}: ${state}.`;
     }
     case 'trap-unusable':
       return `La trampa ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
@@ -229,8 +229,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
       return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${share(item.share)} (${item.source}).`;
     case 'trend':
       return item.direction === 'unclear'
-        ? `Sin tendencia clara en las últimas ${item.visits} visitas.`
-        : `La captura va en ${item.direction === 'rising' ? 'aumento' : 'descenso'} en las últimas ${item.visits} visitas.`;
+        ? `Sin tendencia clara en las últimas ${item.visits} visitas (${design[item.design]}).`
+        : `La captura va en ${item.direction === 'rising' ? 'aumento' : 'descenso'} en las últimas ${item.visits} visitas (${design[item.design]}).`;
     case 'question':
       return item.question === 'many-look-alikes'
         ? `La trampa ${item.trapId} tenía ${item.got} polillas de otras especies junto a ${item.before} de la buscada el ${date(item.on)}: conviene mirar otra vez las parecidas.`
