@@ -17,6 +17,8 @@ const Z_90 = 1.2815515655446004;
  * as stated (bench/flight/simulate.mjs). Own choice.
  */
 const SHAPE_DOUBT = 0.1;
+/** Widths from the peak beyond which the doubt grows no more: a flight long over is over. */
+const TAIL = 3;
 
 /** The heat `deviate` widths after the peak of flight `g` (0 for the first). */
 export function heatOfMoment(fit: FlightFit, g: number, deviate: number): Interval & { readonly heat: number } {
@@ -43,7 +45,7 @@ export function mothsOf(fit: FlightFit, g: number): Interval & { readonly estima
   return { estimate: moths, low: moths / factor, high: moths * factor };
 }
 
-const doubtAt = (deviate: number): number => SHAPE_DOUBT * (1 + 0.7 * deviate ** 2);
+const doubtAt = (deviate: number): number => SHAPE_DOUBT * (1 + 0.7 * Math.min(Math.abs(deviate), TAIL) ** 2);
 
 /** ∂(peak + deviate·σ)/∂ unknowns; over σ, it is (but for its sign) the gradient of the deviate of a given heat. */
 function quantileGradient({ unknowns }: FlightFit, g: number, deviate: number, width: number): Float64Array {

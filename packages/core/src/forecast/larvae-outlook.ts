@@ -71,7 +71,7 @@ export function larvaeFromMoths(
   { worthGoingShare = WORTH_GOING_SHARE, daysAhead = LARVAE_DAYS_AHEAD, measuredThrough = track.end }: LarvaeOptions = {},
 ): LarvaeOutlook | null {
   const line = lifeLine(model);
-  const { nights, unknownNights } = nightsOf(intervals, on);
+  const { nights, moths, unknownNights } = nightsOf(intervals, on);
   const caught = nights.filter(({ moths }) => moths > 0);
   if (line === null || caught.length === 0) return null;
   const heat = expectedHeat(track, caught[0]!.on, daysAhead);
@@ -80,7 +80,6 @@ export function larvaeFromMoths(
   const now = days.find((day) => day.on === on);
   if (now === undefined) return null;
 
-  const moths = caught.reduce((sum, night) => sum + night.moths, 0);
   const hatchedBy = (share: number) => days.find(({ hatched }) => hatched > 0 && hatched >= share - ROUNDING)?.on ?? null;
   const isDue = ({ amounts }: LarvaeDay) =>
     smallLarvae(amounts) > 0 && smallLarvae(amounts) >= worthGoingShare * (moths - now.amounts['next-adults']) - ROUNDING;

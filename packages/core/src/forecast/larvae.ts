@@ -50,16 +50,23 @@ export interface Night {
 }
 
 /** Counts spread evenly over the nights they cover; nights without information are counted apart, never zeros. */
-export function nightsOf(intervals: readonly CatchInterval[], on: Day): { nights: Night[]; unknownNights: number } {
+export function nightsOf(
+  intervals: readonly CatchInterval[],
+  on: Day,
+): { nights: Night[]; moths: number; unknownNights: number } {
   const byDay = new Map<Day, number>();
-  let unknownNights = 0;
+  let [moths, unknownNights] = [0, 0];
   for (const { from, to, nights, count } of intervals) {
     if (to > on) continue;
-    if (count === null) unknownNights += nights;
-    else for (let night = from; night < to; night = addDays(night, 1)) byDay.set(night, (byDay.get(night) ?? 0) + count / nights);
+    if (count === null) {
+      unknownNights += nights;
+      continue;
+    }
+    moths += count;
+    for (let night = from; night < to; night = addDays(night, 1)) byDay.set(night, (byDay.get(night) ?? 0) + count / nights);
   }
-  const nights = [...byDay].map(([night, moths]) => ({ on: night, moths })).sort((a, b) => a.on - b.on);
-  return { nights, unknownNights };
+  const nights = [...byDay].map(([night, each]) => ({ on: night, moths: each })).sort((a, b) => a.on - b.on);
+  return { nights, moths, unknownNights };
 }
 
 /**
