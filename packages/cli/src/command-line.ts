@@ -89,10 +89,20 @@ export function commandLine(): Command {
     .command('serve')
     .description('serve the app and its API')
     .option('--port <port>', 'port to listen on (default: 4180, or the next free one)')
-    .option('--host <host>', 'address to listen on; any but this machine is open to everybody who reaches it', '127.0.0.1')
+    .option('--host <host>', 'address to listen on; any but this machine needs --accounts', '127.0.0.1')
+    .option('--accounts', 'people sign in; the first becomes coordinator with a code that is printed here')
+    .option('--origin <url>', 'where people reach it when a proxy with https stands in front, as https://moths.example')
+    .option('--invite-coordinator', 'print a link for one more coordinator, when nobody who is one can sign in')
     .option('--demo', 'load the invented demo first, if the database is empty')
     .option(...DATA)
-    .addHelpText('after', examples('duskwatch serve', 'duskwatch serve --port 8080 --data /srv/duskwatch'))
+    .addHelpText(
+      'after',
+      examples(
+        'duskwatch serve',
+        'duskwatch serve --port 8080 --data /srv/duskwatch',
+        'duskwatch serve --accounts --host 0.0.0.0 --origin https://moths.example',
+      ),
+    )
     .action(run(async () => (await import('./commands/serve.ts')).serve));
 
   program

@@ -1,5 +1,5 @@
 import { connect, createServer } from 'node:net';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { commandUnderTest } from './testing/command.ts';
 
 const duskwatch = commandUnderTest();
@@ -81,13 +81,40 @@ describe('duskwatch serve', () => {
     expect((await duskwatch.run('serve', '--port', 'harbour')).exit).toBe(2);
   });
 
-  it('listens to this machine alone, and warns when it is told to do otherwise', async () => {
+  it('listens to this machine alone, and to others only with accounts', async () => {
     const own = await serve('--port', String(await freePort()), '--data', duskwatch.path('five'));
     expect(own.address).toContain('127.0.0.1');
-    expect(own.said()).not.toContain('Warning');
     await own.stop('SIGTERM');
-    const open = await serve('--host', '0.0.0.0', '--port', String(await freePort()), '--data', duskwatch.path('six'));
-    expect(open.said()).toContain('no accounts yet');
-    await open.stop('SIGTERM');
+    for (const open of [
+      ['--host', '0.0.0.0'],
+      ['--host', '::'],
+      ['--origin', 'https://moths.example'],
+    ]) {
+      const refused = await duskwatch.run('serve', ...open, '--data', duskwatch.path('six'));
+      expect(refused.exit).toBe(2);
+      expect(refused.err).toContain('--accounts');
+    }
+    expect((await duskwatch.run('serve', '--accounts', '--origin', 'moths.example/x')).exit).toBe(2);
+  });
+
+  it('prints a code with which the first coordinator joins, and no more codes after that', async () => {
+    const args = ['--accounts', '--data', duskwatch.path('seven'), '--port', String(await freePort())];
+    const first = await serve(...args);
+    const code = await vi.waitFor(() => /^ {2}(\S+)$/m.exec(first.said())![1]!);
+    expect((await fetch(`${first.address}api/week`)).status).toBe(401);
+    const joined = await fetch(`${first.address}api/first-person`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ code, name: 'Ida Brook', password: 'three herons over wet clover' }),
+    });
+    expect(await joined.json()).toMatchObject({ person: { name: 'Ida Brook', role: 'coordinator' } });
+    await first.stop('SIGTERM');
+
+    const second = await serve(...args, '--invite-coordinator');
+    const link = await vi.waitFor(() => /http\S+\/join\/(\S+)/.exec(second.said())![1]!);
+    expect(second.said()).not.toContain('types this code');
+    const offered = await fetch(`${second.address}api/invitations/by-token/${link}`);
+    expect(await offered.json()).toMatchObject({ role: 'coordinator', name: null });
+    await second.stop('SIGTERM');
   });
 });

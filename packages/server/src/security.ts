@@ -14,7 +14,7 @@ const LOOPBACK = new Set(['localhost', '127.0.0.1', '[::1]']);
 export const isLoopback = (host: string): boolean => LOOPBACK.has(host) || host === '::1';
 
 /**
- * Headers for every answer; and, while there are no accounts, a server for this machine alone answers only
+ * Headers for every answer; and, while there are no accounts, a server answers only
  * requests that name this machine, so that a web page elsewhere cannot reach it by a name that it points here.
  */
 export function secure(app: FastifyInstance, { thisMachineOnly }: { readonly thisMachineOnly: boolean }): void {

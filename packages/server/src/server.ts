@@ -1,18 +1,29 @@
 import type { IsoDay } from '@duskwatch/core';
+import cookie from '@fastify/cookie';
 import swagger from '@fastify/swagger';
 import fastify, { type FastifyInstance } from 'fastify';
 import { jsonSchemaTransform, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { readingDay } from './clock.ts';
+import { type AccountsOptions, accountsOn } from './people/accounts.ts';
 import { guard, THIS_MACHINE } from './people/guard.ts';
+import { limitRates } from './people/limits.ts';
+import { refuseForeignWrites } from './people/origin.ts';
 import { notFound, onError } from './problems.ts';
 import { programReader, type ReadableStore } from './reader.ts';
+import { type RecordsOptions, recordsContext } from './records/context.ts';
 import { adviceRoute } from './routes/advice.ts';
 import { fieldRoute } from './routes/fields.ts';
 import { healthRoute } from './routes/health.ts';
+import { invitationsRoute } from './routes/invitations.ts';
 import { openApiRoute } from './routes/openapi.ts';
+import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
+import { roundRoute } from './routes/round.ts';
 import type { RouteContext } from './routes/route.ts';
+import { sessionRoute } from './routes/session.ts';
+import { trapsRoute } from './routes/traps.ts';
 import { weekRoute } from './routes/week.ts';
+import { recordsRoutes } from './routes/writes.ts';
 import { secure } from './security.ts';
 import { serveWeb } from './web.ts';
 
@@ -20,17 +31,28 @@ export interface ServerOptions {
   readonly store: ReadableStore;
   /** Folder of the built app; without it only the API is served. */
   readonly webRoot?: string;
-  /** Answer only requests that name this machine. Default true: there are no accounts. */
-  readonly thisMachineOnly?: boolean;
+  /** People sign in. Without it everybody is the coordinator, and only requests that name this machine are answered. */
+  readonly accounts?: AccountsOptions;
+  /** People write, and keep photos. Without it the program is only read. */
+  readonly records?: RecordsOptions;
   /** The day to read on when nobody names one. Default: the program's pinned day, else today where its fields are. */
   readonly today?: () => IsoDay;
   readonly log?: boolean;
 }
 
 /** The API over one store, and the app in front of it; not yet listening. */
-export function buildServer({ store, webRoot, thisMachineOnly = true, today, log = false }: ServerOptions): FastifyInstance {
+export function buildServer({
+  store,
+  webRoot,
+  accounts: accountsOptions,
+  records,
+  today,
+  log = false,
+}: ServerOptions): FastifyInstance {
   const app = fastify({
     logger: log ? { level: 'warn' } : false,
+    // Whom a request came from is believed of a proxy on this machine, and only where one is said to stand.
+    trustProxy: accountsOptions?.publicOrigin === undefined ? false : 'loopback',
     forceCloseConnections: 'idle',
     routerOptions: { maxParamLength: 200 },
   }).withTypeProvider<ZodTypeProvider>();
@@ -39,8 +61,12 @@ export function buildServer({ store, webRoot, thisMachineOnly = true, today, log
   // Answers are the core's own values; the schemas describe them and tests hold them to it.
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
   app.setErrorHandler(onError);
-  secure(app, { thisMachineOnly });
-  guard(app, async () => THIS_MACHINE);
+  const accounts = accountsOptions ? accountsOn(accountsOptions) : null;
+  secure(app, { thisMachineOnly: accounts === null });
+  refuseForeignWrites(app, accountsOptions?.publicOrigin);
+  guard(app, (request) => (accounts ? accounts.sessions.person(request) : Promise.resolve(THIS_MACHINE)));
+  app.register(cookie);
+  if (accounts) limitRates(app);
   app.register(swagger, {
     openapi: {
       openapi: '3.1.0',
@@ -56,11 +82,29 @@ export function buildServer({ store, webRoot, thisMachineOnly = true, today, log
   const reader = programReader(store);
   const context: RouteContext = {
     reader,
+    accounts,
     dayFor: async (asked) => asked ?? today?.() ?? readingDay(await reader.everything()),
   };
   app.register(async (scope) => {
     const api = scope.withTypeProvider<ZodTypeProvider>();
-    for (const route of [healthRoute, programRoute, weekRoute, fieldRoute, adviceRoute, openApiRoute]) route(api, context);
+    for (const route of [
+      healthRoute,
+      programRoute,
+      weekRoute,
+      fieldRoute,
+      adviceRoute,
+      roundRoute,
+      trapsRoute,
+      sessionRoute,
+      invitationsRoute,
+      peopleRoute,
+      openApiRoute,
+    ])
+      route(api, context);
+    if (records) {
+      const writing = recordsContext(context, records);
+      for (const route of recordsRoutes) route(api, writing);
+    }
   });
   if (webRoot !== undefined) serveWeb(app, webRoot);
   else app.setNotFoundHandler(notFound);

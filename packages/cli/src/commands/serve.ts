@@ -1,15 +1,19 @@
 import { createServer } from 'node:net';
-import { buildServer, isLoopback } from '@duskwatch/server';
+import type { Problem } from '@duskwatch/core';
+import { type AccountsOptions, accountsOn, buildServer, isLoopback, newFirstPersonCode, THIS_MACHINE } from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
 import { webRoot } from '../checkout.ts';
 import { type DataOption, describeDatabase, openDatabase } from '../database.ts';
 import { done, faulty, misused, type Outcome, optionProblem } from '../outcome.ts';
-import { note, print } from '../terminal.ts';
+import { bold, note, print } from '../terminal.ts';
 
 export interface ServeOptions extends DataOption {
   readonly port?: string;
   readonly host: string;
   readonly demo?: boolean;
+  readonly accounts?: boolean;
+  readonly origin?: string;
+  readonly inviteCoordinator?: boolean;
 }
 
 const USUAL_PORT = 4180;
@@ -20,6 +24,9 @@ export async function serve(options: ServeOptions): Promise<Outcome> {
   const port = options.port === undefined ? await freePort(options.host) : portOption(options.port);
   if (port === null)
     return misused(optionProblem('--port', options.port ?? '', 'a free port from 1 to 65535', 'Name one, as --port 8080.'));
+
+  const problem = accessProblem(options);
+  if (problem) return misused(problem);
 
   const store = await openDatabase(options);
   try {
@@ -39,7 +46,8 @@ export async function serve(options: ServeOptions): Promise<Outcome> {
 
 async function listen(store: Store, port: number, options: ServeOptions): Promise<Outcome> {
   const { host } = options;
-  const app = buildServer({ store, webRoot, thisMachineOnly: isLoopback(host), log: true });
+  const accounts = options.accounts ? await accountsFor(store, options) : null;
+  const app = buildServer({ store, webRoot, log: true, ...(accounts && { accounts }) });
   try {
     await app.listen({ port, host });
   } catch (error) {
@@ -48,14 +56,46 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
       optionProblem('--port', String(port), 'a port that is free', 'Stop what listens there, or name another port.'),
     );
   }
-  if (!isLoopback(host))
-    note(`Warning: there are no accounts yet. Everybody who reaches ${host}:${port} can read the whole program.`);
-  print(`Duskwatch is at http://${host.includes(':') ? `[${host}]` : host}:${port}/`);
+  const address = options.origin ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
+  print(`Duskwatch is at ${address}/`);
+  if (accounts) await tellOfAccounts(accounts, address, options);
   print(`Data: ${describeDatabase(options)}`);
   print('Ctrl-C stops it.');
   await untilToldToStop();
   await app.close();
   return done;
+}
+
+/** What is wrong with who could reach the server. */
+function accessProblem({ host, accounts, origin, inviteCoordinator }: ServeOptions): Problem | null {
+  const withAccounts = (parameter: string, got: string, why: string) =>
+    optionProblem(parameter, got, `--accounts, ${why}`, 'Add --accounts.');
+  if (!accounts) {
+    if (!isLoopback(host)) return withAccounts('--host', host, 'where others than this machine can connect');
+    if (origin !== undefined) return withAccounts('--origin', origin, 'where others reach the server by a proxy');
+    if (inviteCoordinator) return withAccounts('--invite-coordinator', '', 'to invite somebody');
+  }
+  if (origin !== undefined && !(/^https?:/.test(origin) && URL.canParse(origin) && new URL(origin).origin === origin))
+    return optionProblem('--origin', origin, 'a scheme and a host and nothing after', 'Name it as https://moths.example.');
+  return null;
+}
+
+/** Each start has a code of its own, until somebody used one. */
+async function accountsFor(store: Store, { origin }: ServeOptions): Promise<AccountsOptions> {
+  const empty = (await store.accounts.people()).length === 0;
+  return { store: store.accounts, publicOrigin: origin, ...(empty && { firstPersonCode: newFirstPersonCode() }) };
+}
+
+async function tellOfAccounts(accounts: AccountsOptions, address: string, options: ServeOptions): Promise<void> {
+  if (accounts.firstPersonCode !== undefined) {
+    print(`Nobody has joined yet. The first coordinator opens ${address}/first and types this code:`);
+    print(`  ${bold(accounts.firstPersonCode)}`);
+  } else if (options.inviteCoordinator) {
+    const { token } = await accountsOn(accounts).invite(THIS_MACHINE, { role: 'coordinator', farms: [], personId: null });
+    print(`For one more coordinator, once, within 7 days: ${address}/join/${token}`);
+  }
+  if (address.startsWith('http:') && !isLoopback(options.host))
+    note('Warning: passwords travel unencrypted. Put a proxy with https in front, and name it with --origin.');
 }
 
 function portOption(text: string): number | null {

@@ -1,6 +1,6 @@
 /** Who may call a route: stated by each route, kept to here, before anything of the request is read. */
 import { type Person, ROLES, type Role } from '@duskwatch/core';
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { refuse } from '../problems.ts';
 
 /** Roles, or `anyone`: also people who have not signed in. */
@@ -16,6 +16,10 @@ export const COORDINATOR: Allow = ['coordinator'];
 declare module 'fastify' {
   interface FastifyContextConfig {
     allow?: Allow;
+  }
+  interface FastifyInstance {
+    /** Every route there is, and whom it allows. */
+    allowed: readonly { readonly route: string; readonly allow: Allow }[];
   }
   interface FastifyRequest {
     /** Who asks; null: nobody who is known here. */
@@ -40,18 +44,21 @@ const APP_FILES = '/*';
  * Sets `request.person` and answers 401 or 403 in place of a route that does not allow them. A server with a route
  * that does not say whom it allows does not start.
  */
-export function guard(
-  app: FastifyInstance,
-  identify: (request: FastifyRequest, reply: FastifyReply) => Promise<Person | null>,
-): void {
+export function guard(app: FastifyInstance, identify: (request: FastifyRequest) => Promise<Person | null>): void {
   app.decorateRequest('person', null);
+  const allowed: { route: string; allow: Allow }[] = [];
+  app.decorate('allowed', allowed);
   app.addHook('onRoute', ({ method, url, config }) => {
     if (config?.allow === undefined && url !== APP_FILES)
       throw new Error(`${method} ${url} does not say whom it allows. Add config: { allow: … } to the route.`);
+    for (const each of [method].flat()) allowed.push({ route: `${each} ${url}`, allow: config?.allow ?? 'anyone' });
   });
   app.addHook('onRequest', async (request, reply) => {
-    const allow = request.is404 ? 'anyone' : (request.routeOptions.config.allow ?? 'anyone');
-    request.person = await identify(request, reply);
+    const { allow } = request.routeOptions.config;
+    // The app's own files, and addresses that are none, are the same for everybody.
+    if (allow === undefined || request.is404) return;
+    reply.header('cache-control', 'no-store');
+    request.person = await identify(request);
     if (allow === 'anyone') return;
     if (request.person === null) {
       return refuse(reply, 401, {

@@ -2,12 +2,15 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { IsoDay } from '@duskwatch/core';
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import type { Accounts } from '../people/accounts.ts';
 import type { ProgramReader } from '../reader.ts';
 
 export type App = FastifyInstance<RawServerDefault, IncomingMessage, ServerResponse, FastifyBaseLogger, ZodTypeProvider>;
 
 export interface RouteContext {
   readonly reader: ProgramReader;
+  /** Null: whoever reaches this server is its coordinator. */
+  readonly accounts: Accounts | null;
   /** The day to read the program on: as asked for, else its own. */
   readonly dayFor: (asked: IsoDay | undefined) => Promise<IsoDay>;
 }

@@ -64,7 +64,8 @@ export interface PeopleLogEntry extends By {
 
 export type Accepted =
   | { readonly outcome: 'joined' | 'new-password'; readonly person: Person }
-  | { readonly outcome: 'invalid' | 'name-taken' };
+  | { readonly outcome: 'invalid' }
+  | { readonly outcome: 'name-taken' };
 
 /** Every method that changes people writes the log in the same transaction. */
 export interface AccountStore {
