@@ -1,4 +1,5 @@
 export * from './day.ts';
 export * from './distance.ts';
+export * from './length.ts';
 export * from './problem.ts';
 export * from './temperature.ts';

@@ -10,6 +10,8 @@ import {
   distanceKm,
   formatDay,
   fromCelsius,
+  fromKilometres,
+  fromMetres,
   parseDay,
   startOfYear,
 } from './index.ts';
@@ -62,4 +64,12 @@ describe('distance', () => {
   });
   it('is not known without coordinates', () =>
     expect(distanceKm({ latitude: null, longitude: 1 }, { latitude: 1, longitude: 1 })).toBeNull());
+});
+
+describe('length', () => {
+  it('follows the international foot and the statute mile (NIST SP 811, appendix B.8: 1 mi = 1.609344 km)', () => {
+    expect(fromMetres(0.3048, 'ft')).toBe(1);
+    expect(fromKilometres(1.609344, 'ft')).toBeCloseTo(1, 12);
+    expect([fromMetres(1.5, 'm'), fromKilometres(12, 'm')]).toEqual([1.5, 12]);
+  });
 });

@@ -45,9 +45,16 @@ const event: Wording['event'] = {
 
 const weekday = new Intl.DateTimeFormat('en-GB', { weekday: 'short', timeZone: 'UTC' });
 const dayMonth = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
-const date = (text: IsoDay): string => {
+const monthDay = new Intl.DateTimeFormat('en-US', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+/** How a day is written in a sentence. */
+type Dates = (day: IsoDay) => string;
+const dayFirst: Dates = (text) => {
   const instant = day(text) * 86_400_000;
   return `${weekday.format(instant)} ${dayMonth.format(instant)}`;
+};
+const monthFirst: Dates = (text) => {
+  const instant = day(text) * 86_400_000;
+  return `${weekday.format(instant)} ${monthDay.format(instant)}`;
 };
 const plural = (count: number, one: string, many = `${one}s`) => `${figure(count)} ${count === 1 ? one : many}`;
 const insectName = (id: string) => insectById(id)?.commonName.en ?? id;
@@ -56,6 +63,7 @@ const readable = (word: string) => word.replaceAll('-', ' ');
 
 export function english(options: WordingOptions): Wording {
   const degrees = (valueC: number) => `${Math.round(fromCelsius(valueC, options.temperature))} °${options.temperature}`;
+  const date = options.dayOrder === 'month-day' ? monthFirst : dayFirst;
   return {
     language: 'en',
     verb,
@@ -70,13 +78,15 @@ export function english(options: WordingOptions): Wording {
     condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
     event,
     day: date,
+    figure,
+    percent,
     insect: insectName,
     crop: cropName,
     rate,
-    when,
-    headline,
-    evidence: (item) => evidence(item, degrees),
-    caution,
+    when: (advice) => when(advice, date),
+    headline: (advice) => headline(advice, date),
+    evidence: (item) => evidence(item, degrees, date),
+    caution: (item) => caution(item, date),
   };
 }
 
@@ -86,14 +96,14 @@ function rate(advice: Pick<Advice, 'rate' | 'interval'>): string | null {
   return `${figure(advice.rate)} a night (${figure(low)}–${figure(high)})`;
 }
 
-function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>): string | null {
+function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>, date: Dates): string | null {
   if (by === null || said === 'none') return null;
   if (said === 'watch') return `check ${date(by)}`;
   if (said === 'covered') return `until ${date(by)}`;
   return `by ${date(by)}`;
 }
 
-function headline(advice: Advice): string {
+function headline(advice: Advice, date: Dates): string {
   const insect = insectName(advice.insect);
   const by = advice.by === null ? '' : ` by ${date(advice.by)}`;
   const first = advice.because[0];
@@ -116,11 +126,11 @@ function headline(advice: Advice): string {
     case 'blind':
       return `Duskwatch cannot tell about ${insect} here.`;
     case 'none':
-      return first?.kind === 'out-of-season' ? outOfSeason(first) : `${insect} and this crop are out of season.`;
+      return first?.kind === 'out-of-season' ? outOfSeason(first, date) : `${insect} and this crop are out of season.`;
   }
 }
 
-function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
+function outOfSeason(item: Evidence & { kind: 'out-of-season' }, date: Dates): string {
   switch (item.why) {
     case 'not-a-host':
       return 'Not among the hosts of this insect in the catalogue.';
@@ -135,10 +145,10 @@ function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
   }
 }
 
-function evidence(item: Evidence, degrees: (valueC: number) => string): string {
+function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dates): string {
   switch (item.kind) {
     case 'out-of-season':
-      return outOfSeason(item);
+      return outOfSeason(item, date);
     case 'stage':
       return `Crop stage ${readable(item.stage)}, seen ${date(item.observedOn)} (${plural(item.ageDays, 'day')} ago); ${
         item.needed.length === 0 ? 'the rules hold at any stage' : `the rules hold at ${item.needed.map(readable).join(', ')}`
@@ -168,7 +178,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
     case 'biofix':
       return `${biofixName(item.rule)} on ${date(item.on)}${item.trapId === null ? '' : ` in trap ${item.trapId}`}${item.earliest === item.on ? '' : ` (could have been from ${date(item.earliest)} on)`}.`;
     case 'event':
-      return eventSentence(item);
+      return eventSentence(item, date);
     case 'sample': {
       const found = item.infested === null ? 'nobody wrote how many were infested' : `${item.infested} infested`;
       const held =
@@ -187,13 +197,13 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
       return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${state}.`;
     }
     case 'trap-unusable':
-      return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
+      return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item, date)}.`;
     case 'lure-spent':
       return `The lure of trap ${item.trapId} was ${item.ageDays} days old, ${item.ageDays - item.lifeDays} past its stated life of ${item.lifeDays}: the catch reads low.`;
     case 'lure-unknown':
       return `Lure age not known for ${item.trapIds.join(', ')}.`;
     case 'missing':
-      return missing(item);
+      return missing(item, date);
     case 'other-rule':
       return `Another rule${item.region === '' ? '' : ` (${item.region})`} has ${item.threshold === null ? 'another figure' : `${exact(item.threshold)} per ${item.per}`}: ${item.source}. Choose with your adviser which holds here.`;
     case 'other-design':
@@ -228,7 +238,7 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
   }
 }
 
-function eventSentence(item: Evidence & { kind: 'event' }): string {
+function eventSentence(item: Evidence & { kind: 'event' }, date: Dates): string {
   const span = item.to === null ? exact(item.from) : `${exact(item.from)}–${exact(item.to)}`;
   const heat = `heat to ${date(item.heatThrough)} ${Math.round(item.heatSoFar)} of ${span} °${item.unit}·d${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}`;
   const name = `${event[item.event][0]!.toUpperCase()}${event[item.event].slice(1)}`;
@@ -241,7 +251,7 @@ function eventSentence(item: Evidence & { kind: 'event' }): string {
   return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)} ${how} (${heat}).`;
 }
 
-function unusable(item: Evidence & { kind: 'trap-unusable' }): string {
+function unusable(item: Evidence & { kind: 'trap-unusable' }, date: Dates): string {
   const nights = item.nights === null ? '' : ` ${plural(item.nights, 'night')}`;
   const since = item.since === null ? '' : ` since ${date(item.since)}`;
   switch (item.why) {
@@ -262,7 +272,7 @@ function unusable(item: Evidence & { kind: 'trap-unusable' }): string {
   }
 }
 
-function missing(item: Evidence & { kind: 'missing' }): string {
+function missing(item: Evidence & { kind: 'missing' }, date: Dates): string {
   const span =
     item.from === null
       ? ''
@@ -293,7 +303,7 @@ function missing(item: Evidence & { kind: 'missing' }): string {
   }
 }
 
-function caution(item: Caution): string {
+function caution(item: Caution, date: Dates): string {
   switch (item.kind) {
     case 'label-and-adviser':
       return 'The product label is the law, and local law may be stricter. Decide with a licensed adviser; restricted products need a licensed applicator.';

@@ -91,6 +91,8 @@ export function spanish(options: WordingOptions): Wording {
     condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
     event,
     day: date,
+    figure: number,
+    percent: share,
     insect: insectName,
     crop: cropName,
     rate,

@@ -7,7 +7,11 @@ import type { IsoDay, TemperatureUnit } from '../units/index.ts';
 export interface WordingOptions {
   /** Unit in which air temperatures are shown. Degree-days keep the unit their model was published in. */
   readonly temperature: TemperatureUnit;
+  /** `Sun 13 July` or `Sun July 13`, where the language knows both. Default: the day first. */
+  readonly dayOrder?: DayOrder | undefined;
 }
+
+export type DayOrder = 'day-month' | 'month-day';
 
 export interface Wording {
   readonly language: string;
@@ -19,6 +23,9 @@ export interface Wording {
   readonly event: Readonly<Record<EventId, string>>;
   /** `Sun 13 July`. */
   readonly day: (date: IsoDay) => string;
+  /** A number as people read it: two figures that matter. */
+  readonly figure: (value: number) => string;
+  readonly percent: (share: number) => string;
   readonly insect: (id: string) => string;
   readonly crop: (id: string) => string;
   /** `3.1 a night (2.2–4.3)`; null when the advice has no rate. */
