@@ -4,7 +4,7 @@ import { shortDay } from '../format/day.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
 import { countText, kilometres } from './figures.ts';
-import { nextPlace, type Progress, type StopProgress } from './progress.ts';
+import { nextPlace, type Progress, type StopProgress, type TrapState } from './progress.ts';
 import type { RoundSearch } from './search.ts';
 
 interface Props {
@@ -83,6 +83,7 @@ function StopRow({ at, index, go }: { at: StopProgress; index: number; go: Props
   const { stop, traps, done } = at;
   const to = (trapId: string) => go({ station: stop.station, trap: trapId });
   const first = traps.find(({ state }) => state.kind === 'open') ?? traps[0];
+  const open = traps.filter(({ state }) => state.kind === 'open').length;
   const keepOut = stop.fields.some((field) => field.keepOut.length > 0);
   return (
     <li className={done ? 'is-done' : undefined}>
@@ -94,18 +95,16 @@ function StopRow({ at, index, go }: { at: StopProgress; index: number; go: Props
         </span>
         <span className="stop-state">
           {keepOut && <em className="warning-word">{w.keepOut.short}</em>}
-          {traps.map(({ trap, state }) => (
-            <span key={trap.trapId}>{stateText(state)}</span>
-          ))}
+          {traps.map(({ trap, state }) => state.kind !== 'open' && <span key={trap.trapId}>{stateText(state)}</span>)}
+          {open > 0 && <span>{w.list.open(open)}</span>}
         </span>
       </button>
     </li>
   );
 }
 
-function stateText(state: StopProgress['traps'][number]['state']): string {
-  if (state.kind === 'saved') return countText(state.check);
-  return state.kind === 'skipped' ? w.list.skipped(w.skipSheet.reasons[state.reason]) : w.list.open;
+function stateText(state: Exclude<TrapState, { kind: 'open' }>): string {
+  return state.kind === 'saved' ? countText(state.check) : w.list.skipped(w.skipSheet.reasons[state.reason]);
 }
 
 function Tick() {

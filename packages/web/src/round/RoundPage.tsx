@@ -32,6 +32,7 @@ export function RoundPage() {
 
   const go = useCallback(
     (to: RoundSearch) => {
+      if (!to.trap) setTold(null);
       void navigate({ to: '/round', search: to });
       scrollTo(0, 0);
     },

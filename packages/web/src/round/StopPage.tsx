@@ -1,6 +1,6 @@
 import type { IsoDay, RoundTrap } from '@duskwatch/core';
 import { useState } from 'react';
-import { longDay } from '../format/day.ts';
+import { dayText } from '../format/day.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
 import { nextPlace, type Progress, type SkipReason, type StopProgress } from './progress.ts';
@@ -54,7 +54,7 @@ export function StopPage(props: StopProps) {
           <h2>{field.name}</h2>
           {field.keepOut.map((each) => (
             <p key={`${each.product} ${each.until}`}>
-              <strong>{w.keepOut.until(longDay(each.until))}</strong>
+              <strong>{w.keepOut.until(dayText(each.until))}</strong>
               <br />
               {w.keepOut.by(each.product, each.hours)}
             </p>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { shortDay } from '../format/day.ts';
 import { roundWords as w } from '../words/round.ts';
 import { CountPad } from './CountPad.tsx';
@@ -49,17 +49,17 @@ export function TrapPage(props: Props) {
       go({ station: here.station, trap: here.trapId });
     };
     const value = check?.value as Written<'checks'>['value'] | undefined;
+    go(next ? { station: next.station, trap: next.trapId } : {});
     if (value && !correcting) {
       const text = w.trap.kept(trap.trapId, countText(value));
       tell({ text, action: { name: w.trap.undo, run: () => void undo() } });
     }
-    go(next ? { station: next.station, trap: next.trapId } : {});
   };
 
   const skipped = at.traps.find((each) => each.trap.trapId === trap.trapId)?.state;
   return (
     <main className="round-body trap" id="page">
-      <TrapHead {...props} insect={insect} />
+      <TrapHead {...props} />
       {correcting && <p className="hint correcting">{w.trap.correcting}</p>}
       {skipped?.kind === 'skipped' && <p className="hint">{w.trap.skippedBefore(w.skipSheet.reasons[skipped.reason])}</p>}
       <CountPad draft={draft} insect={insect} change={change} />
@@ -101,21 +101,21 @@ function firstDraft({ state, trap, on }: Props, saved: Written<'checks'> | null)
   return draftOf(saved.last, { changed: lure !== undefined, lifeDays: lure ? lure.last.lifeDays : usual }, w.trap.reasons);
 }
 
-function TrapHead({ at, trap, on, go, insect }: Props & { insect: string }) {
+function TrapHead({ at, trap, on, go }: Props) {
   const all = [...at.traps.map((each) => each.trap), ...at.others];
   const asked = at.traps.some((each) => each.trap.trapId === trap.trapId);
   const live = trap.design === 'mesh-cone' || trap.design === 'wire-cone';
   const facts = [
-    insect,
-    w.trap.design[trap.design],
-    trap.heightM === null ? '' : w.trap.height(metres(trap.heightM)),
+    [capital(w.trap.design[trap.design]), trap.heightM === null ? '' : w.trap.height(metres(trap.heightM))]
+      .filter(Boolean)
+      .join(', '),
     at.stop.fields.map(({ name }) => name).join(', '),
   ];
   return (
     <div className="round-title">
       <h1>
         {at.stop.station}
-        {all.length > 1 && <span className="trap-id"> {trap.trapId}</span>}
+        {all.length === 1 && <span className="trap-id"> {trap.trapId}</span>}
       </h1>
       {all.length > 1 && <TrapTabs {...{ all, at, trap, go }} />}
       <p>{facts.filter(Boolean).join(' · ')}</p>
@@ -143,7 +143,7 @@ function TrapTabs({ all, at, trap, go }: Pick<Props, 'at' | 'trap' | 'go'> & { a
             onClick={() => go({ station: at.stop.station, trap: each.trapId })}
           >
             {each.trapId}
-            <small>{state?.kind === 'saved' ? countText(state.check) : state ? w.list.open : w.list.notDue}</small>
+            <small>{state?.kind === 'saved' ? countText(state.check) : state ? w.list.open(1) : w.list.notDue}</small>
           </button>
         );
       })}
@@ -152,6 +152,11 @@ function TrapTabs({ all, at, trap, go }: Pick<Props, 'at' | 'trap' | 'go'> & { a
 }
 
 function Condition({ draft, change }: { draft: Draft; change: (make: (before: Draft) => Draft) => void }) {
+  const what = useRef<HTMLDivElement>(null);
+  const unfit = draft.condition === 'unfit';
+  useEffect(() => {
+    if (unfit) what.current?.scrollIntoView({ block: 'nearest' });
+  }, [unfit]);
   return (
     <>
       {/* biome-ignore lint/a11y/useSemanticElements: a row of toggle buttons, named as a group; a fieldset would draw a box. */}
@@ -167,9 +172,9 @@ function Condition({ draft, change }: { draft: Draft; change: (make: (before: Dr
           </button>
         ))}
       </div>
-      {draft.condition === 'unfit' && (
+      {unfit && (
         // biome-ignore lint/a11y/useSemanticElements: as above.
-        <div className="choices what" role="group" aria-label={w.trap.what}>
+        <div ref={what} className="choices what" role="group" aria-label={w.trap.what}>
           <p className="hint">{w.trap.what}</p>
           {UNFIT_REASONS.map((reason) => (
             <button

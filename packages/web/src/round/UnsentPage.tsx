@@ -1,4 +1,4 @@
-import type { RoundView } from '@duskwatch/core';
+import type { CheckRecord, RoundView } from '@duskwatch/core';
 import { useEffect, useState } from 'react';
 import { shortDay } from '../format/day.ts';
 import type { OutboxEntry } from '../sync/types.ts';
@@ -52,7 +52,7 @@ export function UnsentPage(props: Props) {
               <li key={entry.place}>
                 <strong>{nameOf(entry, written)}</strong>
                 {entry.revision.kind === 'checks' && entry.revision.value !== null && (
-                  <span> {w.unsent.count(countText((entry as OutboxEntry<'checks'>).revision.value!))}</span>
+                  <span>{countOf((entry as OutboxEntry<'checks'>).revision.value!)}</span>
                 )}
               </li>
             ))}
@@ -84,7 +84,7 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
   return (
     <li>
       <strong>{nameOf(entry, state.written)}</strong>
-      {check?.value && <span> {w.unsent.count(countText(check.value))}</span>}
+      {check?.value && <span>{countOf(check.value)}</span>}
       {entry.problems.map((problem) => (
         <p key={`${problem.got} ${problem.expected}`} className="caution">
           {w.unsent.problem(problem.got, problem.expected)} {problem.fix}
@@ -110,6 +110,8 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
     </li>
   );
 }
+
+const countOf = (check: CheckRecord) => (check.targetCount === null ? countText(check) : w.unsent.count(countText(check)));
 
 function Sending({ state }: { state: DeviceState }) {
   const { trouble, nextTryMs, clockSkewMs } = state.status!;

@@ -40,10 +40,7 @@ function localDay(now: Date): IsoDay {
 }
 
 /** The day to write on checks: a clock that is days behind is not believed over the server. */
-export const today = ({ pinnedOn, view }: KeptView): IsoDay => {
-  const here = localDay(new Date());
-  return pinnedOn ?? (here < view.on ? view.on : here);
-};
+export const today = ({ pinnedOn, view }: KeptView): IsoDay => pinnedOn ?? [localDay(new Date()), view.on].sort().at(-1)!;
 
 export class RoundDevice {
   private state: DeviceState = BEFORE;

@@ -15,6 +15,8 @@ const SHELL = `duskwatch-shell-${__PRECACHE__.version}`;
 const USED = 'duskwatch-used';
 const ANSWERS = 'duskwatch-answers';
 const DOCUMENT = '/index.html';
+/** Signing in or out. */
+const CHANGES_PERSON = new Set(['/api/session', '/api/sessions', '/api/first-person', '/api/invitations/accept']);
 const KEPT_ANSWERS = new Set(['/api/week', '/api/program']);
 
 worker.addEventListener('install', (event) => {
@@ -38,8 +40,7 @@ worker.addEventListener('fetch', (event) => {
 
 /** Null leaves a request to the network, as if there were no worker. */
 function answerTo(request: Request, path: string): Promise<Response> | null {
-  if (path === '/api/session' || path === '/api/sessions') return request.method === 'GET' ? null : forgetAnswers(request);
-  if (request.method !== 'GET') return null;
+  if (request.method !== 'GET') return CHANGES_PERSON.has(path) ? forgetAnswers(request) : null;
   if (request.mode === 'navigate') return isRound(path) ? shellFirst(request) : networkFirst(request, DOCUMENT);
   if (KEPT_ANSWERS.has(path)) return keptAnswer(request);
   if (path.startsWith('/assets/')) return keptFile(request);
@@ -87,10 +88,13 @@ async function keptAnswer(request: Request): Promise<Response> {
   return fresh;
 }
 
-/** Signing in or out ends what another person may read. */
+/** What one person was told is not kept for the next. */
 async function forgetAnswers(request: Request): Promise<Response> {
   await caches.delete(ANSWERS);
-  return fetch(request);
+  const answer = await fetch(request);
+  // Once more: a question asked before may have been answered since.
+  await caches.delete(ANSWERS);
+  return answer;
 }
 
 async function forgetOldShells(): Promise<void> {

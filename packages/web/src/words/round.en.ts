@@ -66,7 +66,7 @@ export const roundEn = {
   list: {
     next: 'Next',
     again: 'Go on',
-    open: 'open',
+    open: (n: number) => (n === 1 ? 'open' : `${n} open`),
     done: 'done',
     skipped: (reason: string) => `skipped: ${reason}`,
     counted: (counts: string) => `counted ${counts}`,
@@ -98,7 +98,7 @@ export const roundEn = {
     of: (n: number, total: number) => `trap ${n} of ${total} here`,
     never: 'not checked yet',
     last: (when: string, count: string) => `last visit ${when}: ${count}`,
-    nights: (n: number) => (n === 0 ? 'today' : n === 1 ? 'last night' : `${n} nights ago`),
+    nights: (n: number) => (n === 0 ? 'today' : n === 1 ? 'yesterday' : `${n} nights ago`),
     notCounted: 'not counted',
     leftIn: 'moths were left in',
     left: 'left in',
