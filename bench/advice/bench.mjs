@@ -73,7 +73,6 @@ async function coreFromSource(folder) {
     bundle: true,
     format: 'esm',
     platform: 'node',
-    banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
     target: 'es2023',
     outfile,
   });

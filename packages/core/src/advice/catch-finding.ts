@@ -2,13 +2,14 @@
 
 import { ASSUMPTIONS, canonicalStage } from '../catalogue/index.ts';
 import type { CatchTier } from '../catalogue/types.ts';
-import { estimateRate, poolNewest, probabilityAbove, sumIntervals } from '../catch/index.ts';
+import { estimateRate, probabilityAbove, sumIntervals } from '../catch/index.ts';
 import type { CatchInterval, PooledCatch, RateEstimate } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
 import { daysBetween } from '../units/day.ts';
 import { distanceKm } from '../units/distance.ts';
-import { lookAlikes, lureUnknown, questions, rateEvidence, trendEvidence, unusableEvidence } from './catch-evidence.ts';
-import { historyOf, type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
+import { lookAlikes, lureUnknown, rateEvidence } from './catch-evidence.ts';
+import { pooled } from './pooled.ts';
+import { type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
 import { type CatchRule, lowestPerNight, ruleForDesign } from './rules.ts';
 import { type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
 import type { Evidence } from './types.ts';
@@ -46,33 +47,19 @@ const SLACK = 1e-9;
 
 export function catchFinding(prepared: Prepared, field: FieldRecord, insect: string, rules: readonly CatchRule[]): CatchFinding {
   const traps = trapsThisSeason(prepared, field, insect);
-  const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
   const stage = stageOf(prepared, field);
   const designs: DesignFinding[] = [];
   const unusable: Evidence[] = [];
   for (const design of new Set(traps.map((trap) => trap.design))) {
     const rule = ruleForDesign(rules, design);
-    const own = histories.filter(({ trap }) => trap.design === design);
+    const own = traps.filter((trap) => trap.design === design);
     const windowNights = rule?.kind === 'catch-threshold' && rule.per === 'week' ? 7 : 1;
-    const pool = (nights: number, from = own) =>
-      poolNewest(from, {
-        on: prepared.on,
-        windowNights: nights,
-        maxAgeDays: ASSUMPTIONS.maxCheckGapDays.value,
-        k: ASSUMPTIONS.catchDispersionK.value,
-        level: ASSUMPTIONS.intervalLevel.value,
-      });
-    const pooled = pool(windowNights);
-    unusable.push(...pooled.unusable.map(unusableEvidence));
-    const newest = pooled.designs[0];
-    if (!newest) continue;
-    const weeks = () => pool(ASSUMPTIONS.accumulationNights.value).designs[0];
-    const finding = assess(prepared, field, { rule, windowNights }, stage, newest, weeks);
-    const seen = own.map(({ history }) => history);
-    designs.push({
-      ...finding,
-      because: [...finding.because, ...trendEvidence(design, seen, prepared.on), ...questions(seen, newest)],
-    });
+    const pool = pooled(prepared, own, windowNights);
+    unusable.push(...pool.unusable);
+    if (!pool.newest) continue;
+    const longer = () => pooled(prepared, own, ASSUMPTIONS.accumulationNights.value).newest;
+    const finding = assess(prepared, field, { rule, windowNights }, stage, pool.newest, longer);
+    designs.push({ ...finding, because: [...finding.because, ...pool.context] });
   }
   return { traps, designs, unusable };
 }
@@ -82,18 +69,18 @@ function assess(
   field: FieldRecord,
   { rule, windowNights }: { readonly rule: CatchRule | null; readonly windowNights: number },
   stage: StageKnown | null,
-  pooled: PooledCatch,
-  longer: () => PooledCatch | undefined,
+  newest: PooledCatch,
+  longer: () => PooledCatch | null,
 ): DesignFinding {
-  const { rate, intervals, readsLow, spent } = freshest(pooled, rule);
+  const { rate, intervals, readsLow, spent } = freshest(newest, rule);
   const because: Evidence[] = [
-    rateEvidence(pooled.design, rate, intervals),
+    rateEvidence(newest.design, rate, intervals),
     ...spent,
     ...lureUnknown(intervals),
     ...lookAlikes(intervals),
   ];
   const finding = {
-    design: pooled.design,
+    design: newest.design,
     rule,
     stage: stageFit(field, rule?.stages ?? null, stage),
     rate,
@@ -168,8 +155,8 @@ function assess(
  * The rate from traps whose lures are within their life, where there are any. A spent lure only lowers the count, so if
  * the rate with those traps included reaches the rule anyway, it does so all the more truly.
  */
-function freshest(pooled: PooledCatch, rule: CatchRule | null) {
-  const spentIntervals = pooled.intervals.filter((interval) => interval.lurePastLife === true);
+function freshest(newest: PooledCatch, rule: CatchRule | null) {
+  const spentIntervals = newest.intervals.filter((interval) => interval.lurePastLife === true);
   const spent = uniqueBy(spentIntervals, (interval) => interval.trapId).map(
     (interval): Evidence => ({
       kind: 'lure-spent',
@@ -179,11 +166,11 @@ function freshest(pooled: PooledCatch, rule: CatchRule | null) {
     }),
   );
   const spentTraps = new Set(spentIntervals.map((interval) => interval.trapId));
-  const fresh = pooled.intervals.filter((interval) => !spentTraps.has(interval.trapId));
-  const whole = { rate: pooled.rate, intervals: pooled.intervals, readsLow: spent.length > 0, spent };
+  const fresh = newest.intervals.filter((interval) => !spentTraps.has(interval.trapId));
+  const whole = { rate: newest.rate, intervals: newest.intervals, readsLow: spent.length > 0, spent };
   if (spent.length === 0 || fresh.length === 0) return whole;
-  if (rule !== null && pooled.rate.perNight >= lowestPerNight(rule) * (1 - SLACK)) return whole;
-  const rate = estimateRate(sumIntervals(fresh), { k: pooled.rate.k, level: pooled.rate.level });
+  if (rule !== null && newest.rate.perNight >= lowestPerNight(rule) * (1 - SLACK)) return whole;
+  const rate = estimateRate(sumIntervals(fresh), { k: newest.rate.k, level: newest.rate.level });
   return { rate, intervals: fresh, readsLow: false, spent };
 }
 
@@ -196,10 +183,10 @@ export function tierOf(
   return { at: tiers[index] ?? null, next: tiers[index + 1] ?? null };
 }
 
-function accumulate(pooled: PooledCatch | undefined, thresholdPerNight: number): (Evidence & { kind: 'accumulation' }) | null {
-  if (!pooled) return null;
-  const { trapNights, count } = pooled.rate;
-  const traps = new Set(pooled.intervals.map((interval) => interval.trapId)).size;
+function accumulate(newest: PooledCatch | null, thresholdPerNight: number): (Evidence & { kind: 'accumulation' }) | null {
+  if (!newest) return null;
+  const { trapNights, count } = newest.rate;
+  const traps = new Set(newest.intervals.map((interval) => interval.trapId)).size;
   const nights = trapNights / traps;
   if (nights < ASSUMPTIONS.accumulationNights.value / 2) return null;
   return {

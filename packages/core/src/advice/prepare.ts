@@ -24,6 +24,7 @@ import { weatherSourceFor } from '../records/weather-source.ts';
 import { type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
 import { seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
+import type { SharedPool } from './pooled.ts';
 
 export interface Prepared {
   /** The program as written, but with each crop under the catalogue's name. */
@@ -43,6 +44,8 @@ export interface Prepared {
   readonly weather: ReadonlyMap<string, DailyExtremes>;
   readonly histories: Map<string, TrapHistory>;
   readonly heat: Map<string, HeatTrack>;
+  /** What sets of traps say together, shared by the fields they inform. */
+  readonly pools: Map<string, SharedPool>;
   /** Answers that many cells share, by a key of their own. */
   readonly shared: Map<string, unknown>;
 }
@@ -97,6 +100,7 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
     weather,
     histories: new Map(),
     heat: new Map(),
+    pools: new Map(),
     shared: new Map(),
   };
 }
@@ -113,9 +117,10 @@ export function withCheck(
   checksByTrap.set(check.trapId, [...others, check]);
   const histories = new Map(prepared.histories);
   histories.delete(check.trapId);
+  const pools = new Map([...prepared.pools].filter(([, pool]) => !pool.trapIds.includes(check.trapId)));
   const trap = prepared.traps.get(check.trapId);
   return {
-    prepared: { ...prepared, checksByTrap, histories },
+    prepared: { ...prepared, checksByTrap, histories, pools },
     touched: trap ? trap.informs.map((field) => ({ field, insect: trap.insect })) : [],
   };
 }

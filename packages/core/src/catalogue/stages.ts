@@ -100,6 +100,8 @@ function wordsOf(crop: Crop): ReadonlyMap<string, string> {
     if (!words.has(plain(word))) words.set(plain(word), stage);
   };
   for (const stage of crop.stages) for (const word of [stage.id, stage.name.en, stage.name.es]) add(word, stage.id);
+  // The rules' own spelling is found as it stands.
+  for (const { id } of crop.stages) words.set(id, id);
   const known = new Set(crop.stages.map((stage) => stage.id));
   for (const [stage, ...words] of [...(CROP_WORDS[crop.id] ?? []), ...OTHER_WORDS])
     if (known.has(stage)) for (const word of words) add(word, stage);
@@ -117,6 +119,8 @@ const BBCH = /^(?:bbch )?(\d{2})$/;
 export function canonicalStage(crop: string, written: string): string | null {
   const known = BY_CROP.get(crop);
   if (!known) return null;
+  const own = known.words.get(written);
+  if (own !== undefined) return own;
   const word = plain(written).replace(/^bbch(?=\d)/, 'bbch ');
   const code = BBCH.exec(word)?.[1];
   if (code === undefined) return known.words.get(word) ?? null;

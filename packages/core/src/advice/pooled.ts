@@ -1,0 +1,40 @@
+/** What the traps of one design say together, worked out once for all the fields they inform. */
+
+import { ASSUMPTIONS } from '../catalogue/index.ts';
+import { poolNewest } from '../catch/index.ts';
+import type { PooledCatch } from '../catch/types.ts';
+import type { TrapRecord } from '../records/schema.ts';
+import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
+import { historyOf, type Prepared } from './prepare.ts';
+import type { Evidence } from './types.ts';
+
+export interface SharedPool {
+  readonly trapIds: readonly string[];
+  /** Null when no trap of the design can be used. */
+  readonly newest: PooledCatch | null;
+  readonly unusable: readonly Evidence[];
+  /** Trend of the catch, and what people should be asked about the visits behind it. */
+  readonly context: readonly Evidence[];
+}
+
+/** `traps` are of one design; `windowNights` is how many nights the newest visits should cover. */
+export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowNights: number): SharedPool {
+  const trapIds = traps.map((trap) => trap.trapId);
+  const key = `${windowNights}\n${trapIds.join('\n')}`;
+  const known = prepared.pools.get(key);
+  if (known) return known;
+  const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
+  const { designs, unusable } = poolNewest(histories, {
+    on: prepared.on,
+    windowNights,
+    maxAgeDays: ASSUMPTIONS.maxCheckGapDays.value,
+    k: ASSUMPTIONS.catchDispersionK.value,
+    level: ASSUMPTIONS.intervalLevel.value,
+  });
+  const newest = designs[0] ?? null;
+  const seen = histories.map(({ history }) => history);
+  const context = newest ? [...trendEvidence(newest.design, seen, prepared.on), ...questions(seen, newest)] : [];
+  const pool = { trapIds, newest, unusable: unusable.map(unusableEvidence), context };
+  prepared.pools.set(key, pool);
+  return pool;
+}
