@@ -40,8 +40,8 @@ export interface Transport {
 
 type Fetch = (url: string, init: RequestInit) => Promise<Response>;
 
-/** Answers of a proxy, a rate limit or a server in trouble: the same request may succeed later. */
-const PASSING = new Set([408, 425, 429]);
+/** Answers to what was sent. Any other may come from a proxy, a rate limit or a wrong set-up, and pass. */
+const ABOUT_WHAT_WAS_SENT = new Set([400, 413, 422]);
 
 export function transportOver(fetch: Fetch, timeoutMs: number): Transport {
   async function post(url: string, type: string, body: BodyInit): Promise<{ status: number; body: unknown } | null> {
@@ -65,12 +65,12 @@ export function transportOver(fetch: Fetch, timeoutMs: number): Transport {
   }
 
   const unhappy = (answer: { status: number; body: unknown } | null): Answer => {
-    if (answer === null || answer.status >= 500 || PASSING.has(answer.status)) return { kind: 'unreachable' };
+    if (answer === null) return { kind: 'unreachable' };
     const said = answer.body as { problems?: readonly Problem[]; reason?: string; epoch?: string } | null;
     if (answer.status === 401) return { kind: 'signed-out' };
     if (answer.status === 409 && said?.reason === 'other-person') return { kind: 'other-person' };
     if (answer.status === 409 && said?.reason === 'other-history' && said.epoch) return { kind: said.reason, epoch: said.epoch };
-    if (!Array.isArray(said?.problems)) return { kind: 'unreachable' };
+    if (!ABOUT_WHAT_WAS_SENT.has(answer.status) || !Array.isArray(said?.problems)) return { kind: 'unreachable' };
     return { kind: 'refused', problems: said.problems };
   };
 
