@@ -29,7 +29,7 @@ const figures = {
     ...OWN,
   },
   samplePairs: {
-    value: 12,
+    value: 20,
     unit: 'samples with the catch before them known',
     why: 'Fewer pairs of catch and sample fix neither a lag nor a threshold.',
     ...OWN,

@@ -12,10 +12,10 @@ const learn = (seed: number, over: Partial<typeof crop> = {}) =>
   catchToInfestation(inventedInfestation(randomFrom(seed), { ...crop, ...over }), LAGS);
 
 describe('catch against what samples found', () => {
-  it('gives the lag it was simulated with about eight times in ten, without bias', () => {
+  it('holds the lag it was simulated with at least eight times in ten, without bias', () => {
     const { answered, held, bias } = lagCoverage(40, crop);
     expect(answered).toBeGreaterThanOrEqual(36);
-    expect(held).toBeGreaterThan(0.6);
+    expect(held).toBeGreaterThanOrEqual(0.8);
     expect(Math.abs(bias)).toBeLessThan(1.5);
   });
 
@@ -23,6 +23,7 @@ describe('catch against what samples found', () => {
     const found = learn(2, { pairs: 60 });
     if (!found.known) throw new Error(found.reason);
     const { suggestion } = found;
+    expect(found.lag.high - found.lag.low).toBeLessThanOrEqual(8);
     expect(suggestion.status).toBe('suggestion');
     expect(Math.abs(Math.log(suggestion.perNight / TRUE_THRESHOLD))).toBeLessThan(0.6);
     expect(suggestion.falseAlarms.examined + suggestion.misses.examined + suggestion.notCalled).toBe(found.pairs);

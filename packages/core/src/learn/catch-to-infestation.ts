@@ -6,7 +6,15 @@ import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { type ShareEstimate, shareInfested } from '../scouting/presence.ts';
 import { studentLimit } from '../statistics/index.ts';
 import { LEARN_ASSUMPTIONS } from './assumptions.ts';
-import { catchAtLag, catchReaching, type FitAtLag, fitAtLag, type InfestationPair, type Response } from './infestation-fit.ts';
+import {
+  catchAtLag,
+  catchReaching,
+  FITTED,
+  type FitAtLag,
+  fitAtLag,
+  type InfestationPair,
+  type Response,
+} from './infestation-fit.ts';
 import { type Estimate, type Learned, type NotKnown, notKnown } from './learned.ts';
 
 export interface InfestationOptions {
@@ -64,7 +72,7 @@ export function catchToInfestation(
   const best = likeliest(fits);
   if (best === null)
     return notKnown('no-fit', 'no lag with a fit', 'catches that differ', 'Add samples after low and high catches.');
-  const limit = studentLimit(level, usable.length - 2);
+  const limit = studentLimit(level, usable.length - FITTED);
   if (best.slope - limit * best.slopeStandardError <= 0)
     return notKnown(
       'no-relation',
@@ -137,17 +145,27 @@ function likeliest(fits: readonly FitAtLag[]): FitAtLag | null {
   );
 }
 
-/** Lags whose likelihood is not significantly lower than the highest. */
+/**
+ * From the last lag too unlikely before to the first too unlikely after those that are not: likelihood crosses its limit
+ * somewhere between lags tried, so the interval takes in the whole step.
+ */
 function lagInterval(
   profile: CatchToInfestation['profile'],
   best: number,
   limit: number,
   level: number,
 ): CatchToInfestation['lag'] {
-  const held = profile.filter(({ logLikelihood }) => -2 * logLikelihood <= limit ** 2).map(({ lag }) => lag);
-  const tried = profile.map(({ lag }) => lag);
-  const [low, high] = [Math.min(...held), Math.max(...held)];
-  return { value: best, low, high, level, openBelow: low === Math.min(...tried), openAbove: high === Math.max(...tried) };
+  const inOrder = profile.toSorted((a, b) => a.lag - b.lag);
+  const held = ({ logLikelihood }: { readonly logLikelihood: number }) => -2 * logLikelihood <= limit ** 2;
+  const [first, last] = [inOrder.findIndex(held), inOrder.findLastIndex(held)];
+  return {
+    value: best,
+    low: inOrder[Math.max(0, first - 1)]!.lag,
+    high: inOrder[Math.min(inOrder.length - 1, last + 1)]!.lag,
+    level,
+    openBelow: first === 0,
+    openAbove: last === inOrder.length - 1,
+  };
 }
 
 /** Each sample judged by lag and threshold from the others alone. */

@@ -1,6 +1,9 @@
 /** Infestation of samples against the catch some time before them, for one lag. */
 import { logisticRegression, negativeBinomialRegression, type RegressionFit } from '../statistics/index.ts';
 
+/** Intercept, slope and lag. */
+export const FITTED = 3;
+
 /** A sample of a field and the catches before it. */
 export interface InfestationPair {
   readonly examined: number;
@@ -53,13 +56,16 @@ export function fitAtLag(
   };
 }
 
-/** Pearson's X² over its degrees of freedom, at least 1 (McCullagh & Nelder 1989, 4.5; from memory). */
+/**
+ * Pearson's X² over its degrees of freedom, at least 1 (McCullagh & Nelder 1989, 4.5; from memory): the rows less
+ * intercept, slope and lag.
+ */
 function pearsonOverFreedom(pairs: readonly InfestationPair[], { fitted }: RegressionFit): number {
   const squares = pairs.reduce((sum, { examined, found }, i) => {
     const share = fitted[i]!;
     return sum + (found - examined * share) ** 2 / (examined * share * (1 - share));
   }, 0);
-  return Math.max(1, squares / (pairs.length - 2));
+  return Math.max(1, squares / (pairs.length - FITTED));
 }
 
 /** Moths per night at which the fitted share, or count per unit, reaches `level`. */

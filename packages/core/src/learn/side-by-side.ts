@@ -3,7 +3,8 @@
  *
  * Counts are negative binomial; the logarithm of the mean adds up the treatment, the block (one site in one night or
  * stretch of nights) and, where treatments changed places, the place. What a night or place does to all traps alike
- * thereby cancels, and the ratio of treatments is left.
+ * thereby cancels, and the ratio of treatments is left. In seeded simulations with few traps the interval of 80 % holds
+ * the truth in 75 to 85 % (`bench/learn/coverage.mjs`).
  */
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import {
