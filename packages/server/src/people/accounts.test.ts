@@ -1,10 +1,16 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { smallProgram } from '../small-program.testing.ts';
 import { hashPassword } from './passwords.ts';
-import { CODE, ORIGIN, PASSWORD, served } from './served.testing.ts';
+import { CODE, ORIGIN, PASSWORD, served as start } from './served.testing.ts';
 import { ABSOLUTE_MS, IDLE_MS } from './sessions.ts';
 
 const DAY_MS = 86_400_000;
+
+const served: typeof start = async (...options) => {
+  const server = await start(...options);
+  onTestFinished(server.stop);
+  return server;
+};
 
 describe('the first person', () => {
   it('is whoever has the code from the terminal, once', async () => {

@@ -5,7 +5,6 @@ import { join } from 'node:path';
 import type { Program, Role } from '@duskwatch/core';
 import { openStore } from '@duskwatch/store';
 import type { FastifyInstance } from 'fastify';
-import { onTestFinished } from 'vitest';
 import { buildServer } from '../server.ts';
 
 export const CODE = 'K7QM-2XWD-HF4T-9BNR';
@@ -51,6 +50,7 @@ export class Browser {
   signIn = (name: string, password = PASSWORD) => this.post('/api/session', { name, password });
 }
 
+/** Until `stop` is called. */
 export async function served(program: Partial<Program> = {}, publicOrigin?: string) {
   const folder = mkdtempSync(join(tmpdir(), 'duskwatch-people-'));
   const store = await openStore(join(folder, 'data.sqlite'));
@@ -64,17 +64,19 @@ export async function served(program: Partial<Program> = {}, publicOrigin?: stri
     now: () => new Date(clock.wallMs),
     elapsedS: () => clock.elapsedS,
   };
-  const app = buildServer({ store, accounts });
-  onTestFinished(async () => {
+  const records = { store, photoFolder: join(folder, 'photos'), now: () => clock.wallMs };
+  const app = buildServer({ store, accounts, records });
+  const stop = async () => {
     await app.close();
     await store.close();
     rmSync(folder, { recursive: true, force: true });
-  });
+  };
 
   return {
     app,
     store,
     clock,
+    stop,
     browser: (address?: string) => new Browser(app, address),
     /** The first coordinator, signed in. */
     async ida() {

@@ -30,7 +30,8 @@ export function mayWrite(
   const own = new Set(program.fields.filter((field) => person.farms.includes(field.farm)).map((field) => field.fieldId));
   for (const value of [...before, after]) {
     if (value === null || ('fieldId' in value && own.has(value.fieldId))) continue;
-    const got = 'fieldId' in value ? value.fieldId : kind;
+    // What is there already belongs to somebody else, and whose it is stays untold.
+    const got = value === after && 'fieldId' in value ? value.fieldId : 'a record of another farm';
     return { where: { column: 'field_id' }, got, expected: 'a field of your own farm', fix: 'Ask a coordinator to write it.' };
   }
   return null;
