@@ -56,13 +56,22 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
     ),
     treatment: treatmentFinding(prepared, field, insect),
   };
-  const draft = steps.map((step) => step(findings)).find((found) => found !== null)!;
+  const draft = firstOf(findings);
   return finish(prepared, field, insect, draft, contextOf(findings, draft));
 }
 
 type Step = (findings: Findings) => Draft | null;
 
-const steps: readonly Step[] = [notSusceptible, covered, decideBySample, decideByCatch, harvestStop, scout, blind, watch];
+const steps: readonly Step[] = [notSusceptible, covered, decideBySample, decideByCatch, harvestStop, scout, blind];
+
+/** The first step that has something to say; `watch` always has. */
+function firstOf(findings: Findings): Draft {
+  for (const step of steps) {
+    const draft = step(findings);
+    if (draft) return draft;
+  }
+  return watch(findings);
+}
 
 /** All the rules for the pair wait for another stage of the crop, or are past it. */
 function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null {
