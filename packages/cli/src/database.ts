@@ -11,8 +11,14 @@ export interface DataOption {
 export function databaseUrl({ data }: DataOption): string {
   const url = process.env.DATABASE_URL;
   if (data === undefined && url) return url;
-  return join(resolve(data ?? process.env.DUSKWATCH_DATA ?? join(checkoutRoot, 'data')), 'duskwatch.sqlite');
+  return join(dataFolder({ data }), 'duskwatch.sqlite');
 }
+
+/** Photos lie beside the database, or where it would lie. */
+export const photoFolder = (options: DataOption): string => join(dataFolder(options), 'photos');
+
+const dataFolder = ({ data }: { readonly data?: string | undefined }): string =>
+  resolve(data ?? process.env.DUSKWATCH_DATA ?? join(checkoutRoot, 'data'));
 
 /** The place of the data as a person may read it: an address without its password. */
 export function describeDatabase(options: DataOption): string {

@@ -3,7 +3,7 @@ import type { Problem } from '@duskwatch/core';
 import { type AccountsOptions, accountsOn, buildServer, isLoopback, newFirstPersonCode, THIS_MACHINE } from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
 import { webRoot } from '../checkout.ts';
-import { type DataOption, describeDatabase, openDatabase } from '../database.ts';
+import { type DataOption, describeDatabase, openDatabase, photoFolder } from '../database.ts';
 import { done, faulty, misused, type Outcome, optionProblem } from '../outcome.ts';
 import { bold, note, print } from '../terminal.ts';
 
@@ -47,7 +47,8 @@ export async function serve(options: ServeOptions): Promise<Outcome> {
 async function listen(store: Store, port: number, options: ServeOptions): Promise<Outcome> {
   const { host } = options;
   const accounts = options.accounts ? await accountsFor(store, options) : null;
-  const app = buildServer({ store, webRoot, log: true, ...(accounts && { accounts }) });
+  const records = { store, photoFolder: photoFolder(options) };
+  const app = buildServer({ store, webRoot, records, log: true, ...(accounts && { accounts }) });
   try {
     await app.listen({ port, host });
   } catch (error) {
