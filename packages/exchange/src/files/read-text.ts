@@ -18,7 +18,7 @@ export async function readBytes(path: string, file = basename(path), maxBytes = 
       where: { file },
       got: `a file of ${megabytes(about.size)}`,
       expected: `at most ${megabytes(maxBytes)}`,
-      fix: 'Split it by season, or raise the limit if the file is what it should be.',
+      fix: 'Split it by season: parts are imported one after another.',
     });
   }
   return ok(await readFile(path));

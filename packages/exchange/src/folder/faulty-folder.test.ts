@@ -117,7 +117,7 @@ describe('a folder with many faults', () => {
           where: { file: 'checks.csv' },
           got: 'a file of 200 MB',
           expected: 'at most 64 MB',
-          fix: 'Split it by season, or raise the limit if the file is what it should be.',
+          fix: 'Split it by season: parts are imported one after another.',
         },
       ],
     });
