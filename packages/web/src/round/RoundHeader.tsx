@@ -21,21 +21,17 @@ export function RoundHeader({ state, progress, search, go, theme, chooseTheme }:
     <header className="round-head">
       <div className="round-head-row">
         {progress && at >= 0 ? (
-          <button type="button" className="round-where" onClick={() => go({})} aria-label={w.header.list}>
+          <button type="button" className="round-where" onClick={() => go({})}>
             <span aria-hidden="true">‹ </span>
             {w.header.stop(at + 1, progress.stops.length)}
+            <span className="unseen">, {w.header.list}</span>
           </button>
         ) : (
           <span className="round-where">{w.header.label}</span>
         )}
         <Unsent state={state} go={go} />
-        <button
-          type="button"
-          className="round-theme"
-          onClick={() => chooseTheme(other)}
-          aria-label={w.header[other === 'dark' ? 'darkLabel' : 'lightLabel']}
-        >
-          {w.header[other]}
+        <button type="button" className="round-theme" onClick={() => chooseTheme(other)}>
+          {w.header[other]} <span className="unseen">{w.header.theme}</span>
         </button>
       </div>
       {progress && (

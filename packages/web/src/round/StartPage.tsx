@@ -102,12 +102,11 @@ export function StartPage({ state, device, view }: { state: DeviceState; device:
                   type="button"
                   className="stop-row"
                   aria-pressed={from === stop.station}
-                  aria-label={w.start.startAt(stop.station)}
                   onClick={() => setFrom(stop.station)}
                 >
                   <span className="stop-n">{index + 1}</span>
                   <span className="stop-name">
-                    <strong>{stop.station}</strong>
+                    <span className="unseen">{w.start.startAt}</span> <strong>{stop.station}</strong>
                     <small>{stop.fields.map(({ name }) => name).join(', ')}</small>
                   </span>
                   <span className="stop-state">

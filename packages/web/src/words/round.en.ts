@@ -9,7 +9,7 @@ export const roundEn = {
 
   header: {
     label: 'Round',
-    list: 'All stops',
+    list: 'all stops',
     stop: (n: number, of: number) => `Stop ${n} of ${of}`,
     progress: (done: number, of: number) => `${done} of ${plural(of, 'trap', 'traps')} seen to`,
     allSent: 'All sent',
@@ -18,8 +18,7 @@ export const roundEn = {
     unsentLabel: 'What is not yet sent',
     light: 'Day',
     dark: 'Night',
-    lightLabel: 'Use the bright theme',
-    darkLabel: 'Use the dark theme',
+    theme: 'theme',
   },
 
   nothing: {
@@ -45,7 +44,7 @@ export const roundEn = {
     finding: 'Finding you …',
     notFound: 'This phone does not say where it is. Tap the station to start from.',
     tapStation: 'Or tap the station to start from.',
-    startAt: (station: string) => `Start at ${station}`,
+    startAt: 'Start at',
     first: 'first',
     go: 'Start the round',
     before: 'Before you go',

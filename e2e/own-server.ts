@@ -1,0 +1,79 @@
+/** A server of a test's own, with a fresh demo: for tests that write. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { request as ask, createServer } from 'node:http';
+import { type AddressInfo, createServer as createProbe } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+export interface OwnServer {
+  readonly url: string;
+  stop(): Promise<void>;
+}
+
+export async function startServer(): Promise<OwnServer> {
+  const port = await freePort();
+  const data = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-own-'));
+  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(port), '--data', data];
+  const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  const url = `http://127.0.0.1:${port}`;
+  await listening(child);
+  return {
+    url,
+    async stop() {
+      child.kill('SIGTERM');
+      if (child.exitCode === null) await once(child, 'exit');
+      rmSync(data, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Resolves when the server prints its address; it does so once it answers. */
+function listening(child: ChildProcess): Promise<void> {
+  return new Promise((resolve, reject) => {
+    child.stdout!.on('data', (part) => String(part).includes('http://') && resolve());
+    child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
+  });
+}
+
+/** Passes all on to another server, and gives out the service worker of whichever version it is told. */
+export async function startVersions(behind: string): Promise<OwnServer & { release(version: string): void }> {
+  let version = '1';
+  const { hostname, port } = new URL(behind);
+  const server = createServer((request, response) => {
+    const { method, url: path, headers } = request;
+    // As a whole each time: what the browser has cached says nothing about the version given out.
+    const { 'if-none-match': _tag, 'if-modified-since': _time, ...unconditional } = headers;
+    const plain = { ...unconditional, host: `${hostname}:${port}`, 'accept-encoding': 'identity' };
+    const onward = ask({ hostname, port, method, path, headers: plain }, (answer) => {
+      const isWorker = path === '/service-worker.js';
+      const { 'content-length': _, ...rest } = answer.headers;
+      response.writeHead(answer.statusCode!, isWorker ? rest : answer.headers);
+      answer.pipe(response, { end: !isWorker });
+      if (isWorker) answer.on('end', () => response.end(`\n// ${version}\n`));
+    });
+    request.pipe(onward);
+  });
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  return {
+    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
+    release: (next) => {
+      version = next;
+    },
+    async stop() {
+      server.closeAllConnections();
+      server.close();
+    },
+  };
+}
+
+async function freePort(): Promise<number> {
+  const probe = createProbe().listen(0, '127.0.0.1');
+  await once(probe, 'listening');
+  const { port } = probe.address() as AddressInfo;
+  probe.close();
+  await once(probe, 'close');
+  return port;
+}
