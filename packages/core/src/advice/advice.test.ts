@@ -32,7 +32,13 @@ describe('a threshold is an estimate, not a switch', () => {
     expect(advice.verb).toBe('scout');
     expect(advice.rate).toBe(7);
     expect(advice.because).toContainEqual(expect.objectContaining({ kind: 'threshold', threshold: 10, reached: false }));
-    expect(evidenceOf(advice, 'accumulation')[0]).toMatchObject({ nights: 7, perTrap: 50, atThreshold: 70, share: 50 / 70 });
+    expect(evidenceOf(advice, 'accumulation')[0]).toMatchObject({
+      nights: 7,
+      perTrap: 50,
+      atThreshold: 70,
+      share: 50 / 70,
+      addsUp: true,
+    });
     expect(advice.cautions).toContainEqual({ kind: 'threshold-is-estimate' });
     expect(advice.rule).toMatchObject({ id: 'own-rule', standing: 'own' });
   });

@@ -143,7 +143,7 @@ function assess(
     reached,
     near:
       !reached && rate.perNight >= thresholdPerNight * ASSUMPTIONS.nearShare.value && above >= ASSUMPTIONS.nearProbability.value,
-    accumulating: accumulation !== null && accumulation.share >= ASSUMPTIONS.accumulationShare.value,
+    accumulating: accumulation?.addsUp ?? false,
     probabilityAbove: above,
     intervalDays,
     harvestStop: stopsBeforeHarvest(prepared, field, rule),
@@ -189,13 +189,15 @@ function accumulate(newest: PooledCatch | null, thresholdPerNight: number): (Evi
   const traps = new Set(newest.intervals.map((interval) => interval.trapId)).size;
   const nights = trapNights / traps;
   if (nights < ASSUMPTIONS.accumulationNights.value / 2) return null;
+  const share = count / trapNights / thresholdPerNight;
   return {
     kind: 'accumulation',
     nights,
     trapNights,
     perTrap: count / traps,
     atThreshold: thresholdPerNight * nights,
-    share: count / trapNights / thresholdPerNight,
+    share,
+    addsUp: share >= ASSUMPTIONS.accumulationShare.value,
   };
 }
 
@@ -218,7 +220,7 @@ function weatherAdjustments(prepared: Prepared, field: FieldRecord, rule: CatchR
 }
 
 /** A rule may hold a higher figure while a neighbouring crop draws the moths away. */
-function nearbyThreshold(prepared: Prepared, field: FieldRecord, rule: CatchRule) {
+export function nearbyThreshold(prepared: Prepared, field: FieldRecord, rule: CatchRule) {
   const usual = lowestPerNight(rule);
   const unless = rule.kind === 'catch-threshold' ? rule.unless : null;
   if (!unless) return { thresholdPerNight: usual, crop: null, because: [] };

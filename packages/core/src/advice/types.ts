@@ -85,6 +85,8 @@ export type Evidence =
       readonly perTrap: number;
       readonly atThreshold: number;
       readonly share: number;
+      /** Enough of the threshold, night after night, to send somebody into the field. */
+      readonly addsUp: boolean;
     }
   | {
       readonly kind: 'biofix';

@@ -1,6 +1,7 @@
 /** The season's catch as a line: one rate for every stretch in which the same visits speak. */
+import { nearbyThreshold } from '../advice/catch-finding.ts';
 import { historyOf, type Prepared, trapsThisSeason } from '../advice/prepare.ts';
-import { cellRules, lowestPerNight, ruleForDesign } from '../advice/rules.ts';
+import { cellRules, ruleForDesign } from '../advice/rules.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import { estimateRate, sumIntervals } from '../catch/index.ts';
 import type { CatchInterval } from '../catch/types.ts';
@@ -27,7 +28,7 @@ export function seasonLines(prepared: Prepared, field: FieldRecord, insect: stri
       from: points[0]!.from,
       to: points.at(-1)!.to,
       points,
-      thresholdPerNight: rule && lowestPerNight(rule),
+      thresholdPerNight: rule && nearbyThreshold(prepared, field, rule).thresholdPerNight,
     });
   }
   return lines;

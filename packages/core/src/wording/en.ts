@@ -174,7 +174,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
         : `No ${condition}: interval unchanged.`;
     }
     case 'accumulation':
-      return `Over the last ${plural(item.nights, 'night')} a trap caught ${figure(item.perTrap)} in all, ${percent(item.share)} of what the threshold every night would give (${figure(item.atThreshold)}): egg-laying adds up even below the threshold.`;
+      return `Over the last ${plural(item.nights, 'night')} a trap caught ${figure(item.perTrap)} in all, ${percent(item.share)} of what the threshold every night would give (${figure(item.atThreshold)})${item.addsUp ? ': egg-laying adds up even below the threshold' : ''}.`;
     case 'biofix':
       return `${biofixName(item.rule)} on ${date(item.on)}${item.trapId === null ? '' : ` in trap ${item.trapId}`}${item.earliest === item.on ? '' : ` (could have been from ${date(item.earliest)} on)`}.`;
     case 'event':

@@ -189,7 +189,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
       return item.applied ? `${capital(condition)}: intervalo ${change}.` : `Sin ${condition}: el intervalo no cambia.`;
     }
     case 'accumulation':
-      return `En las últimas ${plural(item.nights, 'noche')} una trampa capturó ${number(item.perTrap)} en total, el ${share(item.share)} de lo que daría el umbral cada noche (${number(item.atThreshold)}): la puesta se acumula aun por debajo del umbral.`;
+      return `En las últimas ${plural(item.nights, 'noche')} una trampa capturó ${number(item.perTrap)} en total, el ${share(item.share)} de lo que daría el umbral cada noche (${number(item.atThreshold)})${item.addsUp ? ': la puesta se acumula aun por debajo del umbral' : ''}.`;
     case 'biofix':
       return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde ${date(item.earliest)})`}.`;
     case 'event':
