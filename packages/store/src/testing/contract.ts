@@ -3,6 +3,7 @@ import { afterEach, describe } from 'vitest';
 import { openStore } from '../open.ts';
 import type { Store } from '../types.ts';
 import { accountContract } from './contract-accounts.ts';
+import { arrivalContract } from './contract-arrival.ts';
 import { conflictContract } from './contract-conflicts.ts';
 import { importContract } from './contract-import.ts';
 import { revisionContract } from './contract-revisions.ts';
@@ -38,5 +39,6 @@ export function storeContract(name: string, harness: Harness): void {
     conflictContract(bench);
     importContract(bench);
     accountContract(bench);
+    arrivalContract(bench);
   });
 }

@@ -1,6 +1,6 @@
 /** The outbox on disk: IndexedDB, written through before anybody is told that something is kept. */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { EntryState, NewRevision, OutboxEntry } from './types.ts';
+import type { EntryState, NewRevision, OutboxEntry, OutboxStatus } from './types.ts';
 
 export interface KeptPhoto {
   readonly photo: string;
@@ -20,6 +20,8 @@ interface Schema extends DBSchema {
   photos: { key: string; value: KeptPhoto; indexes: { state: [person: string, state: EntryState] } };
   facts: { key: 'epoch'; value: string };
 }
+
+type Counts = Pick<OutboxStatus, 'pending' | 'refused' | 'photos' | 'photosRefused' | 'ofOthers'>;
 
 export interface Answered {
   readonly revisionId: string;
@@ -148,20 +150,22 @@ export class OutboxDatabase {
     await write.done;
   }
 
-  async counts(person: string): Promise<{ pending: number; refused: number; photos: number; ofOthers: number }> {
+  async counts(person: string): Promise<Counts> {
     const read = this.db.transaction(['entries', 'photos']);
     const entries = read.objectStore('entries').index('state');
-    const [pending, refused, photos] = await Promise.all([
+    const kept = read.objectStore('photos').index('state');
+    const [pending, refused, photos, photosRefused] = await Promise.all([
       entries.count([person, 'pending']),
       entries.count([person, 'refused']),
-      read.objectStore('photos').index('state').count([person, 'pending']),
+      kept.count([person, 'pending']),
+      kept.count([person, 'refused']),
     ]);
     let ofOthers = 0;
     for await (const cursor of entries.iterate(null, 'nextunique')) {
       const { person: whose, state } = cursor.value;
       if (whose !== person && state === 'pending') ofOthers += await entries.count([whose, state]);
     }
-    return { pending, refused, photos, ofOthers };
+    return { pending, refused, photos, photosRefused, ofOthers };
   }
 
   close(): void {

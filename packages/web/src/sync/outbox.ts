@@ -37,6 +37,8 @@ class DeviceOutbox implements Outbox {
   private readonly listeners = new Set<() => void>();
   private held: OutboxStatus = NOTHING_YET;
   private running: Promise<SyncOutcome> | null = null;
+  /** Something was put while sending, perhaps too late for it. */
+  private again = false;
   private failures = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private closed = false;
@@ -104,6 +106,8 @@ class DeviceOutbox implements Outbox {
   sync(): Promise<SyncOutcome> {
     this.running ??= this.attempt().finally(() => {
       this.running = null;
+      if (this.again && this.held.trouble === null) this.sendSoon();
+      this.again = false;
     });
     return this.running;
   }
@@ -131,11 +135,14 @@ class DeviceOutbox implements Outbox {
 
   private readonly onOnline = (): void => {
     this.failures = 0;
-    void this.sync();
+    this.sendSoon();
   };
 
   private sendSoon(): void {
-    if (this.auto && !this.closed) void this.sync();
+    if (!this.auto || this.closed) return;
+    if (this.running) this.again = true;
+    // Whatever went wrong is in the status, and the next try is set.
+    else this.sync().catch(() => undefined);
   }
 
   private async attempt(): Promise<SyncOutcome> {
@@ -160,7 +167,7 @@ class DeviceOutbox implements Outbox {
     if ((trouble === 'unreachable' || outcome === 'busy') && this.auto && !this.closed) {
       const delay = retryDelayMs(Math.max(1, this.failures), this.random());
       nextTryMs = this.now() + delay;
-      this.timer = setTimeout(() => void this.sync(), delay);
+      this.timer = setTimeout(() => this.sendSoon(), delay);
     }
     this.tell({ sending: false, trouble, nextTryMs });
   }
@@ -177,6 +184,7 @@ const NOTHING_YET: OutboxStatus = {
   pending: 0,
   refused: 0,
   photos: 0,
+  photosRefused: 0,
   ofOthers: 0,
   sending: false,
   trouble: null,

@@ -77,7 +77,7 @@ async function sendPhotos({ database, transport, person, now, onProgress, stoppe
     const answer = await transport.photo(photo);
     if (answer.kind === 'stored') await database.settlePhoto(photo, 'acknowledged', now());
     else if (answer.kind === 'refused') await database.settlePhoto(photo, 'refused', now());
-    else return answer.kind === 'signed-out' ? 'signed-out' : 'unreachable';
+    else return answer.kind === 'signed-out' ? answer.kind : 'unreachable';
     await onProgress();
   }
   return null;

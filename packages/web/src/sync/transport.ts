@@ -38,25 +38,33 @@ export interface Transport {
   photo(photo: KeptPhoto): Promise<Answer | { readonly kind: 'stored' }>;
 }
 
+const TOO_LARGE: Problem = {
+  where: {},
+  got: 'more than the server takes at once',
+  expected: 'less',
+  fix: 'Shorten the note, or ask whoever runs the server to raise its limit.',
+};
+
 type Fetch = (url: string, init: RequestInit) => Promise<Response>;
 
 /** Answers to what was sent. Any other may come from a proxy, a rate limit or a wrong set-up, and pass. */
-const ABOUT_WHAT_WAS_SENT = new Set([400, 413, 422]);
+const ABOUT_WHAT_WAS_SENT = new Set([400, 413, 415, 422]);
 
 export function transportOver(fetch: Fetch, timeoutMs: number): Transport {
-  async function post(url: string, type: string, body: BodyInit): Promise<{ status: number; body: unknown } | null> {
+  async function post(url: string, type: string, content: BodyInit): Promise<{ status: number; body: unknown } | null> {
     const abort = new AbortController();
     const timer = setTimeout(() => abort.abort(), timeoutMs);
     try {
       const response = await fetch(url, {
         method: 'POST',
         headers: { 'content-type': type, accept: 'application/json' },
-        body,
+        body: content,
         credentials: 'same-origin',
         redirect: 'error',
         signal: abort.signal,
       });
-      return { status: response.status, body: await response.json() };
+      const said = response.json() as Promise<unknown>;
+      return { status: response.status, body: response.ok ? await said : await said.catch(() => null) };
     } catch {
       return null;
     } finally {
@@ -70,8 +78,11 @@ export function transportOver(fetch: Fetch, timeoutMs: number): Transport {
     if (answer.status === 401) return { kind: 'signed-out' };
     if (answer.status === 409 && said?.reason === 'other-person') return { kind: 'other-person' };
     if (answer.status === 409 && said?.reason === 'other-history' && said.epoch) return { kind: said.reason, epoch: said.epoch };
-    if (!ABOUT_WHAT_WAS_SENT.has(answer.status) || !Array.isArray(said?.problems)) return { kind: 'unreachable' };
-    return { kind: 'refused', problems: said.problems };
+    if (Array.isArray(said?.problems) && ABOUT_WHAT_WAS_SENT.has(answer.status)) {
+      return { kind: 'refused', problems: said.problems };
+    }
+    // A proxy's own limit on size: smaller pieces may pass, and the same piece never will.
+    return answer.status === 413 ? { kind: 'refused', problems: [TOO_LARGE] } : { kind: 'unreachable' };
   };
 
   return {

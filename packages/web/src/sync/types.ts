@@ -64,6 +64,8 @@ export interface OutboxStatus {
   readonly refused: number;
   /** Photos of this person not known to have arrived. */
   readonly photos: number;
+  /** Photos the server would not take; what was written stays without them. */
+  readonly photosRefused: number;
   /** Revisions of other people that wait on this machine. */
   readonly ofOthers: number;
   readonly sending: boolean;
