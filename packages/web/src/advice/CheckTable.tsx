@@ -2,6 +2,8 @@ import type { CheckEvidence } from '@duskwatch/core';
 import { useWording } from '../app/wording.ts';
 import { daySpan } from '../format/day.ts';
 import { countText } from '../format/number.ts';
+import { HistoryButton } from '../history/HistoryButton.tsx';
+import { historyWords } from '../words/history.ts';
 import { words } from '../words/index.ts';
 
 /** The visits that a rate rests on, one to a row. */
@@ -26,6 +28,7 @@ export function CheckTable({ checks }: { checks: readonly CheckEvidence[] }) {
           </th>
           <th scope="col">{w.condition}</th>
           <th scope="col">{w.lure}</th>
+          <th scope="col">{historyWords.button}</th>
         </tr>
       </thead>
       <tbody>
@@ -38,6 +41,9 @@ export function CheckTable({ checks }: { checks: readonly CheckEvidence[] }) {
             <td className="number">{check.others === null ? '–' : countText(check.others)}</td>
             <td>{wording.condition[check.condition]}</td>
             <td>{w.lureAge(check.lureAgeDays, check.lureLifeDays)}</td>
+            <td>
+              <HistoryButton kind="checks" recordKey={`${check.trapId}|${check.to}|1`} />
+            </td>
           </tr>
         ))}
       </tbody>

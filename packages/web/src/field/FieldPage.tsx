@@ -1,7 +1,7 @@
 import { day, type FieldInsectView, type FieldView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { fieldQuery } from '../api/queries.ts';
 import { DateControl } from '../app/DateControl.tsx';
 import { Failure } from '../app/Failure.tsx';
@@ -9,8 +9,11 @@ import { useTitle } from '../app/media.ts';
 import { useTemperatureUnit } from '../app/preferences.ts';
 import { VERBS } from '../app/search.ts';
 import { dayTextFrom } from '../format/day.ts';
+import { useDesk } from '../record/desk.ts';
+import { FieldRecords } from '../record/FieldRecords.tsx';
+import { fieldLater } from '../record/later.ts';
 import { words } from '../words/index.ts';
-import { cropText, shortReason, stageName } from '../words/names.ts';
+import { cropText, localName, shortReason, stageName } from '../words/names.ts';
 import { InsectSeason } from './InsectSeason.tsx';
 import { Legend } from './Legend.tsx';
 import { stageOn } from './reading.ts';
@@ -22,12 +25,14 @@ export function FieldPage() {
   const { fieldId } = route.useParams();
   const search = route.useSearch();
   const navigate = route.useNavigate();
-  const { data: view, error, refetch, isPlaceholderData } = useQuery(fieldQuery(fieldId, search.on));
+  const { data, error, refetch, isPlaceholderData } = useQuery(fieldQuery(fieldId, search.on));
+  const { entries } = useDesk();
+  const view = useMemo(() => (data ? fieldLater(data, entries) : undefined), [data, entries]);
   useTitle(view?.field.name ?? words.loading);
   useEffect(() => {
     // The router looked for the insect before its season had arrived.
-    if (view && location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
-  }, [view]);
+    if (data && location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
+  }, [data]);
 
   if (error && !view) return <Failure error={error} again={refetch} />;
   return (
@@ -50,6 +55,7 @@ export function FieldPage() {
           />
         )}
       </div>
+      {view && <FieldRecords view={view} />}
       {view ? <Seasons view={view} key={view.field.fieldId} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
     </main>
   );
@@ -101,7 +107,7 @@ function Seasons({ view }: { view: FieldView }) {
           <ul>
             {away.map(({ insect, advice }) => (
               <li key={insect.id}>
-                {insect.commonName.en}: {shortReason(advice)}
+                {localName(insect.commonName)}: {shortReason(advice)}
               </li>
             ))}
           </ul>

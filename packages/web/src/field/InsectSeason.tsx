@@ -2,8 +2,9 @@ import { EvidencePanel } from '../advice/EvidencePanel.tsx';
 import { useWording } from '../app/wording.ts';
 import { daySpan } from '../format/day.ts';
 import { words } from '../words/index.ts';
+import { localName } from '../words/names.ts';
 import { SeasonChart, type SeasonChartProps } from './SeasonChart.tsx';
-import { ActsTable, ChecksTable, HeatTable, RateTable } from './tables.tsx';
+import { ActsTable, ChecksTable, EarlierTable, HeatTable, RateTable } from './tables.tsx';
 
 const isDrawn = ({ lines, traps, heat, samples, treatments }: SeasonChartProps['insect']) =>
   [lines, traps, heat, samples, treatments].some((each) => each.length > 0);
@@ -17,7 +18,7 @@ export function InsectSeason(props: SeasonChartProps) {
     <section className={`insect verb-${advice.verb}`} id={insect.insect.id} aria-labelledby={`${insect.insect.id}-name`}>
       <div className="insect-head">
         <h2 id={`${insect.insect.id}-name`}>
-          {insect.insect.commonName.en} <i>{insect.insect.scientificName}</i>
+          {localName(insect.insect.commonName)} <i>{insect.insect.scientificName}</i>
         </h2>
         <p className="insect-verb">
           <b className="verb-word">{wording.verb[advice.verb]}</b> {wording.when(advice)}
@@ -40,13 +41,14 @@ export function InsectSeason(props: SeasonChartProps) {
         )}
         <div className="behinds">
           <RateTable insect={insect} />
+          <EarlierTable insect={insect} />
           <ChecksTable insect={insect} />
           {insect.heat
             .filter((heat) => heat.days.length > 0)
             .map((heat) => (
               <HeatTable key={heat.modelId} insect={insect} heat={heat} />
             ))}
-          <ActsTable insect={insect} />
+          <ActsTable fieldId={props.view.field.fieldId} insect={insect} />
         </div>
         <h3 className="unseen">{words.field.evidence}</h3>
         <EvidencePanel advice={advice} />

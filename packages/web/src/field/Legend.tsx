@@ -1,6 +1,7 @@
-import { ASSUMPTIONS, percent } from '@duskwatch/core';
+import { ASSUMPTIONS } from '@duskwatch/core';
 import { type ReactNode, useId } from 'react';
 import { useWide } from '../app/media.ts';
+import { percentText } from '../format/number.ts';
 import { words } from '../words/index.ts';
 import { CheckMark, Hatch, LureMark, SampleMark } from './marks.tsx';
 
@@ -11,12 +12,13 @@ export function Legend() {
   const hatch = useId();
   const marks: readonly (readonly [string, ReactNode])[] = [
     [
-      w.rate(percent(ASSUMPTIONS.intervalLevel.value)),
+      w.rate(percentText(ASSUMPTIONS.intervalLevel.value)),
       <g key="rate">
         <rect className="rate-band" x={0} y={3} width={26} height={10} />
         <line className="rate-line" x1={0} x2={26} y1={8} y2={8} />
       </g>,
     ],
+    [w.earlier, <line key="earlier" className="earlier-line" x1={0} x2={26} y1={8} y2={8} />],
     [w.threshold, <line key="threshold" className="threshold" x1={0} x2={26} y1={8} y2={8} />],
     [w.fit, <CheckMark key="fit" condition="fit" x={13} y={8} />],
     [w.doubtful, <CheckMark key="doubtful" condition="doubtful" x={13} y={8} />],

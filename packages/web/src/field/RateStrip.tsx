@@ -5,18 +5,20 @@ import { useWording } from '../app/wording.ts';
 import { bandPath, stepPath, stepVertices } from '../draw/steps.ts';
 import { rateText } from '../format/number.ts';
 import { words } from '../words/index.ts';
+import { EarlierLines } from './EarlierLines.tsx';
 import { Hatch } from './marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 168;
 const TOP = 16;
 
-/** The top of the axis holds every rate and the threshold; a wide interval may run off it, a rate never does. */
+/** The top of the axis holds every rate of this season and the threshold; an interval or an earlier season may run off it. */
 function topOf(insect: FieldInsectView): number {
   const rates = insect.lines.flatMap((line) => [line.thresholdPerNight ?? 0, ...line.points.map((point) => point.perNight ?? 0)]);
   const highs = insect.lines.flatMap((line) => line.points.map((point) => point.high ?? 0));
+  const before = insect.earlierSeasons.flatMap((season) => season.points.map((point) => point.perNight ?? 0));
   const rate = Math.max(0.1, ...rates);
-  return Math.min(Math.max(rate, ...highs), rate * 1.5);
+  return Math.min(Math.max(rate, ...highs, ...before), rate * 1.5);
 }
 
 export function RateStrip({ insect, ...props }: StripProps & { insect: FieldInsectView }) {
@@ -39,6 +41,7 @@ export function RateStrip({ insect, ...props }: StripProps & { insect: FieldInse
           </text>
         </g>
       ))}
+      <EarlierLines seasons={insect.earlierSeasons} frame={frame} y={y} />
       {insect.treatments.map((each) => {
         const from = frame.x(day(each.appliedOn));
         const to = each.protectsUntil ? frame.x(day(each.protectsUntil) + 1) : from;

@@ -5,6 +5,7 @@ import { frame as makeFrame } from '../draw/frame.ts';
 import { useWidth } from '../draw/useWidth.ts';
 import { dayText, isoOf } from '../format/day.ts';
 import { words } from '../words/index.ts';
+import { localName } from '../words/names.ts';
 import { EventList } from './EventList.tsx';
 import { HeatStrip } from './HeatStrip.tsx';
 import { RateStrip } from './RateStrip.tsx';
@@ -60,7 +61,7 @@ export function SeasonChart(props: SeasonChartProps) {
         className="strips"
         role="slider"
         tabIndex={0}
-        aria-label={words.field.chartLabel(insect.insect.commonName.en)}
+        aria-label={words.field.chartLabel(localName(insect.insect.commonName))}
         aria-description={words.field.chartHelp}
         aria-valuemin={frame.from}
         aria-valuemax={frame.to}

@@ -4,7 +4,7 @@ import { dayText } from '../format/day.ts';
 import { countText, intervalText, rateText } from '../format/number.ts';
 import { heatText } from '../format/temperature.ts';
 import { words } from '../words/index.ts';
-import { stageName } from '../words/names.ts';
+import { sampleKind, stageName } from '../words/names.ts';
 
 export interface Reading {
   readonly day: string;
@@ -27,6 +27,11 @@ export function readDay(view: FieldView, insect: FieldInsectView, on: IsoDay, un
     const interval = point.low === null || point.high === null ? '' : intervalText(point.low, point.high);
     return [w.rate(rateText(point.perNight), interval, wording.design[line.design])];
   });
+  const earlier = insect.earlierSeasons.flatMap(({ year, design, points }) => {
+    const point = points.find((each) => day(each.from) <= at && at < day(each.to));
+    if (!point || point.perNight === null) return [];
+    return [w.earlier(year, rateText(point.perNight), wording.design[design])];
+  });
   const stage = stageOn(view, on);
   const heat = insect.heat.flatMap((strip) => {
     const reached = strip.days.find((each) => each.date === on);
@@ -47,9 +52,12 @@ export function readDay(view: FieldView, insect: FieldInsectView, on: IsoDay, un
   });
   const samples = insect.samples
     .filter((each) => each.sampledOn === on)
-    .map((each) => w.sample(each.infested === null ? w.uncounted : countText(each.infested), each.examined, each.kind));
+    .map((each) =>
+      w.sample(each.infested === null ? w.uncounted : countText(each.infested), each.examined, sampleKind(each.kind)),
+    );
   const parts = [
     ...new Set(rates),
+    ...earlier,
     ...(stage ? [stageName(view.field.crop, stage)] : []),
     ...heat,
     ...checks,

@@ -2,9 +2,12 @@
 import type { FieldInsectView, HeatStrip } from '@duskwatch/core';
 import type { ReactNode } from 'react';
 import { useWording } from '../app/wording.ts';
-import { shortDay } from '../format/day.ts';
+import { shortDate, shortDay } from '../format/day.ts';
 import { countText, intervalText, rateText } from '../format/number.ts';
+import { HistoryButton } from '../history/HistoryButton.tsx';
+import { historyWords } from '../words/history.ts';
 import { words } from '../words/index.ts';
+import { localName, sampleKind } from '../words/names.ts';
 
 interface Column {
   readonly head: string;
@@ -67,7 +70,35 @@ export function RateTable({ insect }: { insect: FieldInsectView }) {
       wording.design[line.design],
     ]),
   );
-  return rows.length === 0 ? null : <Folded of={insect.insect.commonName.en} title={w.rates} columns={columns} rows={rows} />;
+  return rows.length === 0 ? null : (
+    <Folded of={localName(insect.insect.commonName)} title={w.rates} columns={columns} rows={rows} />
+  );
+}
+
+export function EarlierTable({ insect }: { insect: FieldInsectView }) {
+  const wording = useWording();
+  const w = words.field.tables;
+  const columns = [
+    { head: w.season, number: true },
+    { head: w.from },
+    { head: w.to },
+    { head: w.rate, number: true },
+    { head: w.design },
+    { head: w.stations },
+  ];
+  const rows = insect.earlierSeasons.flatMap(({ year, design, stations, points }) =>
+    newestFirst(points).map((point) => [
+      year,
+      shortDate(point.from),
+      shortDate(point.to),
+      point.perNight === null ? w.noTrap : rateText(point.perNight),
+      wording.design[design],
+      stations.join(', '),
+    ]),
+  );
+  return rows.length === 0 ? null : (
+    <Folded of={localName(insect.insect.commonName)} title={w.earlier} columns={columns} rows={rows} />
+  );
 }
 
 export function ChecksTable({ insect }: { insect: FieldInsectView }) {
@@ -82,6 +113,7 @@ export function ChecksTable({ insect }: { insect: FieldInsectView }) {
     { head: w.condition },
     { head: w.lure },
     { head: w.note },
+    { head: historyWords.button },
   ];
   const sorted = [...insect.checks].sort((a, b) => b.on.localeCompare(a.on) || a.trapId.localeCompare(b.trapId));
   const rows = sorted.map((check) => [
@@ -93,9 +125,15 @@ export function ChecksTable({ insect }: { insect: FieldInsectView }) {
     wording.condition[check.condition],
     `${w.lureAge(check.lureAgeDays, null)}${check.lurePastLife ? `, ${w.past}` : ''}`,
     check.note,
+    <HistoryButton key="history" kind="checks" recordKey={`${check.trapId}|${check.on}|1`} />,
   ]);
   return rows.length === 0 ? null : (
-    <Folded of={insect.insect.commonName.en} title={words.field.tables.checks(rows.length)} columns={columns} rows={rows} />
+    <Folded
+      of={localName(insect.insect.commonName)}
+      title={words.field.tables.checks(rows.length)}
+      columns={columns}
+      rows={rows}
+    />
   );
 }
 
@@ -107,24 +145,38 @@ export function HeatTable({ insect, heat }: { insect: FieldInsectView; heat: Hea
     each.total === null ? words.field.read.noHeat : countText(each.total),
     each.bridged ? w.yes : '',
   ]);
-  return <Folded of={insect.insect.commonName.en} title={`${w.heat}: ${heat.modelName}`} columns={columns} rows={rows} />;
+  return <Folded of={localName(insect.insect.commonName)} title={`${w.heat}: ${heat.modelName}`} columns={columns} rows={rows} />;
 }
 
-export function ActsTable({ insect }: { insect: FieldInsectView }) {
+export function ActsTable({ fieldId, insect }: { fieldId: string; insect: FieldInsectView }) {
   const w = words.field.tables;
   const read = words.field.read;
   const acts = [
-    ...insect.lures.map((lure) => [lure.placedOn, read.lure(lure.trapId), w.lureLife(lure.lifeDays)] as const),
+    ...insect.lures.map(
+      (lure) =>
+        [lure.placedOn, read.lure(lure.trapId), w.lureLife(lure.lifeDays), 'lures', `${lure.trapId}|${lure.placedOn}`] as const,
+    ),
     ...insect.samples.map((each) => {
       const infested = each.infested === null ? read.uncounted : countText(each.infested);
-      return [each.sampledOn, read.sample(infested, each.examined, each.kind), ''] as const;
+      const key = `${fieldId}|${insect.insect.id}|${each.sampledOn}|${each.kind}`;
+      return [each.sampledOn, read.sample(infested, each.examined, sampleKind(each.kind)), '', 'samples', key] as const;
     }),
     ...insect.treatments.map((each) => {
       const until = each.protectsUntil && shortDay(each.protectsUntil);
-      return [each.appliedOn, read.treatment(each.product), w.until(until)] as const;
+      const key = `${fieldId}|${insect.insect.id}|${each.appliedOn}|${each.product}`;
+      return [each.appliedOn, read.treatment(each.product), w.until(until), 'treatments', key] as const;
     }),
   ];
-  const rows = acts.sort((a, b) => b[0].localeCompare(a[0])).map(([date, what, detail]) => [shortDay(date), what, detail]);
-  const columns = [{ head: w.date }, { head: w.what }, { head: w.detail }];
-  return rows.length === 0 ? null : <Folded of={insect.insect.commonName.en} title={w.others} columns={columns} rows={rows} />;
+  const rows = acts
+    .sort((a, b) => b[0].localeCompare(a[0]))
+    .map(([date, what, detail, kind, key]) => [
+      shortDay(date),
+      what,
+      detail,
+      <HistoryButton key="history" kind={kind} recordKey={key} />,
+    ]);
+  const columns = [{ head: w.date }, { head: w.what }, { head: w.detail }, { head: historyWords.button }];
+  return rows.length === 0 ? null : (
+    <Folded of={localName(insect.insect.commonName)} title={w.others} columns={columns} rows={rows} />
+  );
 }

@@ -5,7 +5,7 @@ import type { Base } from '../sync/types.ts';
 import { recordWords } from '../words/record.ts';
 import { Aside } from './Aside.tsx';
 import { controlsFor } from './controls.ts';
-import { draftOf } from './draft.ts';
+import { type Draft, draftOf, readDraft } from './draft.ts';
 import { keyOfValue, recordName } from './naming.ts';
 import { RecordForm } from './RecordForm.tsx';
 import { useSay } from './say.ts';
@@ -29,14 +29,24 @@ export function Editor<K extends RecordKind>({ kind, start, kept, held, taken, c
   const say = useSay();
   const all = { ...start, ...kept } as Partial<RecordOf<K>> & { readonly fieldId?: string };
   const field = all.fieldId === undefined ? null : (names.fields.get(all.fieldId) ?? null);
+  const isTaken = (draft: Draft) => {
+    const { value } = readDraft(kind, draft, { ...(kept ? { kept } : {}), around });
+    return value !== null && taken?.has(keyOfValue(kind, value)) === true;
+  };
   return (
     <RecordForm
       kind={kind}
       start={draftOf(kind, start)}
       {...(kept ? { kept } : {})}
       around={around}
+      fresh={held === null && taken === undefined}
       controls={controlsFor(kind, all, around, names.wording)}
-      aside={(draft) => <Aside kind={kind} draft={draft} field={field} />}
+      aside={(draft) => (
+        <>
+          {taken && isTaken(draft) && <p className="replaces">{recordWords.replaces}</p>}
+          <Aside kind={kind} draft={draft} field={field} />
+        </>
+      )}
       more={children}
       close={close}
       save={async (value) => {

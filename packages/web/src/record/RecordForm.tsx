@@ -3,6 +3,7 @@ import { type ReactNode, useRef, useState } from 'react';
 import { recordWords } from '../words/record.ts';
 import { Control, type ControlKind } from './Control.tsx';
 import { type Around, type Draft, readDraft } from './draft.ts';
+import { PlaceHere } from './PlaceHere.tsx';
 
 export interface RecordFormProps<K extends RecordKind> {
   readonly kind: K;
@@ -11,6 +12,8 @@ export interface RecordFormProps<K extends RecordKind> {
   readonly kept?: Partial<RecordOf<K>>;
   readonly controls?: Readonly<Record<string, ControlKind>>;
   readonly around?: Around;
+  /** True for a record that must not take the place of another. */
+  readonly fresh?: boolean;
   readonly saveLabel?: string;
   /** What to know while writing, beside the boxes. */
   readonly aside?: (draft: Draft) => ReactNode;
@@ -51,7 +54,7 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
   const [saving, setSaving] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const columns = tables[kind].columns.filter((column) => !(column.key in kept));
-  const read = readDraft(kind, draft, { kept, around });
+  const read = readDraft(kind, draft, { kept, around, fresh: props.fresh ?? false });
   const problems = tried ? read.problems : new Map<string, never>();
 
   const submit = async () => {
@@ -93,6 +96,9 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
             />
           );
         })}
+        {columns.some((column) => column.key === 'longitude') && (
+          <PlaceHere write={(latitude, longitude) => change((before) => ({ ...before, latitude, longitude }))} />
+        )}
         {props.more}
         {[...problems].some(([key]) => !columns.some((column) => column.key === key)) && (
           <ul className="faults">

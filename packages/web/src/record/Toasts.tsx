@@ -30,7 +30,7 @@ function ToastLine({ toast }: { toast: Toast }) {
     // Whoever reads or reaches for it keeps it: pointer and focus stop the clock.
     // biome-ignore lint/a11y/noStaticElementInteractions: the line itself offers nothing to press
     <div
-      className="toast"
+      className="desk-toast"
       onPointerEnter={() => hold(true)}
       onPointerLeave={() => hold(false)}
       onFocus={() => hold(true)}

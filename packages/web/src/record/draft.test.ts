@@ -83,8 +83,9 @@ describe('a record in boxes', () => {
     expect(problemsAt(before, 'checkedOn')[0]!.expected).toContain('2026-06-01');
   });
 
-  test('may replace the record of its own key', () => {
-    const traps = [{ ...trap, design: 'bucket' as const }];
-    expect(readDraft('traps', draftOf('traps', trap), { around: { fields, traps } }).value).toEqual(trap);
+  test('may replace the record of its own key, unless it is a new one', () => {
+    const around = { fields, traps: [{ ...trap, design: 'bucket' as const }] };
+    expect(readDraft('traps', draftOf('traps', trap), { around }).value).toEqual(trap);
+    expect(problemsAt(readDraft('traps', draftOf('traps', trap), { around, fresh: true }), 'trapId')).toHaveLength(1);
   });
 });

@@ -41,11 +41,16 @@ export function draftOf<K extends RecordKind>(kind: K, value: Partial<RecordOf<K
 
 /**
  * @param kept properties that the form does not show, as they stay
+ * @param fresh true for a record that must not take the place of another
  */
 export function readDraft<K extends RecordKind>(
   kind: K,
   draft: Draft,
-  { kept = {}, around = {} }: { readonly kept?: Partial<RecordOf<K>>; readonly around?: Around } = {},
+  {
+    kept = {},
+    around = {},
+    fresh = false,
+  }: { readonly kept?: Partial<RecordOf<K>>; readonly around?: Around; readonly fresh?: boolean } = {},
 ): ReadDraft<K> {
   const problems: Problem[] = [];
   const read: Record<string, unknown> = { ...kept };
@@ -65,11 +70,11 @@ export function readDraft<K extends RecordKind>(
       fix: blank ? recordWords.fillIn : value.fix,
     });
   }
-  if (problems.length === 0) problems.push(...judge(kind, read as RecordOf<K>, around));
+  if (problems.length === 0) problems.push(...judge(kind, read as RecordOf<K>, around, fresh));
   return { value: problems.length === 0 ? (read as RecordOf<K>) : null, problems: byProperty(problems) };
 }
 
-function judge<K extends RecordKind>(kind: K, value: RecordOf<K>, around: Around): Problem[] {
+function judge<K extends RecordKind>(kind: K, value: RecordOf<K>, around: Around, fresh: boolean): Problem[] {
   const shape = recordSchemas[kind].safeParse(value);
   if (!shape.success) {
     return shape.error.issues.map(({ path, message }) => ({
@@ -80,7 +85,7 @@ function judge<K extends RecordKind>(kind: K, value: RecordOf<K>, around: Around
     }));
   }
   const same = (other: unknown) => JSON.stringify(keyValues(kind, other)) === JSON.stringify(keyValues(kind, value));
-  const others = (around as Partial<Program>)[kind]?.filter((other) => !same(other)) ?? [];
+  const others = (around as Partial<Program>)[kind]?.filter((other) => fresh || !same(other)) ?? [];
   const program = { ...emptyProgram(), ...around, [kind]: [...others, value] } as Program;
   return checkProgram(program, { words: catalogueWords });
 }

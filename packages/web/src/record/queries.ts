@@ -1,5 +1,5 @@
 /** Records as they are, were and compete: the shapes of the server's answers. */
-import type { Person, Problem, RecordKind, RecordOf } from '@duskwatch/core';
+import type { Problem, RecordKind, RecordOf } from '@duskwatch/core';
 import { queryOptions } from '@tanstack/react-query';
 import { ApiError, getJson } from '../api/client.ts';
 import type { StoredKind, ValueOf } from '../sync/types.ts';
@@ -68,13 +68,3 @@ export async function postJson<T>(path: string, body: unknown): Promise<T> {
   const why = said?.problems?.map(({ expected, fix }) => `${expected}. ${fix}`).join(' ');
   throw new ApiError(response.status < 500 ? 'refused' : 'failed', why ?? response.statusText);
 }
-
-export interface Session {
-  readonly mode: 'single-user' | 'accounts';
-  readonly person: Person | null;
-}
-
-export const sessionQuery = queryOptions({
-  queryKey: ['session'],
-  queryFn: ({ signal }) => getJson<Session>('/api/session', signal),
-});

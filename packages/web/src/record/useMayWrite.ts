@@ -1,7 +1,7 @@
 import type { Role } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
+import { sessionQuery } from '../api/session.ts';
 import type { StoredKind } from '../sync/types.ts';
-import { sessionQuery } from './queries.ts';
 
 /** What is offered to whom; the server decides for itself. */
 const WRITES: Readonly<Record<Role, readonly StoredKind[] | 'all'>> = {

@@ -3,11 +3,9 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 
 export const mapEn = {
   title: 'Map',
-  nav: 'Map',
   sub: (n: number, hidden: number) =>
     `${plural(n, 'station', 'stations')} with a place${hidden ? `, ${hidden} without: see the table` : ''}`,
   loading: 'Reading the stations …',
-  opening: 'Opening the map …',
   insect: 'Insect',
   all: 'All insects',
   label: (insect: string) => `Stations for ${insect}: size is the rate, hollow is unfit, a ring is due`,
@@ -16,16 +14,8 @@ export const mapEn = {
   zoomIn: 'Nearer',
   zoomOut: 'Farther',
   fit: 'Show all',
-  scale: (length: string) => length,
   north: 'N',
-  station: (name: string, said: string) => `${name}: ${said}`,
-  field: (name: string) => `field ${name}`,
-  rate: (rate: string, insect: string) => `${rate} a night, ${insect}`,
-  noRate: (insect: string) => `${insect}: no rate`,
-  unfit: 'unfit',
-  due: 'due',
-  notHanging: 'no trap hangs',
-  open: 'Open the trap',
+  noRateShort: 'no rate',
   key: {
     title: 'Marks',
     rate: 'rate: area grows with moths per trap per night',
@@ -34,7 +24,7 @@ export const mapEn = {
     field: 'field',
   },
   table: 'Table behind the map',
-  columns: { station: 'Station', insect: 'Insect', trap: 'Trap', rate: 'Rate', state: 'State', place: 'Place' },
+  columns: { station: 'Station', insect: 'Insect', trap: 'Trap', rate: 'Moths a night', state: 'State', place: 'Place' },
   empty: 'No station has coordinates yet. Give traps a latitude and longitude, and they stand here.',
 
   base: {

@@ -130,9 +130,8 @@ export const recordEn = {
     sample: 'Sample',
     treatment: 'Treatment',
     recorded: (n: number) => `${plural(n, 'record', 'records')} of this season`,
-    none: 'Nothing recorded this season yet.',
-    addField: 'Add a field',
-    editField: 'Edit the field',
+    editField: 'The field itself',
+    fieldHistory: 'History of the field',
   },
   titles: {
     add: {

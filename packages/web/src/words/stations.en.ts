@@ -8,6 +8,7 @@ export const stationsEn = {
     `${plural(stations, 'station', 'stations')} in use, ${plural(hanging, 'trap hangs', 'traps hang')}`,
   loading: 'Reading the traps …',
   add: 'Add a trap',
+  addField: 'Add a field',
   onMap: 'On the map',
   filter: {
     title: 'Filter',

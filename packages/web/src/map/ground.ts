@@ -1,0 +1,20 @@
+import type { ReactNode } from 'react';
+import type { Place } from './projection.ts';
+
+/** The ground as it now lies under the marks. */
+export interface GroundNow {
+  readonly width: number;
+  readonly height: number;
+  /** True without a base map: then a graticule is drawn. */
+  readonly plain: boolean;
+  readonly metresPerPixel: number;
+  readonly project: (place: Place) => readonly [number, number];
+  readonly placeAt: (x: number, y: number) => Place;
+}
+
+export interface GroundProps {
+  /** What must be in sight at first. */
+  readonly places: readonly Place[];
+  readonly label: string;
+  readonly children: (now: GroundNow) => ReactNode;
+}

@@ -1,0 +1,11 @@
+import { Editor } from '../record/Editor.tsx';
+import { Panel } from '../record/Panel.tsx';
+import { recordWords } from '../words/record.ts';
+
+export function NewField({ close }: { close: () => void }) {
+  return (
+    <Panel title={recordWords.titles.add.fields} close={close}>
+      <Editor kind="fields" start={{}} held={null} close={close} />
+    </Panel>
+  );
+}
