@@ -1,18 +1,32 @@
 import '@fontsource-variable/inter/wght.css';
 import '@fontsource-variable/inter/wght-italic.css';
 import './styles/index.css';
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { ApiError } from './api/client.ts';
+import { sessionQuery } from './api/session.ts';
 import { router } from './app/router.tsx';
+import { language } from './words/language.ts';
+
+/** Asking again would be answered alike. */
+const FINAL = new Set(['signed-out', 'forbidden', 'not-found', 'refused']);
+
+document.documentElement.lang = language;
 
 const queries = new QueryClient({
+  // Whichever answer tells first that the session has ended.
+  queryCache: new QueryCache({
+    onError: (error) => {
+      if (error instanceof ApiError && error.kind === 'signed-out')
+        void queries.invalidateQueries({ queryKey: sessionQuery.queryKey });
+    },
+  }),
   defaultOptions: {
     queries: {
       staleTime: 60_000,
-      retry: (failures, error) => failures < 2 && !(error instanceof ApiError && error.kind === 'not-found'),
+      retry: (failures, error) => failures < 2 && !(error instanceof ApiError && FINAL.has(error.kind)),
       retryDelay: 600,
     },
   },

@@ -1,16 +1,32 @@
+import type { Problem } from '@duskwatch/core';
+
 /** Why the page has no data, told apart because each asks something else of the reader. */
-export type ApiFailure = 'unreachable' | 'not-found' | 'refused' | 'failed';
+export type ApiFailure = 'unreachable' | 'signed-out' | 'forbidden' | 'not-found' | 'refused' | 'failed';
 
 export class ApiError extends Error {
   readonly kind: ApiFailure;
+  /** Of the answer; null when there was none. */
+  readonly status: number | null;
+  readonly problems: readonly Problem[];
+  /** Seconds to wait before another attempt, where the server says so. */
+  readonly waitS: number | null;
 
-  constructor(kind: ApiFailure, message: string) {
+  constructor(
+    kind: ApiFailure,
+    message: string,
+    answer: { status: number; problems: readonly Problem[]; waitS: number | null } | null = null,
+  ) {
     super(message);
     this.kind = kind;
+    this.status = answer?.status ?? null;
+    this.problems = answer?.problems ?? [];
+    this.waitS = answer?.waitS ?? null;
   }
 }
 
 function failureOf(status: number): ApiFailure {
+  if (status === 401) return 'signed-out';
+  if (status === 403) return 'forbidden';
   if (status === 404) return 'not-found';
   // A proxy in front of a server that is down answers for it.
   if (status === 502 || status === 503 || status === 504) return 'unreachable';
@@ -25,6 +41,37 @@ export async function getJson<T>(path: string, signal: AbortSignal): Promise<T> 
     if (signal.aborted) throw error;
     throw new ApiError('unreachable', String(error));
   }
-  if (!response.ok) throw new ApiError(failureOf(response.status), await response.text());
+  if (!response.ok) throw await errorOf(response);
   return (await response.json()) as T;
+}
+
+/** Asks the server to do something, which only it can. Gives what it answers; null for an answer without content. */
+export async function send<T>(method: 'POST' | 'PATCH' | 'DELETE', path: string, body?: unknown): Promise<T> {
+  let response: Response;
+  try {
+    response = await fetch(path, {
+      method,
+      headers: { accept: 'application/json', ...(body !== undefined && { 'content-type': 'application/json' }) },
+      ...(body !== undefined && { body: JSON.stringify(body) }),
+    });
+  } catch (error) {
+    throw new ApiError('unreachable', String(error));
+  }
+  if (!response.ok) throw await errorOf(response);
+  return (response.status === 204 ? null : await response.json()) as T;
+}
+
+async function errorOf(response: Response): Promise<ApiError> {
+  const text = await response.text();
+  const waitS = Number(response.headers.get('retry-after')) || null;
+  return new ApiError(failureOf(response.status), text, { status: response.status, problems: problemsIn(text), waitS });
+}
+
+function problemsIn(text: string): readonly Problem[] {
+  try {
+    const said = (JSON.parse(text) as { problems?: readonly Problem[] }).problems;
+    return Array.isArray(said) ? said : [];
+  } catch {
+    return [];
+  }
 }

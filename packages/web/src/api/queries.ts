@@ -6,6 +6,9 @@ export interface ProgramHead {
   readonly name: string;
   readonly invented: boolean;
   readonly pinnedOn: IsoDay | null;
+  readonly farms: readonly string[];
+  readonly crops: readonly string[];
+  readonly insects: readonly string[];
 }
 
 const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}` : path);

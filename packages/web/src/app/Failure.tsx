@@ -5,12 +5,18 @@ import { words } from '../words/index.ts';
 const failureOf = (error: unknown): ApiFailure => (error instanceof ApiError ? error.kind : 'failed');
 
 /** What went wrong, in the reader's terms, and the way on. */
-export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage'; again?: () => void }) {
-  const { title, text } = words.failure[props.kind ?? failureOf(props.error)];
+export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' | 'broken'; again?: () => void }) {
+  const kind = props.kind ?? failureOf(props.error);
+  const { title, text } = words.failure[kind];
   return (
     <main className="page notice" id="page">
       <h1>{title}</h1>
       <p>{text}</p>
+      {kind === 'broken' && (
+        <pre className="fault" lang="en">
+          {String(props.error)}
+        </pre>
+      )}
       <p className="actions">
         {props.again && (
           <button type="button" className="button" onClick={props.again}>

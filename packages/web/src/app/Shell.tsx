@@ -1,15 +1,16 @@
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet } from '@tanstack/react-router';
+import { Link } from '@tanstack/react-router';
 import { programQuery } from '../api/queries.ts';
+import { Toasts } from '../record/Toasts.tsx';
 import { words } from '../words/index.ts';
-import { useTemperatureUnit, useTheme } from './preferences.ts';
+import { Gate } from './Gate.tsx';
+import { Navigation } from './Navigation.tsx';
+import { useTheme } from './preferences.ts';
 
 export function Shell() {
   const { data: program } = useQuery(programQuery);
   const [theme, chooseTheme] = useTheme();
-  const [unit, chooseUnit] = useTemperatureUnit();
   const otherTheme = theme === 'dark' ? 'light' : 'dark';
-  const otherUnit = unit === 'F' ? 'C' : 'F';
   return (
     <>
       <a className="skip" href="#page">
@@ -23,16 +24,15 @@ export function Shell() {
           <span>{program?.name}</span>
           {program?.invented && <span className="invented">{words.app.invented}</span>}
         </p>
+        <Navigation />
         <div className="masthead-tools">
-          <button type="button" onClick={() => chooseUnit(otherUnit)} aria-label={words.app.units[otherUnit]}>
-            °{unit}
-          </button>
           <button type="button" onClick={() => chooseTheme(otherTheme)} aria-label={words.app.theme.label[otherTheme]}>
             {words.app.theme[otherTheme]}
           </button>
         </div>
       </header>
-      <Outlet />
+      <Gate />
+      <Toasts />
     </>
   );
 }

@@ -1,41 +1,15 @@
-import type { TemperatureUnit } from '@duskwatch/core';
+import type { LengthUnit, TemperatureUnit } from '@duskwatch/core';
 import { useSyncExternalStore } from 'react';
+import { remembered } from './remembered.ts';
 
 export type Theme = 'light' | 'dark';
 
-/** A choice that outlives the visit; where storage is closed to us, it lasts as long as the page. */
-function remembered<T extends string>(key: string, allowed: readonly T[], otherwise: () => T) {
-  const listeners = new Set<() => void>();
-  let current: T | null = null;
-  const read = (): T => {
-    if (current !== null) return current;
-    try {
-      const stored = localStorage.getItem(key);
-      current = allowed.find((value) => value === stored) ?? null;
-    } catch {}
-    return current ?? otherwise();
-  };
-  return {
-    read,
-    choose(value: T) {
-      current = value;
-      try {
-        localStorage.setItem(key, value);
-      } catch {}
-      for (const tell of listeners) tell();
-    },
-    subscribe(tell: () => void) {
-      listeners.add(tell);
-      return () => void listeners.delete(tell);
-    },
-  };
-}
-
 const darkScheme = () => matchMedia('(prefers-color-scheme: dark)');
 const theme = remembered<Theme>('duskwatch.theme', ['light', 'dark'], () => (darkScheme().matches ? 'dark' : 'light'));
-const unit = remembered<TemperatureUnit>('duskwatch.temperature', ['F', 'C'], () =>
-  navigator.language === 'en-US' || navigator.language === 'en' ? 'F' : 'C',
-);
+/** Where people measure in feet and degrees Fahrenheit. A browser that names no country is taken for one of there. */
+const inFeet = () => /^en(-US)?$|-US$/.test(globalThis.navigator?.language ?? '');
+const temperature = remembered<TemperatureUnit>('duskwatch.temperature', ['F', 'C'], () => (inFeet() ? 'F' : 'C'));
+const length = remembered<LengthUnit>('duskwatch.length', ['ft', 'm'], () => (inFeet() ? 'ft' : 'm'));
 
 export function useTheme(): [Theme, (value: Theme) => void] {
   const subscribe = (tell: () => void) => {
@@ -54,7 +28,12 @@ export function useTheme(): [Theme, (value: Theme) => void] {
   return [useSyncExternalStore(subscribe, theme.read), choose];
 }
 
-/** The unit that heat is shown in, whatever unit a model was published in. */
+/** The unit that heat and temperatures are shown in, whatever unit a model was published in. */
 export function useTemperatureUnit(): [TemperatureUnit, (value: TemperatureUnit) => void] {
-  return [useSyncExternalStore(unit.subscribe, unit.read), unit.choose];
+  return [useSyncExternalStore(temperature.subscribe, temperature.read), temperature.choose];
+}
+
+/** The unit that heights and distances are shown in; records keep metres. */
+export function useLengthUnit(): [LengthUnit, (value: LengthUnit) => void] {
+  return [useSyncExternalStore(length.subscribe, length.read), length.choose];
 }

@@ -1,39 +1,98 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet, useLocation } from '@tanstack/react-router';
+import { lazy, Suspense } from 'react';
+import { mapSearch } from '../map/search.ts';
 import { roundSearch } from '../round/search.ts';
+import { stationsSearch } from '../stations/search.ts';
 import { Failure } from './Failure.tsx';
-import { Shell } from './Shell.tsx';
 import { daySearch, parseSearch, stringifySearch, weekSearch } from './search.ts';
 
 const root = createRootRoute({ component: Root, notFoundComponent: () => <Failure kind="noPage" /> });
+const getParentRoute = () => root;
 const week = createRoute({
-  getParentRoute: () => root,
+  getParentRoute,
   path: '/',
   validateSearch: weekSearch,
   component: lazyRouteComponent(() => import('../week/WeekPage.tsx'), 'WeekPage'),
 });
 const field = createRoute({
-  getParentRoute: () => root,
+  getParentRoute,
   path: '/fields/$fieldId',
   validateSearch: daySearch,
   component: lazyRouteComponent(() => import('../field/FieldPage.tsx'), 'FieldPage'),
 });
+const traps = createRoute({
+  getParentRoute,
+  path: '/traps',
+  validateSearch: stationsSearch,
+  component: lazyRouteComponent(() => import('../stations/StationsPage.tsx'), 'StationsPage'),
+});
+const trap = createRoute({
+  getParentRoute,
+  path: '/traps/$trapId',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../stations/TrapPage.tsx'), 'TrapPage'),
+});
+const map = createRoute({
+  getParentRoute,
+  path: '/map',
+  validateSearch: mapSearch,
+  component: lazyRouteComponent(() => import('../map/MapPage.tsx'), 'MapPage'),
+});
+const conflicts = createRoute({
+  getParentRoute,
+  path: '/conflicts',
+  component: lazyRouteComponent(() => import('../history/ConflictsPage.tsx'), 'ConflictsPage'),
+});
 const round = createRoute({
-  getParentRoute: () => root,
+  getParentRoute,
   path: '/round',
   validateSearch: roundSearch,
   component: lazyRouteComponent(() => import('../round/RoundPage.tsx'), 'RoundPage'),
 });
+const people = createRoute({
+  getParentRoute,
+  path: '/people',
+  component: lazyRouteComponent(() => import('../people/PeoplePage.tsx'), 'PeoplePage'),
+});
+const settings = createRoute({
+  getParentRoute,
+  path: '/settings',
+  component: lazyRouteComponent(() => import('../settings/SettingsPage.tsx'), 'SettingsPage'),
+});
+const signIn = createRoute({
+  getParentRoute,
+  path: '/sign-in',
+  component: lazyRouteComponent(() => import('../people/SignInPage.tsx'), 'SignInPage'),
+});
+const first = createRoute({
+  getParentRoute,
+  path: '/first',
+  component: lazyRouteComponent(() => import('../people/FirstPersonPage.tsx'), 'FirstPersonPage'),
+});
+const join = createRoute({
+  getParentRoute,
+  path: '/join/$token',
+  component: lazyRouteComponent(() => import('../people/JoinPage.tsx'), 'JoinPage'),
+});
 
-/** The round fills a phone by itself; every other page stands in the shell. */
+const Shell = lazy(async () => ({ default: (await import('./Shell.tsx')).Shell }));
+
+/** The round fills a phone by itself and loads nothing else; every other page stands in the shell. */
 function Root() {
-  return useLocation().pathname === '/round' ? <Outlet /> : <Shell />;
+  if (useLocation({ select: ({ pathname }) => pathname === '/round' })) return <Outlet />;
+  return (
+    <Suspense>
+      <Shell />
+    </Suspense>
+  );
 }
 
 export const router = createRouter({
-  routeTree: root.addChildren([week, field, round]),
+  routeTree: root.addChildren([week, field, traps, trap, map, conflicts, round, people, settings, signIn, first, join]),
   parseSearch,
   stringifySearch,
   scrollRestoration: true,
+  defaultErrorComponent: ({ error, reset }) => <Failure kind="broken" error={error} again={reset} />,
 });
 
 declare module '@tanstack/react-router' {

@@ -1,9 +1,13 @@
-import { english, type Wording } from '@duskwatch/core';
+import { english, spanish, type TemperatureUnit, type Wording } from '@duskwatch/core';
 import { useMemo } from 'react';
+import { dayOrder, inLanguage } from '../words/language.ts';
 import { useTemperatureUnit } from './preferences.ts';
+
+export const wordingIn = (temperature: TemperatureUnit): Wording =>
+  inLanguage({ en: english, es: spanish })({ temperature, dayOrder });
 
 /** The core's sentences in the language of the page and the unit that the reader chose. */
 export function useWording(): Wording {
   const [temperature] = useTemperatureUnit();
-  return useMemo(() => english({ temperature }), [temperature]);
+  return useMemo(() => wordingIn(temperature), [temperature]);
 }

@@ -1,10 +1,13 @@
 /** Figures come from the core, so that a cell, a chart and a sentence never round one number in two ways. */
-import { figure } from '@duskwatch/core';
-import { words } from '../words/index.ts';
+import { wordingIn } from '../app/wording.ts';
+import { locale } from '../words/language.ts';
 
-const WHOLE = new Intl.NumberFormat(words.locale, { maximumFractionDigits: 0 });
+const WHOLE = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+// Figures hold no temperature: any unit says them alike.
+const { figure, percent } = wordingIn('C');
 
 export const rateText = figure;
+export const percentText = percent;
 export const intervalText = (low: number, high: number) => `${figure(low)}–${figure(high)}`;
 /** Counts and sums of heat: `1,204`. */
 export const countText = (count: number) => WHOLE.format(count);

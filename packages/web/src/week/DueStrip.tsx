@@ -1,9 +1,10 @@
-import type { DueField, DueTrap, InsectName, WeekView } from '@duskwatch/core';
+import type { DueField, DueTrap, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { useWide } from '../app/media.ts';
 import { dayText } from '../format/day.ts';
 import { words } from '../words/index.ts';
+import { insectName } from '../words/names.ts';
 import { fieldsOfTraps } from './trap-fields.ts';
 
 /** How many of a column's items stand open: on a phone only decisions do, so that the fields are not pushed away. */
@@ -18,7 +19,6 @@ interface Item {
 export function DueStrip({ view, on }: { view: WeekView; on: string | undefined }) {
   const w = words.week;
   const { decisions, scouting, checks, lures } = view.due;
-  const nameOf = (id: string) => view.insects.find((insect: InsectName) => insect.id === id)?.commonName.en ?? id;
   const field = (due: DueField): Item => ({
     key: `${due.fieldId}|${due.insect}`,
     node: (
@@ -28,7 +28,7 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
         </Link>{' '}
         {due.by && w.by(dayText(due.by))}
         <span className="due-what">
-          {due.farm} · {nameOf(due.insect)}
+          {due.farm} · {insectName(due.insect)}
         </span>
       </>
     ),
@@ -49,7 +49,7 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
       <>
         {trapLink(due)} {w.trapWhy[due.why]}, {w.late(due.daysLate)}
         <span className="due-what">
-          {due.station} · {nameOf(due.insect)}
+          {due.station} · {insectName(due.insect)}
         </span>
       </>
     ),

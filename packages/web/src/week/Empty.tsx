@@ -1,7 +1,26 @@
+import { useQuery } from '@tanstack/react-query';
+import { sessionQuery } from '../api/session.ts';
 import { words } from '../words/index.ts';
 
+/** A week without fields: why there are none for this person, and what to do about it. */
+export function NoFields() {
+  const { data: session } = useQuery(sessionQuery);
+  const w = words.week;
+  if (session?.person?.role === 'reader') return <Note title={w.reader.title} text={w.reader.text} />;
+  if (session?.person?.role === 'grower')
+    return <Note title={w.noFields.title} text={w.noFields.text(session.person.farms.join(', '))} />;
+  return <Ways />;
+}
+
+const Note = ({ title, text }: { title: string; text: string }) => (
+  <section className="notice">
+    <h2>{title}</h2>
+    <p>{text}</p>
+  </section>
+);
+
 /** A program with no fields: the two ways to begin. */
-export function Empty() {
+function Ways() {
   const w = words.empty;
   return (
     <section className="notice">

@@ -2,13 +2,14 @@ import type { Verb, WeekView } from '@duskwatch/core';
 import { SORTS, VERBS, type WeekSearch } from '../app/search.ts';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
-import { cropName } from '../words/names.ts';
+import { language } from '../words/language.ts';
+import { cropName, localName } from '../words/names.ts';
 import { countVerbs } from './select.ts';
 
 type Change = (change: Partial<WeekSearch>) => void;
 type Option = readonly [value: string, label: string];
 
-const distinct = (values: readonly string[]) => [...new Set(values)].sort((a, b) => a.localeCompare(b, 'en'));
+const distinct = (values: readonly string[]) => [...new Set(values)].sort((a, b) => a.localeCompare(b, language));
 
 function Choice(props: {
   label: string;
@@ -59,7 +60,7 @@ export function Filters({ view, search, change }: { view: WeekView; search: Week
   const w = words.filter;
   const farms = distinct(view.fields.map((field) => field.farm)).map((farm): Option => [farm, farm]);
   const crops = distinct(view.fields.map((field) => field.crop)).map((crop): Option => [crop, cropName(crop)]);
-  const insects = view.insects.map((insect): Option => [insect.id, insect.commonName.en]);
+  const insects = view.insects.map((insect): Option => [insect.id, localName(insect.commonName)]);
   const sorts = SORTS.map((sort): Option => [sort, w.sorts[sort]]);
   const choose = (key: 'farm' | 'crop' | 'insect' | 'sort') => (value: string) => change({ [key]: value || undefined });
   return (

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import { EvidencePanel } from '../advice/EvidencePanel.tsx';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
+import { localName } from '../words/names.ts';
 import { cellKey } from './select.ts';
 import { panelId } from './WeekCell.tsx';
 
@@ -35,7 +36,7 @@ export function OpenEvidence(props: {
       id={id}
       tabIndex={-1}
       className={`open-evidence verb-${advice.verb}`}
-      aria-label={`${field.name}, ${insect.commonName.en}`}
+      aria-label={`${field.name}, ${localName(insect.commonName)}`}
       onKeyDown={(event) => {
         if (event.key === 'Escape') close();
       }}
@@ -43,7 +44,7 @@ export function OpenEvidence(props: {
       <header>
         <h3>
           <span>
-            {field.name}, {insect.commonName.en}
+            {field.name}, {localName(insect.commonName)}
           </span>
           {wording.headline(advice)}
         </h3>

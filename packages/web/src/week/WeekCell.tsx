@@ -1,6 +1,6 @@
 import type { WeekCell as Cell, InsectName, WeekField } from '@duskwatch/core';
 import { useWording } from '../app/wording.ts';
-import { shortReason } from '../words/names.ts';
+import { localName, shortReason } from '../words/names.ts';
 import { type LineScale, Sparkline } from './Sparkline.tsx';
 import { cellKey } from './select.ts';
 
@@ -29,7 +29,7 @@ export function WeekCellButton({ cell, field, insect, scale, open, toggle, named
       onClick={() => toggle(cellKey(field.fieldId, insect.id))}
     >
       <span className="cell-words">
-        {named && <span className="cell-insect">{insect.commonName.en}</span>}
+        {named && <span className="cell-insect">{localName(insect.commonName)}</span>}
         <span className="cell-verb">
           <b className="verb-word">{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
           <span className="cell-when">{advice.verb === 'none' ? shortReason(advice) : wording.when(advice)}</span>

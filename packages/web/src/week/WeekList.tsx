@@ -1,6 +1,6 @@
 import type { WeekField } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { cropText, shortReason } from '../words/names.ts';
+import { cropText, localName, shortReason } from '../words/names.ts';
 import { OpenEvidence } from './OpenEvidence.tsx';
 import { cellKey, lineScales } from './select.ts';
 import { WeekCellButton } from './WeekCell.tsx';
@@ -31,7 +31,7 @@ function FieldLines(props: WeekBodyProps & { field: WeekField; scaleOf: ReturnTy
   const reasons = new Map<string | null, string[]>();
   for (const { insect, cell } of away) {
     const reason = shortReason(cell.advice);
-    reasons.set(reason, [...(reasons.get(reason) ?? []), insect.commonName.en]);
+    reasons.set(reason, [...(reasons.get(reason) ?? []), localName(insect.commonName)]);
   }
   return (
     <article className="week-lines">

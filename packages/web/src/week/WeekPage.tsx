@@ -1,4 +1,4 @@
-import { ASSUMPTIONS, percent, type WeekView } from '@duskwatch/core';
+import { ASSUMPTIONS, type WeekView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { weekQuery } from '../api/queries.ts';
@@ -7,17 +7,18 @@ import { Failure } from '../app/Failure.tsx';
 import { useTitle, useWide } from '../app/media.ts';
 import type { WeekSearch } from '../app/search.ts';
 import { dayTextFrom, longDay } from '../format/day.ts';
+import { percentText } from '../format/number.ts';
 import { words } from '../words/index.ts';
 import { CopyButtons } from './CopyButtons.tsx';
 import { DueStrip } from './DueStrip.tsx';
-import { Empty } from './Empty.tsx';
+import { NoFields } from './Empty.tsx';
 import { Filters, VerbFilter } from './Filters.tsx';
 import { selectWeek } from './select.ts';
 import { WeekList } from './WeekList.tsx';
 import { WeekSkeleton } from './WeekSkeleton.tsx';
 import { WeekTable } from './WeekTable.tsx';
 
-const LEVEL = percent(ASSUMPTIONS.intervalLevel.value);
+const LEVEL = percentText(ASSUMPTIONS.intervalLevel.value);
 const route = getRouteApi('/');
 
 /** Fields down, insects across: where must I act? */
@@ -60,7 +61,7 @@ export function WeekPage() {
 
 function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: (part: Partial<WeekSearch>) => void }) {
   const wide = useWide();
-  if (view.fields.length === 0) return <Empty />;
+  if (view.fields.length === 0) return <NoFields />;
   const selection = selectWeek(view, search);
   const sort = search.sort ?? 'farm';
   const body = {

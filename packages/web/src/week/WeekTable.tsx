@@ -2,7 +2,7 @@ import type { WeekField, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { Fragment } from 'react';
 import { words } from '../words/index.ts';
-import { cropName, cropText, stageName } from '../words/names.ts';
+import { cropName, cropText, localName, stageName } from '../words/names.ts';
 import { OpenEvidence } from './OpenEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
 import { WeekCellButton } from './WeekCell.tsx';
@@ -35,7 +35,7 @@ export function WeekTable(props: WeekBodyProps) {
           </th>
           {columns.map(({ insect }) => (
             <th scope="col" key={insect.id} className="week-column">
-              {insect.commonName.en}
+              {localName(insect.commonName)}
               <i>{insect.scientificName}</i>
             </th>
           ))}

@@ -2,6 +2,7 @@
 import type { WeekView, Wording } from '@duskwatch/core';
 import { longDay } from '../format/day.ts';
 import { words } from '../words/index.ts';
+import { localName } from '../words/names.ts';
 import type { WeekSelection } from './select.ts';
 
 const rows = ({ groups, columns }: WeekSelection) =>
@@ -16,7 +17,7 @@ export function weekAsText(view: WeekView, selection: WeekSelection, wording: Wo
   const lines = rows(selection).map(({ field, insect, advice }) => {
     const verb = [wording.verb[advice.verb], wording.when(advice)].filter(Boolean).join(' ');
     const said = [verb, wording.rate(advice)].filter(Boolean).join('; ');
-    return `${field.farm}, ${field.name}: ${insect.commonName.en}: ${said}`;
+    return `${field.farm}, ${field.name}: ${localName(insect.commonName)}: ${said}`;
   });
   return [head, ...lines].join('\n');
 }

@@ -1,6 +1,7 @@
 /** Which rows and columns of the week are shown, and in which order. */
 import { day, type InsectName, type SeasonLine, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
 import { VERBS, type WeekSearch } from '../app/search.ts';
+import { language } from '../words/language.ts';
 import type { LineScale } from './Sparkline.tsx';
 
 export interface WeekColumn {
@@ -21,7 +22,7 @@ export interface WeekSelection {
   readonly shown: number;
 }
 
-const byText = new Intl.Collator('en', { numeric: true }).compare;
+const byText = new Intl.Collator(language, { numeric: true }).compare;
 const NEVER = '9999-12-31';
 
 /** Position of the field's most pressing cell: verb first, then its date. */

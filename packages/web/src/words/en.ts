@@ -2,14 +2,11 @@
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 export const en = {
-  locale: 'en-GB',
-
   app: {
     name: 'Duskwatch',
     skip: 'Skip to the page',
     invented: 'invented demo',
     home: 'Duskwatch: this week',
-    units: { F: '°C: show heat in °F', C: '°F: show heat in °C' },
     theme: { light: 'Light', dark: 'Dark', label: { light: 'Use the light theme', dark: 'Use the dark theme' } },
   },
 
@@ -56,6 +53,15 @@ export const en = {
     shown: (n: number, all: number) => (n === all ? plural(all, 'field', 'fields') : `${n} of ${all} fields`),
     noMatch: 'No field matches these filters.',
     clear: 'Clear the filters',
+    reader: {
+      title: 'The week of a reader',
+      text: 'A reader sees how the season goes, but no field, farm or place. There is no advice here: it speaks about fields.',
+    },
+    noFields: {
+      title: 'No field of yours here yet',
+      text: (farms: string) =>
+        `You see the fields of ${farms}, and there is none yet. A coordinator adds fields, and says which farms are yours.`,
+    },
     copyText: 'Copy as text',
     copyCsv: 'Copy as CSV',
     copied: 'Copied.',
@@ -74,6 +80,12 @@ export const en = {
       confidence: 'confidence',
     },
   },
+
+  /** Before the name of a crop. */
+  habit: (habit: string, crop: string) => `${habit} ${crop}`,
+  habits: { bush: 'bush', vining: 'vining' } as Readonly<Record<string, string>>,
+  /** What a sample looked at; a kind not named here is shown as written. */
+  sampleKinds: { plants: 'plants', ears: 'ears', fruit: 'fruit', 'egg-masses': 'egg masses' } as Readonly<Record<string, string>>,
 
   filter: {
     title: 'Filter and sort',
@@ -140,6 +152,7 @@ export const en = {
       noTrap: 'no fit trap that night',
       notYet: 'not counted yet',
       rate: (rate: string, low: string, design: string) => `${rate} a night (${low}), ${design}`,
+      earlier: (year: number, rate: string, design: string) => `${year}: ${rate}, ${design}`,
       noHeat: 'no heat sum',
       bridged: 'bridged',
       check: (trap: string, count: string, nights: number, condition: string) =>
@@ -173,6 +186,7 @@ export const en = {
     legend: {
       title: 'Marks',
       rate: (level: string) => `rate, ${level} interval`,
+      earlier: 'earlier seasons of the traps of this field, on the same dates',
       threshold: 'the rule’s threshold',
       today: 'the day the page is read on',
       fit: 'check, trap fit',
@@ -187,6 +201,9 @@ export const en = {
     },
     tables: {
       rates: 'Table of nightly rates',
+      earlier: 'Table of earlier seasons',
+      season: 'Season',
+      stations: 'Stations',
       checks: (n: number) => `Table of ${plural(n, 'check', 'checks')}`,
       heat: 'Table of heat sums',
       others: 'Table of lures, samples and treatments',
@@ -266,9 +283,20 @@ export const en = {
       text: 'A date reads YYYY-MM-DD, such as 2025-07-12. Go back to the newest day.',
     },
     failed: { title: 'The server failed on this page', text: 'Its log says why. Other days and fields may still open.' },
+    'signed-out': { title: 'You are signed out', text: 'Sign in, and this page opens where you left it.' },
+    forbidden: {
+      title: 'This page is not open to you',
+      text: 'Your role does not reach it. A coordinator can change that.',
+    },
     noPage: { title: 'There is no such page', text: 'The address leads nowhere. This week is the way in.' },
+    broken: {
+      title: 'This page broke',
+      text: 'That is a fault in Duskwatch, not in what you did. What was saved is safe; the words below help whoever mends it.',
+    },
     again: 'Try again',
     home: 'Go to This week',
   },
   loading: 'Reading the season …',
 };
+
+export type Words = typeof en;

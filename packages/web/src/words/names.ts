@@ -1,20 +1,28 @@
 /** Names of the trade for what a program writes down; an unknown word is read as it stands. */
-import { type Advice, canonicalStage, cropById, type Evidence } from '@duskwatch/core';
+import { type Advice, canonicalStage, cropById, type Evidence, insectById, type LocalName } from '@duskwatch/core';
 import { words } from './index.ts';
+import { language } from './language.ts';
 
 const spaced = (slug: string) => slug.replaceAll('-', ' ');
 
-export const cropName = (crop: string) => cropById(crop)?.name.en ?? spaced(crop);
+/** A name of the catalogue in the language of the page. */
+export const localName = (name: LocalName) => name[language];
+
+export const insectName = (insect: string) => insectById(insect)?.commonName[language] ?? spaced(insect);
+export const cropName = (crop: string) => cropById(crop)?.name[language] ?? spaced(crop);
 
 /** The stage in the crop's own words, for a plain word or a BBCH code as written. */
 export function stageName(crop: string, written: string): string {
   const stage = canonicalStage(crop, written);
-  return cropById(crop)?.stages.find((each) => each.id === stage)?.name.en ?? spaced(written);
+  return cropById(crop)?.stages.find((each) => each.id === stage)?.name[language] ?? spaced(written);
 }
 
-/** `bush squash`, `sweet corn`. */
-export const cropText = (field: { readonly crop: string; readonly growthHabit: string | null }) =>
-  [field.growthHabit, cropName(field.crop)].filter(Boolean).join(' ');
+/** `bush squash`, `calabacín de mata`, `sweet corn`. */
+export function cropText({ crop, growthHabit }: { readonly crop: string; readonly growthHabit: string | null }): string {
+  return growthHabit === null ? cropName(crop) : words.habit(words.habits[growthHabit] ?? growthHabit, cropName(crop));
+}
+
+export const sampleKind = (kind: string) => words.sampleKinds[kind] ?? spaced(kind);
 
 const first = <K extends Evidence['kind']>(advice: Advice, kind: K) =>
   advice.because.find((each): each is Evidence & { kind: K } => each.kind === kind);

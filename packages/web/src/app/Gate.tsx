@@ -1,0 +1,48 @@
+import type { Person } from '@duskwatch/core';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { Outlet, useLocation } from '@tanstack/react-router';
+import { useEffect, useState } from 'react';
+import { type Session, sessionQuery } from '../api/session.ts';
+import { FirstPersonPage } from '../people/FirstPersonPage.tsx';
+import { SignInAgain } from '../people/SignInAgain.tsx';
+import { SignInPage } from '../people/SignInPage.tsx';
+import { desk, useDesk } from '../record/desk.ts';
+
+/** Open to people who have not signed in. */
+const OPEN = /^\/(sign-in|first|join\/.*)$/;
+
+/**
+ * The page, for whoever may see it. A session that ends in the middle of work leaves the page, and what was typed
+ * into it, standing behind the question for a name and a password.
+ */
+export function Gate() {
+  const { data: session } = useQuery(sessionQuery);
+  const open = useLocation({ select: ({ pathname }) => OPEN.test(pathname) });
+  const [worked, setWorked] = useState<Person | null>(null);
+  useSignedOutWrites(session);
+  const person = session?.person ?? null;
+  if (person && person.id !== worked?.id) setWorked(person);
+
+  if (open || !session || person) return <Outlet />;
+  if (session.needsFirstPerson) return <FirstPersonPage />;
+  if (!worked) return <SignInPage />;
+  return (
+    <>
+      <Outlet />
+      <SignInAgain person={worked} />
+    </>
+  );
+}
+
+/** Records that could not be sent for want of a session tell that it has ended, and go on their way with the next one. */
+function useSignedOutWrites(session: Session | undefined) {
+  const queries = useQueryClient();
+  const stuck = useDesk().status?.trouble === 'signed-out';
+  const signedIn = session?.person !== null;
+  useEffect(() => {
+    if (stuck) void queries.invalidateQueries({ queryKey: sessionQuery.queryKey });
+  }, [stuck, queries]);
+  useEffect(() => {
+    if (stuck && signedIn) void desk().then((outbox) => outbox.sync());
+  }, [stuck, signedIn]);
+}

@@ -1,0 +1,37 @@
+import type { Role } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { sessionQuery } from '../api/session.ts';
+import { conflictsQuery } from '../record/queries.ts';
+import { pagesWords as w } from '../words/pages.ts';
+
+const PAGES = [
+  ['/', 'week', ['coordinator', 'scout', 'grower', 'reader']],
+  ['/traps', 'traps', ['coordinator', 'scout', 'grower']],
+  ['/map', 'map', ['coordinator', 'scout', 'grower']],
+  ['/round', 'round', ['coordinator', 'scout']],
+  ['/people', 'people', ['coordinator']],
+  ['/settings', 'settings', ['coordinator', 'scout', 'grower', 'reader']],
+] as const satisfies readonly (readonly [string, string, readonly Role[]])[];
+
+/** The pages that the role reaches; conflicts only while there are any. Nobody signed in: none. */
+export function Navigation() {
+  const { data: session } = useQuery(sessionQuery);
+  const role = session?.person?.role;
+  const { data: conflicts } = useQuery({ ...conflictsQuery, enabled: role !== undefined && role !== 'reader' });
+  return (
+    <nav className="masthead-nav" aria-label={w.label}>
+      {role &&
+        PAGES.filter(([, , roles]) => (roles as readonly Role[]).includes(role)).map(([to, name]) => (
+          <Link key={to} to={to} activeOptions={{ exact: to === '/', includeSearch: false }}>
+            {w[name]}
+          </Link>
+        ))}
+      {conflicts && conflicts.length > 0 && (
+        <Link to="/conflicts" className="conflicts" aria-label={w.conflictsLabel(conflicts.length)}>
+          {w.conflicts(conflicts.length)}
+        </Link>
+      )}
+    </nav>
+  );
+}
