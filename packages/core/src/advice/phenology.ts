@@ -143,15 +143,15 @@ function scoutBy(event: EventEvidence, on: Day): Day | null {
 function projected(track: HeatTrack, remaining: number): EventEvidence['expected'] {
   const ahead = projectEvent(track, remaining);
   if (!ahead) return null;
-  const { early, middle, late, method, years } = ahead;
-  return { early: formatDay(early), middle: formatDay(middle), late: formatDay(late), method, years };
+  const { early, middle, late, lateOpen, method, years } = ahead;
+  return { early: formatDay(early), middle: formatDay(middle), late: formatDay(late), lateOpen, method, years };
 }
 
 function reachedOn(heat: ModelHeat, target: number): EventEvidence['expected'] {
   const reached = heat.track.dayReaching(heat.start, target);
   if (reached === null) return null;
   const date = formatDay(reached);
-  return { early: date, middle: date, late: date, method: 'reached', years: 0 };
+  return { early: date, middle: date, late: date, lateOpen: false, method: 'reached', years: 0 };
 }
 
 /** The model's calendar start in the growing year that holds `on`. */

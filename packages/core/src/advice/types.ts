@@ -113,6 +113,8 @@ export type Evidence =
         readonly early: IsoDay;
         readonly middle: IsoDay;
         readonly late: IsoDay;
+        /** True when `late` is only as far as is looked ahead: it may come later still, or not at all. */
+        readonly lateOpen: boolean;
         readonly method: 'reached' | 'past-years' | 'recent-days';
         readonly years: number;
       } | null;

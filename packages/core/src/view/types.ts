@@ -121,6 +121,7 @@ export interface HeatStrip {
       readonly early: IsoDay;
       readonly middle: IsoDay;
       readonly late: IsoDay;
+      readonly lateOpen: boolean;
       readonly method: 'reached' | 'past-years' | 'recent-days';
       readonly years: number;
     } | null;

@@ -245,10 +245,10 @@ function eventSentence(item: Evidence & { kind: 'event' }, date: Dates): string 
   if (item.status === 'now') return `${name}: now (${heat}).`;
   if (item.status === 'past') return `${name}: past (${heat}).`;
   if (item.expected === null) return `${name}: ahead, date not known (${heat}).`;
-  const { early, middle, late, method, years } = item.expected;
+  const { early, middle, late, lateOpen, method, years } = item.expected;
   const how =
     method === 'past-years' ? `from ${plural(years, 'past year')} at this source` : 'if the coming days are like the last 14';
-  return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)} ${how} (${heat}).`;
+  return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''} ${how} (${heat}).`;
 }
 
 function unusable(item: Evidence & { kind: 'trap-unusable' }, date: Dates): string {

@@ -260,12 +260,12 @@ function eventSentence(item: Evidence & { kind: 'event' }): string {
   if (item.status === 'now') return `${name}: ahora (${heat}).`;
   if (item.status === 'past') return `${name}: ya pasó (${heat}).`;
   if (item.expected === null) return `${name}: por venir, fecha desconocida (${heat}).`;
-  const { early, middle, late, method, years } = item.expected;
+  const { early, middle, late, lateOpen, method, years } = item.expected;
   const how =
     method === 'past-years'
       ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente`
       : 'si los próximos días son como los últimos 14';
-  return `${name}: hacia ${date(middle)}, entre ${date(early)} y ${date(late)} ${how} (${heat}).`;
+  return `${name}: hacia ${date(middle)}, entre ${date(early)} y ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).`;
 }
 
 function unusable(item: Evidence & { kind: 'trap-unusable' }): string {

@@ -20,6 +20,7 @@ const expectedDay = z.object({
   early: date,
   middle: date,
   late: date,
+  lateOpen: z.boolean(),
   method: z.enum(['reached', 'past-years', 'recent-days']),
   years: z.int(),
 });
