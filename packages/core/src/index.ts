@@ -6,6 +6,7 @@ export * from './forecast/index.ts';
 export * from './heat/index.ts';
 export * from './learn/index.ts';
 export * from './people/index.ts';
+export * from './quality/index.ts';
 export * from './records/index.ts';
 export * from './scouting/index.ts';
 export * from './season/index.ts';
