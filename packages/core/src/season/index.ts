@@ -1,1 +1,3 @@
+export { type Matrix, type PathOptions, pathCost, shortPath } from './path-search.ts';
 export * from './route.ts';
+export { lowerBound } from './route-bound.ts';
