@@ -12,15 +12,21 @@ export interface OwnServer {
   stop(): Promise<void>;
 }
 
-export async function startServer(): Promise<OwnServer> {
+/** With accounts, `printed` ends with the code for the first person. */
+export async function startServer(...options: readonly string[]): Promise<OwnServer & { printed(): string }> {
   const port = await freePort();
   const data = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-own-'));
-  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(port), '--data', data];
+  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(port), '--data', data, ...options];
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
   const url = `http://127.0.0.1:${port}`;
+  let printed = '';
+  child.stdout.on('data', (part) => {
+    printed += part;
+  });
   await listening(child);
   return {
     url,
+    printed: () => printed,
     async stop() {
       child.kill('SIGTERM');
       if (child.exitCode === null) await once(child, 'exit');
@@ -45,7 +51,7 @@ export async function startVersions(behind: string): Promise<OwnServer & { relea
     const { method, url: path, headers } = request;
     // As a whole each time: what the browser has cached says nothing about the version given out.
     const { 'if-none-match': _tag, 'if-modified-since': _time, ...unconditional } = headers;
-    const plain = { ...unconditional, host: `${hostname}:${port}`, 'accept-encoding': 'identity' };
+    const plain = { ...unconditional, 'accept-encoding': 'identity' };
     const onward = ask({ hostname, port, method, path, headers: plain }, (answer) => {
       const isWorker = path === '/service-worker.js';
       const { 'content-length': _, ...rest } = answer.headers;

@@ -204,7 +204,7 @@ test('a fallen trap with a new lure, a stage, a note and a photo arrives as it w
   await page.getByRole('button', { name: 'Unfit' }).click();
   await save(page).click();
   await expect(page.getByRole('alert')).toHaveText('Say what is wrong with it.');
-  await page.getByRole('button', { name: 'down', exact: true }).click();
+  await page.getByRole('button', { name: 'Down', exact: true }).click();
 
   const done = page.getByRole('button', { name: 'Done' });
   await page.getByRole('button', { name: /^Lure/ }).click();
@@ -365,6 +365,16 @@ test('a phone that has never had signal says so, and goes on when there is some'
   await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
 });
 
+test('who signs out leaves no round behind on the phone', async ({ page, context }) => {
+  await startRound(page);
+  await page.reload();
+  await expect(next(page)).toBeVisible();
+  await page.evaluate(() => fetch('/api/session', { method: 'DELETE' }).then(() => undefined));
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'No round on this phone yet' })).toBeVisible();
+});
+
 test('a new version waits for the end of the round', async ({ page, server }) => {
   const versions = await startVersions(server.url);
   try {
@@ -453,7 +463,8 @@ for (const theme of ['light', 'dark'] as const) {
     await looksRight();
     await page.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Unfit' }).click();
-    await page.getByRole('button', { name: 'full', exact: true }).click();
+    await looksRight();
+    await page.getByRole('button', { name: 'Full', exact: true }).click();
     await looksRight();
     await saveAndGo(page);
     await looksRight();

@@ -1,7 +1,7 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { shortDay } from '../format/day.ts';
 import { roundWords as w } from '../words/round.ts';
-import { CountPad } from './CountPad.tsx';
+import { Counts, Pad } from './CountPad.tsx';
 import { choose, type Draft, draftOf, missing, newDraft, UNFIT_REASONS } from './draft.ts';
 import { Extras } from './Extras.tsx';
 import { capital, countText, lastVisitText, local, metres } from './figures.ts';
@@ -62,7 +62,8 @@ export function TrapPage(props: Props) {
       <TrapHead {...props} />
       {correcting && <p className="hint correcting">{w.trap.correcting}</p>}
       {skipped?.kind === 'skipped' && <p className="hint">{w.trap.skippedBefore(w.skipSheet.reasons[skipped.reason])}</p>}
-      <CountPad draft={draft} insect={insect} change={change} />
+      <Counts draft={draft} insect={insect} change={change} />
+      {missing(draft) === 'unfit-reason' ? <WhatIsWrong change={change} /> : <Pad change={change} />}
       <Condition draft={draft} change={change} />
       <Extras {...{ state, device, on, trap, draft, change }} stop={at.stop} />
       <div className="round-foot">
@@ -151,44 +152,39 @@ function TrapTabs({ all, at, trap, go }: Pick<Props, 'at' | 'trap' | 'go'> & { a
   );
 }
 
-function Condition({ draft, change }: { draft: Draft; change: (make: (before: Draft) => Draft) => void }) {
-  const what = useRef<HTMLDivElement>(null);
-  const unfit = draft.condition === 'unfit';
-  useEffect(() => {
-    if (unfit) what.current?.scrollIntoView({ block: 'nearest' });
-  }, [unfit]);
+type Change = (make: (before: Draft) => Draft) => void;
+
+function Condition({ draft, change }: { draft: Draft; change: Change }) {
   return (
-    <>
-      {/* biome-ignore lint/a11y/useSemanticElements: a row of toggle buttons, named as a group; a fieldset would draw a box. */}
-      <div className="choices three" role="group" aria-label={w.trap.condition}>
-        {(['fit', 'doubtful', 'unfit'] as const).map((condition) => (
-          <button
-            key={condition}
-            type="button"
-            aria-pressed={draft.condition === condition}
-            onClick={() => change((before) => choose(before, condition))}
-          >
-            {w.trap.conditions[condition]}
-          </button>
-        ))}
-      </div>
-      {unfit && (
-        // biome-ignore lint/a11y/useSemanticElements: as above.
-        <div ref={what} className="choices what" role="group" aria-label={w.trap.what}>
-          <p className="hint">{w.trap.what}</p>
-          {UNFIT_REASONS.map((reason) => (
-            <button
-              key={reason}
-              type="button"
-              aria-pressed={draft.unfit === reason}
-              onClick={() => change((before) => ({ ...before, unfit: reason }))}
-            >
-              {w.trap.reasons[reason]}
-            </button>
-          ))}
-        </div>
-      )}
-    </>
+    // biome-ignore lint/a11y/useSemanticElements: a row of toggle buttons, named as a group; a fieldset would draw a box.
+    <div className="choices three" role="group" aria-label={w.trap.condition}>
+      {(['fit', 'doubtful', 'unfit'] as const).map((condition) => (
+        <button
+          key={condition}
+          type="button"
+          aria-pressed={draft.condition === condition}
+          onClick={() => change((before) => choose(before, condition))}
+        >
+          {w.trap.conditions[condition]}
+          {condition === 'unfit' && draft.unfit && <small>{w.trap.reasons[draft.unfit]}</small>}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** Stands where the pad was, until it is answered: then the pad comes back, for a trap that is full has moths in it. */
+function WhatIsWrong({ change }: { change: Change }) {
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: as above.
+    <div className="what" role="group" aria-label={w.trap.what}>
+      <p>{w.trap.what}</p>
+      {UNFIT_REASONS.map((reason) => (
+        <button key={reason} type="button" onClick={() => change((before) => ({ ...before, unfit: reason }))}>
+          {capital(w.trap.reasons[reason])}
+        </button>
+      ))}
+    </div>
   );
 }
 

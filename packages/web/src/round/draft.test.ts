@@ -61,6 +61,7 @@ describe('a draft at a trap', () => {
     expect(missing(down)).toBeNull();
     expect(checkFrom(down, visit, null, reasons)).toMatchObject({ targetCount: null, condition: 'unfit', note: 'down. by deer' });
     expect(choose(down, 'fit').unfit).toBeNull();
+    expect(missing(choose(down, 'unfit'))).toBe('unfit-reason');
   });
 
   it('never assumes a new lure, also where one is due', () => {

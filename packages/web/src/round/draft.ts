@@ -61,9 +61,8 @@ function digits(text: string): string {
   return plain.length > MAX_DIGITS ? plain.slice(0, MAX_DIGITS) : plain;
 }
 
-export function choose(draft: Draft, condition: Condition): Draft {
-  return { ...draft, condition, unfit: condition === 'unfit' ? draft.unfit : null };
-}
+/** Choosing unfit, also once more, asks what is wrong. */
+export const choose = (draft: Draft, condition: Condition): Draft => ({ ...draft, condition, unfit: null });
 
 /** What stands in the way of saving; null when nothing does. */
 export function missing(draft: Draft): 'count' | 'unfit-reason' | null {

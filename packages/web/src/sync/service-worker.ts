@@ -88,13 +88,30 @@ async function keptAnswer(request: Request): Promise<Response> {
   return fresh;
 }
 
-/** What one person was told is not kept for the next. */
+/** What one person was told is not kept for the next; what they wrote waits in the outbox, which is theirs alone. */
 async function forgetAnswers(request: Request): Promise<Response> {
   await caches.delete(ANSWERS);
   const answer = await fetch(request);
   // Once more: a question asked before may have been answered since.
   await caches.delete(ANSWERS);
+  if (answer.ok && request.method === 'DELETE') await forgetRound();
   return answer;
+}
+
+/** Without the library that the page uses: a worker is small, because it is started for every file. */
+async function forgetRound(): Promise<void> {
+  const known = await indexedDB.databases();
+  if (!known.some(({ name }) => name === 'duskwatch-round')) return;
+  await new Promise<void>((resolve, reject) => {
+    const opening = indexedDB.open('duskwatch-round');
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const write = opening.result.transaction('facts', 'readwrite');
+      write.objectStore('facts').clear();
+      write.oncomplete = () => resolve();
+      write.onabort = () => reject(write.error);
+    };
+  }).catch(() => undefined);
 }
 
 async function forgetOldShells(): Promise<void> {
