@@ -1,3 +1,10 @@
+export { SEASON_ASSUMPTIONS, type SeasonAssumptionId } from './assumptions.ts';
+export * from './dispersion.ts';
+export * from './hanging-date.ts';
+export * from './lure-changes.ts';
+export * from './lure-need.ts';
 export { type Matrix, type PathOptions, pathCost, shortPath } from './path-search.ts';
 export * from './route.ts';
 export { lowerBound } from './route-bound.ts';
+export * from './trap-number.ts';
+export * from './trap-table.ts';

@@ -1,0 +1,95 @@
+/** How much traps of one field differ in the same nights, from a program's own checks. */
+import { historyOf, type Prepared } from '../advice/prepare.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
+import type { Assumption } from '../catalogue/types.ts';
+import type { CatchInterval } from '../catch/types.ts';
+import { groupBy } from '../learn/group-by.ts';
+import type { TrapDesign } from '../records/schema.ts';
+import { indicatorColumns, negativeBinomialRegression, withIntercept } from '../statistics/index.ts';
+import { SEASON_ASSUMPTIONS } from './assumptions.ts';
+
+export type DispersionReason =
+  /** The program's own figure is used. */
+  | 'own-checks'
+  /** Too few stretches of the same nights with two or more traps, or too few moths in them. */
+  | 'too-few-checks'
+  /** The counts scatter no more than chance: the assumed k stays, because it errs towards more traps. */
+  | 'no-scatter-found'
+  | 'no-fit';
+
+/** The dispersion k of one trap's count at one visit, and where it is from. */
+export interface CatchDispersion {
+  readonly k: number;
+  readonly reason: DispersionReason;
+  /** Null when the figure is the program's own. */
+  readonly assumption: Assumption | null;
+  /** About 95 %; null unless estimated with a standard error. */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** What the estimate rests on, or what there was of it. */
+  readonly blocks: number;
+  readonly counts: number;
+  readonly moths: number;
+}
+
+/** The newest stretches speak; more cost time and hardly change the figure. */
+const MOST_BLOCKS = 80;
+const Z_95 = 1.959963984540054;
+
+/**
+ * k from the traps of one design that informed one field over exactly the same nights.
+ *
+ * Counts are negative binomial with a mean of their own for each field and stretch of nights, so that only the scatter
+ * between traps is left; likelihood is adjusted for the many means. Stretches in which nothing was caught say nothing of
+ * k and are left out. A lasting difference between places is part of the scatter, as it is for whoever reads the mean.
+ */
+export function catchDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
+  const blocks = sharedNights(prepared, insect, design);
+  const counts = blocks.flat();
+  const moths = counts.reduce((sum, { count }) => sum + count!, 0);
+  const seen = { blocks: blocks.length, counts: counts.length, moths };
+  const assumed = (reason: DispersionReason): CatchDispersion => {
+    const assumption = ASSUMPTIONS.catchDispersionK;
+    return { k: assumption.value, reason, assumption, low: null, high: null, ...seen };
+  };
+  const { dispersionBlocks, dispersionSpareCounts, dispersionMoths } = SEASON_ASSUMPTIONS;
+  if (
+    blocks.length < dispersionBlocks.value ||
+    counts.length - blocks.length < dispersionSpareCounts.value ||
+    moths < dispersionMoths.value
+  )
+    return assumed('too-few-checks');
+
+  const labels = blocks.flatMap((block, index) => block.map(() => String(index)));
+  const fit = negativeBinomialRegression({
+    y: counts.map(({ count }) => count!),
+    ...withIntercept(counts.length, indicatorColumns('nights', labels)),
+    dispersion: 'adjusted',
+  });
+  if (!fit.ok) return assumed('no-fit');
+  const { k, kStandardError } = fit.value;
+  if (!fit.value.overdispersed || kStandardError === null) return assumed('no-scatter-found');
+  const reach = Math.exp((Z_95 * kStandardError) / k);
+  return { k, reason: 'own-checks', assumption: null, low: k / reach, high: k * reach, ...seen };
+}
+
+/** Informative intervals of two or more traps over the same nights at one field, with some catch; each interval once. */
+function sharedNights(prepared: Prepared, insect: string, design: TrapDesign): CatchInterval[][] {
+  const rows: { readonly field: string; readonly interval: CatchInterval }[] = [];
+  for (const trap of prepared.traps.values()) {
+    if (trap.insect !== insect || trap.design !== design) continue;
+    for (const interval of historyOf(prepared, trap).intervals) {
+      if (interval.count === null || interval.lurePastLife === true) continue;
+      for (const field of trap.informs) rows.push({ field, interval });
+    }
+  }
+  const used = new Set<CatchInterval>();
+  const blocks: CatchInterval[][] = [];
+  for (const group of groupBy(rows, ({ field, interval: { from, to } }) => `${field}\n${from}\n${to}`).values()) {
+    const block = group.map(({ interval }) => interval).filter((interval) => !used.has(interval));
+    if (block.length < 2 || block.every(({ count }) => count === 0)) continue;
+    for (const interval of block) used.add(interval);
+    blocks.push(block);
+  }
+  return blocks.sort((a, b) => b[0]!.to - a[0]!.to).slice(0, MOST_BLOCKS);
+}
