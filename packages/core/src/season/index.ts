@@ -1,10 +1,13 @@
 export { SEASON_ASSUMPTIONS, type SeasonAssumptionId } from './assumptions.ts';
-export * from './dispersion.ts';
+export * from './plan-types.ts';
+export * from './season-plan.ts';
 export * from './hanging-date.ts';
+export * from './dispersion.ts';
+export * from './trap-number.ts';
+export * from './trap-table.ts';
 export * from './lure-changes.ts';
+export * from './plan-lures.ts';
 export * from './lure-need.ts';
 export { type Matrix, type PathOptions, pathCost, shortPath } from './path-search.ts';
 export * from './route.ts';
 export { lowerBound } from './route-bound.ts';
-export * from './trap-number.ts';
-export * from './trap-table.ts';
