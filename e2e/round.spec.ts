@@ -375,7 +375,7 @@ test('who signs out leaves no round behind on the phone', async ({ page, context
   await expect(page.getByRole('heading', { name: 'No round on this phone yet' })).toBeVisible();
 });
 
-test('a new version waits for the end of the round', async ({ page, server }) => {
+test('a new version waits while a round is under way', async ({ page, server }) => {
   const versions = await startVersions(server.url);
   try {
     await page.goto(`${versions.url}/round`);
@@ -394,12 +394,6 @@ test('a new version waits for the end of the round', async ({ page, server }) =>
     await count(page, '1');
     await saveAndGo(page);
     expect(await waits()).toBe('installed');
-
-    await page.goto(`${versions.url}/round`);
-    await page.getByRole('button', { name: 'End the round' }).click();
-    await page.getByRole('button', { name: /^End it with/ }).click();
-    await expect.poll(waits).toBe('none');
-    await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
   } finally {
     await versions.stop();
   }

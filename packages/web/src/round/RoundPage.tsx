@@ -70,6 +70,11 @@ export function RoundPage() {
 /** A new version of the app takes over only while no round is under way, so that nothing changes in a scout's hands. */
 function useUpdateBetweenRounds(opened: boolean, round: Round | null) {
   useEffect(() => {
-    if (opened && round === null) void takeUpdate();
+    if (!opened || round !== null) return;
+    let between = true;
+    void takeUpdate(() => between);
+    return () => {
+      between = false;
+    };
   }, [opened, round]);
 }

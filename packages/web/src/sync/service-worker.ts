@@ -27,7 +27,7 @@ worker.addEventListener('install', (event) => {
 worker.addEventListener('activate', (event) => event.waitUntil(forgetOldShells()));
 
 worker.addEventListener('message', (event) => {
-  if (event.data === 'take-over') void worker.skipWaiting();
+  if (event.data === 'take-over') event.waitUntil(worker.skipWaiting());
 });
 
 worker.addEventListener('fetch', (event) => {
