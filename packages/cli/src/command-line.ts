@@ -93,6 +93,7 @@ export function commandLine(): Command {
     .option('--accounts', 'people sign in; the first becomes coordinator with a code that is printed here')
     .option('--origin <url>', 'where people reach it when a proxy with https stands in front, as https://moths.example')
     .option('--invite-coordinator', 'print a link for one more coordinator, when nobody who is one can sign in')
+    .option('--map-origin <url...>', 'where the map may fetch a base map from, as https://tiles.example')
     .option('--demo', 'load the invented demo first, if the database is empty')
     .option(...DATA)
     .addHelpText(

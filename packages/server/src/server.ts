@@ -35,6 +35,8 @@ export interface ServerOptions {
   readonly accounts?: AccountsOptions;
   /** People write, and keep photos. Without it the program is only read. */
   readonly records?: RecordsOptions;
+  /** Origins from which the map may fetch a base map, as `mapOrigin` gives them. Default: none. */
+  readonly mapOrigins?: readonly string[];
   /** The day to read on when nobody names one. Default: the program's pinned day, else today where its fields are. */
   readonly today?: () => IsoDay;
   readonly log?: boolean;
@@ -46,6 +48,7 @@ export function buildServer({
   webRoot,
   accounts: accountsOptions,
   records,
+  mapOrigins = [],
   today,
   log = false,
 }: ServerOptions): FastifyInstance {
@@ -62,7 +65,7 @@ export function buildServer({
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
   app.setErrorHandler(onError);
   const accounts = accountsOptions ? accountsOn(accountsOptions) : null;
-  secure(app, { thisMachineOnly: accounts === null });
+  secure(app, { thisMachineOnly: accounts === null, mapOrigins });
   refuseForeignWrites(app, accountsOptions?.publicOrigin);
   guard(app, (request) => (accounts ? accounts.sessions.person(request) : Promise.resolve(THIS_MACHINE)));
   app.register(cookie);

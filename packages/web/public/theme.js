@@ -3,3 +3,6 @@ try {
   const theme = localStorage.getItem('duskwatch.theme');
   if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
 } catch {}
+
+// The page allows no eval: its schemas must not even try, for the browser would report that as a fault.
+globalThis.__zod_globalConfig = { jitless: true };

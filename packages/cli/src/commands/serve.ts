@@ -1,6 +1,14 @@
 import { createServer } from 'node:net';
 import type { Problem } from '@duskwatch/core';
-import { type AccountsOptions, accountsOn, buildServer, isLoopback, newFirstPersonCode, THIS_MACHINE } from '@duskwatch/server';
+import {
+  type AccountsOptions,
+  accountsOn,
+  buildServer,
+  isLoopback,
+  mapOrigin,
+  newFirstPersonCode,
+  THIS_MACHINE,
+} from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
 import { webRoot } from '../checkout.ts';
 import { type DataOption, describeDatabase, openDatabase, photoFolder } from '../database.ts';
@@ -14,6 +22,7 @@ export interface ServeOptions extends DataOption {
   readonly accounts?: boolean;
   readonly origin?: string;
   readonly inviteCoordinator?: boolean;
+  readonly mapOrigin?: readonly string[];
 }
 
 const USUAL_PORT = 4180;
@@ -48,7 +57,8 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   const { host } = options;
   const accounts = options.accounts ? await accountsFor(store, options) : null;
   const records = { store, photoFolder: photoFolder(options) };
-  const app = buildServer({ store, webRoot, records, log: true, ...(accounts && { accounts }) });
+  const mapOrigins = (options.mapOrigin ?? []).flatMap((address) => mapOrigin(address) ?? []);
+  const app = buildServer({ store, webRoot, records, mapOrigins, log: true, ...(accounts && { accounts }) });
   try {
     await app.listen({ port, host });
   } catch (error) {
@@ -67,8 +77,11 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   return done;
 }
 
-/** What is wrong with who could reach the server. */
-function accessProblem({ host, accounts, origin, inviteCoordinator }: ServeOptions): Problem | null {
+/** What is wrong with who could reach the server, and with whom its pages could reach. */
+function accessProblem({ host, accounts, origin, inviteCoordinator, mapOrigin: maps = [] }: ServeOptions): Problem | null {
+  const noMap = maps.find((address) => mapOrigin(address) === null);
+  if (noMap !== undefined)
+    return optionProblem('--map-origin', noMap, 'an address that begins with https://', 'Name it as https://tiles.example.');
   const withAccounts = (parameter: string, got: string, why: string) =>
     optionProblem(parameter, got, `--accounts, ${why}`, 'Add --accounts.');
   if (!accounts) {

@@ -134,6 +134,8 @@ function VersionLine({ version, versions, name }: { version: Version; versions: 
   const when = instantText(said.at);
   const before = versions.find((each) => each.said.revisionId === said.baseRevisionId)?.said.value ?? null;
   const head = headOf(versions);
+  // What it says stands above already.
+  const alone = said.baseRevisionId === null && head === version;
   const restorable = said.value !== null && head !== null && head.said.revisionId !== said.revisionId;
   const restore = () => {
     if (!head) return;
@@ -150,11 +152,11 @@ function VersionLine({ version, versions, name }: { version: Version; versions: 
       {said.value === null ? (
         <p>{w.removed}</p>
       ) : said.baseRevisionId === null ? (
-        <p>{w.first}</p>
+        <p>{alone ? w.firstAlone : w.first}</p>
       ) : changes.length === 0 ? (
         <p>{w.unchanged}</p>
       ) : null}
-      {said.value !== null && changes.length > 0 && (
+      {said.value !== null && changes.length > 0 && !alone && (
         <ChangeTable kind={said.kind} changes={changes} before={before} after={said.value} names={names} />
       )}
       {restorable && (

@@ -18,6 +18,7 @@ const METRES_AT_ZOOM_0 = (2 * Math.PI * 6_378_137) / 512;
 export function GlGround({ places, children, label }: GroundProps) {
   const holder = useRef<HTMLDivElement>(null);
   const map = useRef<GlMap | null>(null);
+  const based = useRef(false);
   const [, moved] = useState(0);
   const [fault, setFault] = useState<string | null>(null);
   const [credit, setCredit] = useState('');
@@ -57,16 +58,18 @@ export function GlGround({ places, children, label }: GroundProps) {
   useEffect(() => {
     let gone = false;
     setFault(null);
+    setCredit('');
+    if (base.kind === 'none' && !based.current) return;
+    based.current = true;
     groundOf(base).then(
       ({ style, attribution }) => {
         if (gone) return;
-        map.current?.setStyle(style);
+        map.current?.setStyle(style, { diff: false });
         setCredit(attribution);
       },
       (error: unknown) => {
         if (gone || !(error instanceof BaseMapError)) return;
-        map.current?.setStyle({ version: 8, sources: {}, layers: [] });
-        setCredit('');
+        map.current?.setStyle({ version: 8, sources: {}, layers: [] }, { diff: false });
         setFault(error.forbidden ? w.base.refused(error.forbidden) : w.base.failed(error.message));
       },
     );

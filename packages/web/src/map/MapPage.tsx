@@ -58,7 +58,7 @@ export function MapPage() {
           <h1>{w.title}</h1>
           <p className="sub">{shown ? w.sub(shown.marks.length, shown.unplaced.length) : w.loading}</p>
         </div>
-        <div className="filters">
+        <div className="filters map-tools">
           <label>
             <span>{w.insect}</span>
             <select

@@ -3,7 +3,8 @@ import type { FieldRecord } from '@duskwatch/core';
 import { mapWords as w } from '../words/map.ts';
 import type { GroundNow } from './ground.ts';
 import { radiusOf, type StationMark } from './marks.ts';
-import { graticuleStep, scaleBar } from './projection.ts';
+import { graticuleStep } from './projection.ts';
+import { scaleBarIn } from './scale-bar.ts';
 
 /** Nearer than this, names have room. */
 const NAMES_BELOW_M = 14;
@@ -29,7 +30,8 @@ export function MarksLayer({ now, marks, highest, fields, chosen, choose, label 
     // Large ones below, so that none hides a small one.
     .sort((a, b) => b.radius - a.radius);
   const named = near || drawn.length <= FEW;
-  const bar = scaleBar(metresPerPixel, Math.min(140, width / 4));
+  const [unit] = useLengthUnit();
+  const bar = scaleBarIn(unit, metresPerPixel, Math.min(140, width / 4));
   return (
     <svg className="marks" width={width} height={height} role="img" aria-label={label}>
       {now.plain && <Graticule now={now} />}
@@ -50,8 +52,7 @@ export function MarksLayer({ now, marks, highest, fields, chosen, choose, label 
       })}
       {drawn.map(({ mark, at, radius }) => (
         // Pointers only: the table below holds the same stations for keys and readers.
-        // biome-ignore lint/a11y/useKeyWithClickEvents: see above
-        // biome-ignore lint/a11y/noStaticElementInteractions: see above
+        // biome-ignore lint/a11y/noStaticElementInteractions: see the line above
         <g
           key={mark.key}
           className={`station-mark${mark.perNight === null ? ' hollow' : ''}${mark.key === chosen ? ' chosen' : ''}`}
@@ -72,7 +73,7 @@ export function MarksLayer({ now, marks, highest, fields, chosen, choose, label 
       <g className="scale-bar" transform={`translate(${width - bar.pixels - 16} ${height - 14})`}>
         <path d={`M0,-5V0H${bar.pixels}V-5`} />
         <text x={bar.pixels / 2} y={-5} textAnchor="middle">
-          {bar.metres >= 1000 ? `${bar.metres / 1000} km` : `${bar.metres} m`}
+          {bar.text}
         </text>
       </g>
       <g className="north" transform="translate(22 34)">

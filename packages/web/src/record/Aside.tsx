@@ -1,5 +1,7 @@
 import { designFacts, type RecordKind, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
+import { useLengthUnit } from '../app/preferences.ts';
 import { useWording } from '../app/wording.ts';
+import { lengthText } from '../format/length.ts';
 import { recordWords } from '../words/record.ts';
 import { stationsWords } from '../words/stations.ts';
 import type { Draft } from './draft.ts';
@@ -42,6 +44,7 @@ const designOf = (text: string | undefined): TrapDesign | null => TRAP_DESIGNS.f
 export function SitingAside({ design, insect }: { design: TrapDesign | null; insect: string | null }) {
   const w = stationsWords.siting;
   const wording = useWording();
+  const [unit] = useLengthUnit();
   const facts = design && designFacts(design);
   return (
     <>
@@ -51,7 +54,7 @@ export function SitingAside({ design, insect }: { design: TrapDesign | null; ins
           <>
             <p>
               <b>{wording.design[facts.design]}.</b>{' '}
-              {facts.heightM === null ? w.noHeight : w.height(`${facts.heightM} m (${Math.round(facts.heightM / 0.3048)} ft)`)}{' '}
+              {facts.heightM === null ? w.noHeight : w.height(lengthText(facts.heightM, unit))}{' '}
               {facts.siting} {facts.costUsd && w.cost(String(facts.costUsd[0]), String(facts.costUsd[1]))}
             </p>
             {facts.note && <p>{facts.note}</p>}
@@ -64,7 +67,7 @@ export function SitingAside({ design, insect }: { design: TrapDesign | null; ins
         )}
       </section>
       <Practices acts={['setting-posts', 'handling-lures']} only="caution" insect={insect} design={design} />
-      <Practices acts={['siting', 'handling-lures']} title={w.title} insect={insect} design={design} />
+      <Practices acts={['siting', 'handling-lures']} title={w.where} insect={insect} design={design} />
     </>
   );
 }

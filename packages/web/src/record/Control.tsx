@@ -1,6 +1,6 @@
 /** One box of a form: its label, what to know, and what is wrong with what is in it. */
 import type { Problem } from '@duskwatch/core';
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import { recordWords } from '../words/record.ts';
 
 export interface Option {
@@ -142,7 +142,10 @@ function Box({ control, text, write, shared, name }: ControlProps & { shared: Sh
 
 function Several({ options, text, write }: { options: readonly Option[]; text: string; write: (text: string) => void }) {
   const chosen = text.split(';').filter(Boolean);
-  const groups = [...new Set(options.map(({ group }) => group ?? ''))];
+  // What was chosen before stands on top, and stays where it is while boxes are ticked.
+  const [first] = useState(() => new Set(options.filter(({ value }) => chosen.includes(value)).map(({ group }) => group ?? '')));
+  const all = [...new Set(options.map(({ group }) => group ?? ''))];
+  const groups = [...all.filter((group) => first.has(group)), ...all.filter((group) => !first.has(group))];
   const flip = (value: string) =>
     write((chosen.includes(value) ? chosen.filter((each) => each !== value) : [...chosen, value]).join(';'));
   return (

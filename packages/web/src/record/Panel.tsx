@@ -21,6 +21,8 @@ export function Panel({ title, close, children }: { title: string; close: () => 
       ref={ref}
       className="panel"
       aria-label={title}
+      // The page behind must not take a key meant for the sheet.
+      onKeyDown={(event) => event.stopPropagation()}
       onCancel={(event) => {
         event.preventDefault();
         close();

@@ -7,7 +7,7 @@ import { recordWords } from '../words/record.ts';
 export function NewTrap({ view, close }: { view: StationsView; close: () => void }) {
   return (
     <Panel title={recordWords.titles.add.traps} close={close}>
-      <Editor kind="traps" start={{ hungOn: view.on, informs: [] }} held={null} close={close} />
+      <Editor kind="traps" start={{ hungOn: view.on, informs: [] }} kept={{ takenDownOn: null }} held={null} close={close} />
     </Panel>
   );
 }

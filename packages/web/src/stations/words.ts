@@ -1,6 +1,8 @@
 /** What a trap's columns say. */
 import type { StationPlace, StationTrap } from '@duskwatch/core';
+import { lengthUnit } from '../app/preferences.ts';
 import { shortDay } from '../format/day.ts';
+import { distanceText, lengthText } from '../format/length.ts';
 import { countText, rateText } from '../format/number.ts';
 import { stationsWords as w } from '../words/stations.ts';
 
@@ -40,9 +42,10 @@ export function placeText(place: StationPlace): string | null {
   if (place.places === 1) return null;
   const which = w.place(place.place, place.places);
   if (place.place === 1) return which;
-  return `${which}, ${place.movedM === null ? w.movedWhere : w.moved(distanceText(place.movedM))}`;
+  return `${which}, ${place.movedM === null ? w.movedWhere : w.moved(movedText(place.movedM))}`;
 }
 
-const distanceText = (metres: number): string => (metres >= 1000 ? `${(metres / 1000).toFixed(1)} km` : `${metres} m`);
+const movedText = (metres: number): string =>
+  metres >= 1000 ? distanceText(metres / 1000, lengthUnit()) : lengthText(metres, lengthUnit());
 
 export const degreesText = (latitude: number, longitude: number): string => `${latitude.toFixed(5)}°, ${longitude.toFixed(5)}°`;

@@ -156,6 +156,7 @@ export const stationsEn = {
 
   siting: {
     title: 'Siting and height',
+    where: 'Where it stands, and its lure',
     height: (metres: string) => `Opening at ${metres} above ground, all season.`,
     noHeight: 'The catalogue has no height for this design.',
     choose: 'Choose a design to see how it is set up.',
