@@ -16,13 +16,16 @@ const OPEN = /^\/(sign-in|first|join\/.*)$/;
  * into it, standing behind the question for a name and a password.
  */
 export function Gate() {
-  const { data: session } = useQuery(sessionQuery);
+  const { data: session, fetchStatus, failureCount } = useQuery(sessionQuery);
+  // Without an answer, as in a field without signal, the page shows what this machine has kept.
+  const asking = !session && fetchStatus === 'fetching' && failureCount === 0;
   const open = useLocation({ select: ({ pathname }) => OPEN.test(pathname) });
   const [worked, setWorked] = useState<Person | null>(null);
   useSignedOutWrites(session);
   const person = session?.person ?? null;
   if (person && person.id !== worked?.id) setWorked(person);
 
+  if (asking && !open) return <main className="page" id="page" aria-busy="true" />;
   if (open || !session || person) return <Outlet />;
   if (session.needsFirstPerson) return <FirstPersonPage />;
   if (!worked) return <SignInPage />;

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { programQuery } from '../api/queries.ts';
+import { sessionQuery } from '../api/session.ts';
 import { Toasts } from '../record/Toasts.tsx';
 import { words } from '../words/index.ts';
 import { Gate } from './Gate.tsx';
@@ -8,7 +9,8 @@ import { Navigation } from './Navigation.tsx';
 import { useTheme } from './preferences.ts';
 
 export function Shell() {
-  const { data: program } = useQuery(programQuery);
+  const { data: session, isError } = useQuery(sessionQuery);
+  const { data: program } = useQuery({ ...programQuery, enabled: isError || Boolean(session?.person) });
   const [theme, chooseTheme] = useTheme();
   const otherTheme = theme === 'dark' ? 'light' : 'dark';
   return (

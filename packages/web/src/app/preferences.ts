@@ -33,6 +33,9 @@ export function useTemperatureUnit(): [TemperatureUnit, (value: TemperatureUnit)
   return [useSyncExternalStore(temperature.subscribe, temperature.read), temperature.choose];
 }
 
+/** For texts made outside of components: read anew each time they are drawn. */
+export const lengthUnit = (): LengthUnit => length.read();
+
 /** The unit that heights and distances are shown in; records keep metres. */
 export function useLengthUnit(): [LengthUnit, (value: LengthUnit) => void] {
   return [useSyncExternalStore(length.subscribe, length.read), length.choose];

@@ -1,5 +1,6 @@
 /** What stands on the ground: fields, stations sized by rate, rings where something is due. */
 import type { FieldRecord } from '@duskwatch/core';
+import { useLengthUnit } from '../app/preferences.ts';
 import { mapWords as w } from '../words/map.ts';
 import type { GroundNow } from './ground.ts';
 import { radiusOf, type StationMark } from './marks.ts';

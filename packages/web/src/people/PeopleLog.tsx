@@ -46,5 +46,6 @@ function sentence({ action, actor, subject, detail }: LogEntry): string {
   const said = w.actions[action as keyof typeof w.actions] ?? action;
   const role = ROLES.find((each) => each === detail);
   const became = role ? peopleWords.roles[role].name : detail;
-  return [said, subject !== null && subject !== actor && w.of(subject), became && w.to(became)].filter(Boolean).join(' ');
+  const whole = subject === null || subject === actor ? said : `${said} ${w.of(subject)}`;
+  return became ? `${whole}: ${became}` : whole;
 }

@@ -54,8 +54,8 @@ export function SitingAside({ design, insect }: { design: TrapDesign | null; ins
           <>
             <p>
               <b>{wording.design[facts.design]}.</b>{' '}
-              {facts.heightM === null ? w.noHeight : w.height(lengthText(facts.heightM, unit))}{' '}
-              {facts.siting} {facts.costUsd && w.cost(String(facts.costUsd[0]), String(facts.costUsd[1]))}
+              {facts.heightM === null ? w.noHeight : w.height(lengthText(facts.heightM, unit))} {facts.siting}{' '}
+              {facts.costUsd && w.cost(String(facts.costUsd[0]), String(facts.costUsd[1]))}
             </p>
             {facts.note && <p>{facts.note}</p>}
             <p>

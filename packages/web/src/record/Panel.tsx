@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useRef } from 'react';
+import { createPortal } from 'react-dom';
 import { recordWords } from '../words/record.ts';
 
 /**
@@ -16,7 +17,8 @@ export function Panel({ title, close, children }: { title: string; close: () => 
       if (before instanceof HTMLElement && before.isConnected) before.focus();
     };
   }, []);
-  return (
+  // Out of the table or list that opened it, and of how that looks.
+  return createPortal(
     <dialog
       ref={ref}
       className="panel"
@@ -35,6 +37,7 @@ export function Panel({ title, close, children }: { title: string; close: () => 
         </button>
       </header>
       {children}
-    </dialog>
+    </dialog>,
+    document.body,
   );
 }

@@ -4,7 +4,7 @@ import { shortDay } from '../format/day.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
 import type { Draft } from './draft.ts';
-import { capital, local, metres } from './figures.ts';
+import { capital, heightText, local } from './figures.ts';
 import { PhotoSheet } from './PhotoSheet.tsx';
 import { Sheet } from './Sheet.tsx';
 import { ofKind } from './written.ts';
@@ -179,7 +179,7 @@ function HelpSheet({ trap }: { trap: RoundTrap }) {
         </>
       )}
       <h3>{w.help.keep}</h3>
-      {trap.heightM !== null && <p>{w.help.heightText(metres(trap.heightM))}</p>}
+      {trap.heightM !== null && <p>{w.help.heightText(heightText(trap.heightM))}</p>}
       <p>{w.help.growth}</p>
     </Sheet>
   );

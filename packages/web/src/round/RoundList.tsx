@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { shortDay } from '../format/day.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
-import { countText, kilometres } from './figures.ts';
+import { countText, wayText } from './figures.ts';
 import { nextPlace, type Progress, type StopProgress, type TrapState } from './progress.ts';
 import type { RoundSearch } from './search.ts';
 
@@ -30,7 +30,7 @@ export function RoundList({ state, device, view, on, progress, go }: Props) {
         <h1>{next ? w.title : w.list.finished}</h1>
         <p>
           {shortDay(startedOn)} · {w.header.progress(progress.saved + progress.skipped, progress.total)} ·{' '}
-          {w.units.km(kilometres(progress.lengthKm))}
+          {wayText(progress.lengthKm)}
         </p>
         {startedOn < on && <p className="warning-line">{w.start.old(shortDay(startedOn))}</p>}
       </div>

@@ -4,7 +4,7 @@ import { longDay, shortDay } from '../format/day.ts';
 import { words } from '../words/index.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
-import { kilometres } from './figures.ts';
+import { wayText } from './figures.ts';
 import { isAsked, planOrder, stopsAsked } from './progress.ts';
 
 type Finding = 'no' | 'yes' | 'failed';
@@ -57,7 +57,7 @@ export function StartPage({ state, device, view }: { state: DeviceState; device:
         <p className="start-sum">
           <strong>{w.start.due(stops.length, traps.length)}</strong>
           <br />
-          {placed ? w.start.distance(kilometres(lengthKm)) : w.start.noDistance}
+          {placed ? w.start.distance(wayText(lengthKm)) : w.start.noDistance}
         </p>
       )}
       <label className="switch">

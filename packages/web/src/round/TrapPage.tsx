@@ -4,7 +4,7 @@ import { roundWords as w } from '../words/round.ts';
 import { Counts, Pad } from './CountPad.tsx';
 import { choose, type Draft, draftOf, missing, newDraft, UNFIT_REASONS } from './draft.ts';
 import { Extras } from './Extras.tsx';
-import { capital, countText, lastVisitText, local, metres } from './figures.ts';
+import { capital, countText, heightText, lastVisitText, local } from './figures.ts';
 import { nextPlace, type SkipReason, type StopProgress } from './progress.ts';
 import { SkipSheet } from './SkipSheet.tsx';
 import type { StopProps } from './StopPage.tsx';
@@ -107,7 +107,7 @@ function TrapHead({ at, trap, on, go }: Props) {
   const asked = at.traps.some((each) => each.trap.trapId === trap.trapId);
   const live = trap.design === 'mesh-cone' || trap.design === 'wire-cone';
   const facts = [
-    [capital(w.trap.design[trap.design]), trap.heightM === null ? '' : w.trap.height(metres(trap.heightM))]
+    [capital(w.trap.design[trap.design]), trap.heightM === null ? '' : w.trap.height(heightText(trap.heightM))]
       .filter(Boolean)
       .join(', '),
     at.stop.fields.map(({ name }) => name).join(', '),

@@ -1,5 +1,7 @@
 import type { CheckRecord, IsoDay, LocalName, RoundTrap } from '@duskwatch/core';
 import { day, daysBetween } from '@duskwatch/core';
+import { lengthUnit } from '../app/preferences.ts';
+import { distanceText, lengthText } from '../format/length.ts';
 import { words } from '../words/index.ts';
 import { roundWords as w } from '../words/round.ts';
 
@@ -8,8 +10,10 @@ export const capital = (text: string) => text.charAt(0).toUpperCase() + text.sli
 
 const decimal = (digits: number) => new Intl.NumberFormat(words.locale, { maximumFractionDigits: digits });
 
-export const kilometres = (km: number) => decimal(km < 10 ? 1 : 0).format(km);
-export const metres = (m: number) => decimal(1).format(m);
+/** `12 km`, `7.5 mi`. */
+export const wayText = (km: number) => distanceText(km, lengthUnit());
+/** `1.2 m`, `3.9 ft`. */
+export const heightText = (m: number) => lengthText(m, lengthUnit());
 export const whole = (value: number) => decimal(0).format(value);
 
 /** `12 + 3 others`, `unfit`. */

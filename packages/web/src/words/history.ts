@@ -1,4 +1,6 @@
-import { type HistoryWords, historyEn } from './history.en.ts';
+import { historyEn } from './history.en.ts';
+import { historyEs } from './history.es.ts';
+import { inLanguage } from './language.ts';
 
-/** The words of histories and conflicts in the language in use. A second language is a second object of this shape. */
-export const historyWords: HistoryWords = historyEn;
+/** The words of histories and conflicts in the language in use. */
+export const historyWords = inLanguage({ en: historyEn, es: historyEs });

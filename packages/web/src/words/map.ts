@@ -1,4 +1,6 @@
-import { type MapWords, mapEn } from './map.en.ts';
+import { inLanguage } from './language.ts';
+import { mapEn } from './map.en.ts';
+import { mapEs } from './map.es.ts';
 
-/** The words of the map in the language in use. A second language is a second object of this shape. */
-export const mapWords: MapWords = mapEn;
+/** The words of the map in the language in use. */
+export const mapWords = inLanguage({ en: mapEn, es: mapEs });

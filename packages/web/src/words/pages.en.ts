@@ -1,6 +1,4 @@
 /** The names of the pages, as links to them. */
-const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
-
 export const pagesEn = {
   label: 'Pages',
   week: 'This week',
@@ -8,7 +6,7 @@ export const pagesEn = {
   map: 'Map',
   round: 'Round',
   conflicts: (n: number) => `Conflicts ${n}`,
-  conflictsLabel: (n: number) => plural(n, 'conflict to decide', 'conflicts to decide'),
+  conflictsLabel: (n: number) => `Conflicts ${n}: to decide`,
   people: 'People',
   settings: 'Settings',
 };

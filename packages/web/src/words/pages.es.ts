@@ -1,7 +1,5 @@
 import type { PagesWords } from './pages.en.ts';
 
-const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
-
 export const pagesEs: PagesWords = {
   label: 'Páginas',
   week: 'Esta semana',
@@ -9,7 +7,7 @@ export const pagesEs: PagesWords = {
   map: 'Mapa',
   round: 'Ronda',
   conflicts: (n) => `Conflictos ${n}`,
-  conflictsLabel: (n) => plural(n, 'conflicto por decidir', 'conflictos por decidir'),
+  conflictsLabel: (n) => `Conflictos ${n}: por decidir`,
   people: 'Personas',
   settings: 'Ajustes',
 };

@@ -168,7 +168,6 @@ export const peopleEn = {
       enabled: 'allowed signing in again',
     },
     of: (whom: string) => `of ${whom}`,
-    to: (detail: string) => `to: ${detail}`,
   },
 
   you: {

@@ -174,7 +174,6 @@ export const peopleEs: PeopleWords = {
       enabled: 'volvió a permitir entrar',
     },
     of: (whom) => `de ${whom}`,
-    to: (detail) => `a: ${detail}`,
   },
 
   you: {

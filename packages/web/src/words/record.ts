@@ -1,4 +1,6 @@
-import { type RecordWords, recordEn } from './record.en.ts';
+import { inLanguage } from './language.ts';
+import { recordEn } from './record.en.ts';
+import { recordEs } from './record.es.ts';
 
-/** The words of the forms in the language in use. A second language is a second object of this shape. */
-export const recordWords: RecordWords = recordEn;
+/** The words of the forms that write records in the language in use. */
+export const recordWords = inLanguage({ en: recordEn, es: recordEs });

@@ -5,7 +5,7 @@ export const roundEn = {
   title: 'Round',
   opening: 'Opening the round …',
   skip: 'Skip to the round',
-  units: { km: (km: string) => `${km} km`, m: (m: string) => `${m} m`, kilobytes: (kb: string) => `${kb} kB` },
+  units: { kilobytes: (kb: string) => `${kb} kB` },
 
   header: {
     label: 'Round',
@@ -32,7 +32,7 @@ export const roundEn = {
 
   start: {
     due: (stations: number, traps: number) => `${plural(stations, 'station', 'stations')}, ${plural(traps, 'trap', 'traps')}`,
-    distance: (km: string) => `${km} km in straight lines`,
+    distance: (way: string) => `${way} in straight lines`,
     noDistance: 'no places recorded, so no distance',
     none: 'No trap is due today.',
     noneHow: 'Switch to all stations to go round all the same.',
@@ -103,7 +103,7 @@ export const roundEn = {
     left: 'left in',
     unfit: 'unfit',
     doubtful: 'doubtful',
-    height: (m: string) => `opening at ${m} m`,
+    height: (m: string) => `opening at ${m}`,
     notDue: (date: string) => `not due until ${date}`,
     others: 'Others',
     othersLong: 'Other moths',
@@ -204,7 +204,7 @@ export const roundEn = {
     liveText:
       'Two hours in a freezer quiet them for counting. Engine exhaust is carbon monoxide: only where there is no freezer, only in the open, never in a closed space, and stand away from it.',
     keep: 'Keep the trap working',
-    heightText: (m: string) => `Opening ${m} m above ground, all season.`,
+    heightText: (m: string) => `Opening ${m} above ground, all season.`,
     growth: 'Growth under the trap kept below about a foot (30 cm): above that it costs catch.',
   },
 

@@ -1,4 +1,6 @@
-import { type RoundWords, roundEn } from './round.en.ts';
+import { inLanguage } from './language.ts';
+import { roundEn } from './round.en.ts';
+import { roundEs } from './round.es.ts';
 
-/** The words of the round in the language in use. A second language is a second object of this shape. */
-export const roundWords: RoundWords = roundEn;
+/** The words of the round in the language in use. */
+export const roundWords = inLanguage({ en: roundEn, es: roundEs });

@@ -1,4 +1,6 @@
-import { type StationsWords, stationsEn } from './stations.en.ts';
+import { inLanguage } from './language.ts';
+import { stationsEn } from './stations.en.ts';
+import { stationsEs } from './stations.es.ts';
 
-/** The words of Stations and traps in the language in use. A second language is a second object of this shape. */
-export const stationsWords: StationsWords = stationsEn;
+/** The words of Stations and traps in the language in use. */
+export const stationsWords = inLanguage({ en: stationsEn, es: stationsEs });
