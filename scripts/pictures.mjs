@@ -35,8 +35,11 @@ async function picture(size, viewport, colorScheme) {
     await page.evaluate(() => document.fonts.ready);
     await page.screenshot({ path: join(folder, `${name}-${size}-${colorScheme}.png`) });
   };
-  await page.goto(new URL('/', server.address).href);
-  await page.locator('.cell').first().waitFor();
+  const visit = async (path, shown) => {
+    await page.goto(new URL(path, server.address).href);
+    await page.locator(shown).first().waitFor();
+  };
+  await visit('/', '.cell');
   await save('week');
   await page.locator('.cell.verb-decide').first().click();
   await page.locator('.open-evidence').waitFor();
@@ -50,6 +53,26 @@ async function picture(size, viewport, colorScheme) {
   await page.locator('svg.rate').first().waitFor();
   await page.evaluate(() => scrollTo(0, 0));
   await save('field');
+  await visit('/traps', '.traps tbody tr, .trap-card');
+  await save('traps');
+  await page.getByRole('button', { name: 'Add a trap' }).click();
+  await page.getByRole('radio', { name: 'mesh cone' }).check();
+  await save('trap-form');
+  await visit('/traps/CR2-MC-26', '.trap-facts');
+  await save('trap');
+  await page
+    .getByRole('button', { name: /^History of check/ })
+    .first()
+    .click();
+  await page.locator('.version').first().waitFor();
+  await save('history');
+  await visit('/fields/quernstead-kiln', 'svg.rate');
+  await page.getByRole('button', { name: 'Sample', exact: true }).click();
+  await save('sample-form');
+  await visit('/map', '.station-mark');
+  await save('map');
+  await visit('/conflicts', '.quiet, .conflict');
+  await save('conflicts');
   await page.close();
 }
 

@@ -30,12 +30,12 @@ export function Panel({ title, close, children }: { title: string; close: () => 
         close();
       }}
     >
-      <header className="panel-head">
+      <div className="panel-head">
         <h2>{title}</h2>
         <button type="button" className="plain-button" onClick={close}>
           {recordWords.close}
         </button>
-      </header>
+      </div>
       {children}
     </dialog>,
     document.body,

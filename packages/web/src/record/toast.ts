@@ -23,10 +23,10 @@ function set(next: readonly Toast[]): void {
   for (const tell of listeners) tell();
 }
 
-/** Says something; the newest two stay in sight. */
+/** Says something in place of what was said before; what lasts stays. */
 export function toast(text: string, { action = null, lasting = false }: Partial<Pick<Toast, 'action' | 'lasting'>> = {}): void {
   last += 1;
-  set([...toasts, { id: last, text, action, lasting }].slice(-2));
+  set([...toasts.filter((each) => each.lasting), { id: last, text, action, lasting }]);
 }
 
 export const dismiss = (id: number): void => set(toasts.filter((each) => each.id !== id));
