@@ -58,6 +58,50 @@ export function commandLine(): Command {
     .action(run(async () => (await import('./commands/heat.ts')).heat));
 
   program
+    .command('learn')
+    .description('what the records of a season teach: timing, what advice led to, traps and lures compared, thresholds suggested')
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--on <date>', "the season that holds this day, as known on it (default: the program's pinned day, else today)")
+    .option('--prices <prices>', 'for the cost of a decision: a currency, then any of trap, lure, visit and sample')
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText(
+      'after',
+      examples('duskwatch learn', 'duskwatch learn my-program --prices "USD trap=30 lure=6 visit=2.50 sample=8" --json'),
+    )
+    .action(run(async () => (await import('./commands/learn.ts')).learn));
+
+  program
+    .command('questions')
+    .description('records of a season that somebody should look at again; nothing is changed')
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--on <date>', "the season that holds this day, as known on it (default: the program's pinned day, else today)")
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch questions', 'duskwatch questions my-program --on 2025-11-01 --json'))
+    .action(run(async () => (await import('./commands/questions.ts')).questions));
+
+  program
+    .command('flights')
+    .description('how many flights each catch shows, how far each has come, and when the next events are due')
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--on <date>', "the day to stand on, YYYY-MM-DD (default: the program's pinned day, else today)")
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch flights', 'duskwatch flights my-program --on 2026-07-15 --json'))
+    .action(run(async () => (await import('./commands/flights.ts')).flights));
+
+  program
+    .command('hindcast')
+    .description('how far forecasts of events would have been right in the past years of a weather file')
+    .argument('<weather.csv>', 'weather.csv of a program folder, daily station records of NOAA, or a date with its tmin and tmax')
+    .option('--source <id>', 'which weather source, where the file holds several')
+    .addOption(stationUnits())
+    .option(...JSON_OUTPUT)
+    .addHelpText('after', examples('duskwatch hindcast weather.csv'))
+    .action(run(async () => (await import('./commands/hindcast.ts')).hindcast));
+
+  program
     .command('import')
     .description('bring a program folder, one of its tables, a wide spreadsheet or a weather file into the database')
     .argument('<path>', 'folder with a datapackage.json or CSV tables, or a CSV or XLSX file')

@@ -4,24 +4,21 @@ import { smallFolder } from './testing/small-folder.ts';
 
 const ESCAPE = String.fromCharCode(27);
 const duskwatch = commandUnderTest();
+const COMMANDS = ['advise', 'heat', 'learn', 'questions', 'flights', 'hindcast', 'import', 'export', 'serve', 'demo', 'backup'];
 
 describe('duskwatch', () => {
   it('lists its commands, and tells what its exit codes mean', async () => {
     const { exit, out } = await duskwatch.run('--help');
     expect(exit).toBe(0);
-    for (const command of ['advise', 'heat', 'import', 'export', 'serve', 'demo', 'backup'])
-      expect(out).toContain(`\n  ${command}`);
+    for (const command of COMMANDS) expect(out).toContain(`\n  ${command}`);
     expect(out).toContain('problems in the data');
   });
 
-  it.each(['advise', 'heat', 'import', 'export', 'serve', 'demo', 'backup'])(
-    'shows how %s is used, by example',
-    async (command) => {
-      const { exit, out } = await duskwatch.run(command, '--help');
-      expect(exit).toBe(0);
-      expect(out).toContain(`Examples:\n  duskwatch ${command}`);
-    },
-  );
+  it.each(COMMANDS)('shows how %s is used, by example', async (command) => {
+    const { exit, out } = await duskwatch.run(command, '--help');
+    expect(exit).toBe(0);
+    expect(out).toContain(`Examples:\n  duskwatch ${command}`);
+  });
 
   it.each([
     ['an unknown command', ['fly']],

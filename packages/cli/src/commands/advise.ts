@@ -1,38 +1,20 @@
-import { type Advice, adviseAll, day, english, type IsoDay, type Program, prepare, type Result } from '@duskwatch/core';
-import { readProgramFolder } from '@duskwatch/exchange';
-import { readingDay } from '@duskwatch/server/clock';
+import { type Advice, adviseAll, day, english, prepare } from '@duskwatch/core';
 import { alignColumns } from '../columns.ts';
-import { type DataOption, withDatabase } from '../database.ts';
-import { dayOption } from '../heat-options.ts';
-import { done, faulty, misused, type Outcome } from '../outcome.ts';
+import { done, type Outcome } from '../outcome.ts';
+import { type ProgramOnDay, programOnDay, type ReadOptions, titleOf } from '../read-program.ts';
 import { bold, print } from '../terminal.ts';
 
-export interface AdviseOptions extends DataOption {
-  readonly on?: string;
-  readonly json?: boolean;
-}
-
-export async function advise(folder: string | undefined, options: AdviseOptions): Promise<Outcome> {
-  const asked = options.on === undefined ? null : dayOption('--on', options.on);
-  if (asked && !asked.ok) return misused(...asked.problems);
-  const read = await readProgram(folder, options);
-  if (!read.ok) return faulty(...read.problems);
-
-  const program = read.value;
-  const on = options.on ?? readingDay(program);
-  const advice = adviseAll(prepare(program, { on: day(on) }));
-  print(options.json ? JSON.stringify(advice, null, 2) : adviceTable(program, on, advice));
+export async function advise(folder: string | undefined, options: ReadOptions): Promise<Outcome> {
+  const read = await programOnDay(folder, options);
+  if ('exit' in read) return read;
+  const advice = adviseAll(prepare(read.program, { on: day(read.on) }));
+  print(options.json ? JSON.stringify(advice, null, 2) : adviceTable(read, advice));
   return done;
 }
 
-async function readProgram(folder: string | undefined, options: DataOption): Promise<Result<Program>> {
-  if (folder !== undefined) return readProgramFolder(folder);
-  return { ok: true, value: await withDatabase(options, (store) => store.loadProgram()) };
-}
-
-function adviceTable({ settings }: Program, on: IsoDay, advice: readonly Advice[]): string {
+function adviceTable(read: ProgramOnDay, advice: readonly Advice[]): string {
   const words = english({ temperature: 'C' });
-  const title = `${settings.name}${settings.invented ? ' (invented)' : ''}, ${on}`;
+  const title = titleOf(read);
   if (advice.length === 0) return `${title}\nNo field with a trap, sample or treatment yet: nothing to advise on.`;
   const rows = advice.map((each) => [
     each.field,

@@ -4,3 +4,4 @@ export * from './hindcast.ts';
 export * from './larvae.ts';
 export * from './larvae-outlook.ts';
 export * from './own-forecast.ts';
+export * from './skill-tables.ts';

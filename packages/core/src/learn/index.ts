@@ -6,6 +6,7 @@ export * from './growing-year.ts';
 export * from './infestation-fit.ts';
 export * from './infestation-pairs-of.ts';
 export * from './learned.ts';
+export * from './lessons.ts';
 export * from './lure-ages-of.ts';
 export * from './lure-decay.ts';
 export * from './season-cost.ts';

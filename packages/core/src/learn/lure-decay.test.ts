@@ -21,6 +21,19 @@ describe('lures of different ages in the same nights', () => {
     expect(held.length).toBeGreaterThanOrEqual(4);
   });
 
+  it('on farms that share neither traps nor nights are learned from together', () => {
+    const one = inventedLures(randomFrom(3), lures);
+    const other = inventedLures(randomFrom(4), lures).map((row) => ({
+      ...row,
+      trap: `far ${row.trap}`,
+      block: `far ${row.block}`,
+    }));
+    const [alone, both] = [lureDecay(one), lureDecay([...one, ...other])];
+    if (!alone.known || !both.known) throw new Error('not known');
+    expect(both.observations).toBeGreaterThan(alone.observations);
+    expect(both.perDay.high - both.perDay.low).toBeLessThan(alone.perDay.high - alone.perDay.low);
+  });
+
   it('keep a share of their catch that halves with each half-life', () => {
     const found = lureDecay(inventedLures(randomFrom(9), { ...lures, traps: 12, checks: 30 }));
     if (!found.known) throw new Error(found.reason);

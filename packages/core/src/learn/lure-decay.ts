@@ -5,11 +5,18 @@
  * be told from night only when lures were changed on different days, and from trap only when traps had lures changed.
  */
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
-import { indicatorColumns, negativeBinomialRegression, studentLimit, withIntercept } from '../statistics/index.ts';
+import {
+  indicatorColumns,
+  type NamedColumns,
+  negativeBinomialRegression,
+  studentLimit,
+  withIntercept,
+} from '../statistics/index.ts';
 import { dependentColumn } from '../statistics/linear-algebra.ts';
 import { LEARN_ASSUMPTIONS } from './assumptions.ts';
 import { groupBy } from './group-by.ts';
 import { type Estimate, type Learned, notKnown } from './learned.ts';
+import { spareBlocks } from './linked.ts';
 
 export interface AgedLureCatch {
   readonly trap: string;
@@ -50,10 +57,7 @@ export function lureDecay(
       'trap',
       rows.map(({ trap }) => trap),
     ),
-    indicatorColumns(
-      'nights',
-      rows.map(({ block }) => block),
-    ),
+    nightColumns(rows),
     { names: ['lure age'], X: [Float64Array.from(rows, ({ lureAgeDays }) => lureAgeDays)] },
   );
   const together = !rows.some((row) => rows.some((other) => other.block === row.block && other.lureAgeDays !== row.lureAgeDays));
@@ -101,6 +105,16 @@ export function lureDecay(
     observations: rows.length,
     oldestDays: Math.max(...rows.map(({ lureAgeDays }) => lureAgeDays)),
   };
+}
+
+function nightColumns(rows: readonly AgedLureCatch[]): NamedColumns {
+  const spare = new Set([...spareBlocks(rows)].map((block) => `nights ${block}`));
+  const { names, X } = indicatorColumns(
+    'nights',
+    rows.map(({ block }) => block),
+  );
+  const kept = (_: unknown, j: number) => !spare.has(names[j]!);
+  return { names: names.filter(kept), X: X.filter(kept) };
 }
 
 /** Catch at a lure age as a share of what a fresh lure would catch. */
