@@ -64,11 +64,11 @@ test('a past day shows what was known then', async ({ page, request }) => {
   await page.goto('/');
   await page.getByLabel('As known on').fill(past);
   await expect(page).toHaveURL(/on=2026-06-20/);
-  await expect(page.getByText('Saturday 20 June 2026')).toBeVisible();
+  await expect(page.getByText('Saturday, June 20, 2026')).toBeVisible();
   const watching = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb === 'watch').length;
   await expect(page.locator('.cell.verb-watch')).toHaveCount(watching);
   await page.getByRole('button', { name: 'A day earlier' }).click();
-  await expect(page.getByText('Friday 19 June 2026')).toBeVisible();
+  await expect(page.getByText('Friday, June 19, 2026')).toBeVisible();
   await page.getByRole('button', { name: 'Newest day' }).click();
   await expect(page).not.toHaveURL(/on=/);
 });

@@ -1,5 +1,4 @@
 import { english, spanish, type TemperatureUnit, type Wording } from '@duskwatch/core';
-import { useMemo } from 'react';
 import { dayOrder, inLanguage } from '../words/language.ts';
 import { useTemperatureUnit } from './preferences.ts';
 
@@ -9,5 +8,5 @@ export const wordingIn = (temperature: TemperatureUnit): Wording =>
 /** The core's sentences in the language of the page and the unit that the reader chose. */
 export function useWording(): Wording {
   const [temperature] = useTemperatureUnit();
-  return useMemo(() => wordingIn(temperature), [temperature]);
+  return wordingIn(temperature);
 }

@@ -1,6 +1,6 @@
 import type { DueField, DueTrap, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useWide } from '../app/media.ts';
 import { dayText } from '../format/day.ts';
 import { words } from '../words/index.ts';
@@ -75,15 +75,16 @@ function DueColumn({ kind, items }: { kind: keyof typeof FIRST.narrow; items: re
   );
   const first = wide ? FIRST.wide : FIRST.narrow[kind];
   const folded = items.slice(first);
+  const [unfolded, unfold] = useState(false);
   return (
     <div className={`due-column due-${kind}${items.length === 0 ? ' due-nothing' : ''}`}>
       {(first > 0 || items.length === 0) && title}
       {items.length === 0 && <p>{w.nothing[kind]}</p>}
       <ItemList items={items.slice(0, first)} />
       {folded.length > 0 && (
-        <details>
+        <details onToggle={(event) => unfold(event.currentTarget.open)}>
           <summary>{first > 0 ? w.andMore(folded.length) : title}</summary>
-          <ItemList items={folded} />
+          {unfolded && <ItemList items={folded} />}
         </details>
       )}
     </div>

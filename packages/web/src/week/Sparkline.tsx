@@ -1,6 +1,5 @@
 import { day, type SeasonLine } from '@duskwatch/core';
 import { scaleLinear, scaleSqrt } from 'd3-scale';
-import { monthTicks } from '../draw/axis.ts';
 import { bandPath, stepPath, stepVertices } from '../draw/steps.ts';
 
 /** What small lines share, so that they can be compared: the season across, and the rate upward. */
@@ -8,13 +7,15 @@ export interface LineScale {
   readonly from: number;
   readonly to: number;
   readonly top: number;
+  /** The first of each month. */
+  readonly months: readonly number[];
 }
 
 const WIDTH = 240;
 
 /** A season in a line. The picture stretches to its cell; strokes do not. Numbers stand beside it, so it is hidden from readers. */
 export function Sparkline({ line, scale, height = 30 }: { line: SeasonLine; scale: LineScale; height?: number }) {
-  const { top, from, to } = scale;
+  const { top, from, to, months } = scale;
   const x = scaleLinear().domain([from, to]).range([0, WIDTH]);
   const y = scaleSqrt()
     .domain([0, top > 0 ? top : 1])
@@ -24,8 +25,8 @@ export function Sparkline({ line, scale, height = 30 }: { line: SeasonLine; scal
   const last = [...line.points].reverse().find((point) => point.perNight !== null);
   return (
     <svg className="spark" viewBox={`0 0 ${WIDTH} ${height}`} height={height} preserveAspectRatio="none" aria-hidden="true">
-      {monthTicks(from, to).map((tick) => (
-        <line key={tick.at} className="spark-month" x1={x(tick.at)} x2={x(tick.at)} y1={height - 4} y2={height - 1} />
+      {months.map((at) => (
+        <line key={at} className="spark-month" x1={x(at)} x2={x(at)} y1={height - 4} y2={height - 1} />
       ))}
       <line className="spark-ground" x1={0} x2={WIDTH} y1={height - 0.5} y2={height - 0.5} />
       <path className="rate-band" d={bandPath(vertices, x, y)} />

@@ -1,30 +1,49 @@
 import type { WeekField } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
+import { useMemo } from 'react';
 import { cropText, localName, shortReason } from '../words/names.ts';
+import { chunksOf, type WeekChunk } from './chunks.ts';
 import { OpenEvidence } from './OpenEvidence.tsx';
 import { cellKey, lineScales } from './select.ts';
+import { useNear } from './useNear.ts';
 import { WeekCellButton } from './WeekCell.tsx';
 import { groupName, stageText, type WeekBodyProps } from './WeekTable.tsx';
 
 /** The same week for a narrow page: a field, and a line to an insect. */
 export function WeekList(props: WeekBodyProps) {
-  const { selection, view, groupedBy } = props;
-  const scaleOf = lineScales(view);
+  const { selection, view } = props;
+  const scaleOf = useMemo(() => lineScales(view), [view]);
   return (
     <div className="week-list">
-      {selection.groups.map((group) => (
-        <section key={group.title ?? ''} aria-label={group.title ?? undefined}>
-          {group.title !== null && <h2 className="week-farm">{groupName(group.title, groupedBy)}</h2>}
-          {group.fields.map((field) => (
-            <FieldLines key={field.fieldId} field={field} scaleOf={scaleOf} {...props} />
-          ))}
-        </section>
+      {chunksOf(selection.groups).map((chunk) => (
+        <ListChunk key={chunk.key} chunk={chunk} scaleOf={scaleOf} {...props} />
       ))}
     </div>
   );
 }
 
-function FieldLines(props: WeekBodyProps & { field: WeekField; scaleOf: ReturnType<typeof lineScales> }) {
+type LineProps = WeekBodyProps & { scaleOf: ReturnType<typeof lineScales> };
+
+/** Px; only until a field has been drawn once. */
+const USUAL_FIELD = 190;
+
+function ListChunk(props: LineProps & { chunk: WeekChunk }) {
+  const { chunk, groupedBy, open } = props;
+  const opened = chunk.fields.some(({ fieldId }) => open?.startsWith(cellKey(fieldId, '')));
+  const { ref, near, height } = useNear<HTMLElement>(chunk.always || opened);
+  const name = chunk.title === null ? undefined : groupName(chunk.title, groupedBy);
+  if (!near) return <section ref={ref} className="week-far" style={{ height: height ?? chunk.fields.length * USUAL_FIELD }} />;
+  return (
+    <section ref={ref} aria-label={name}>
+      {name !== undefined && <h2 className="week-farm">{name}</h2>}
+      {chunk.fields.map((field) => (
+        <FieldLines key={field.fieldId} field={field} {...props} />
+      ))}
+    </section>
+  );
+}
+
+function FieldLines(props: LineProps & { field: WeekField }) {
   const { field, scaleOf, selection, open, toggle, on, groupedBy } = props;
   const columns = selection.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');

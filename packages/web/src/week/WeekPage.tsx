@@ -1,6 +1,7 @@
 import { ASSUMPTIONS, type WeekView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
+import { useMemo } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { DateControl } from '../app/DateControl.tsx';
 import { Failure } from '../app/Failure.tsx';
@@ -61,8 +62,8 @@ export function WeekPage() {
 
 function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: (part: Partial<WeekSearch>) => void }) {
   const wide = useWide();
+  const selection = useMemo(() => selectWeek(view, search), [view, search]);
   if (view.fields.length === 0) return <NoFields />;
-  const selection = selectWeek(view, search);
   const sort = search.sort ?? 'farm';
   const body = {
     view,

@@ -1,10 +1,12 @@
 import type { WeekField, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { Fragment } from 'react';
+import { Fragment, useMemo } from 'react';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
+import { chunksOf, type WeekChunk } from './chunks.ts';
 import { OpenEvidence } from './OpenEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
+import { useNear } from './useNear.ts';
 import { WeekCellButton } from './WeekCell.tsx';
 
 export interface WeekBodyProps {
@@ -22,9 +24,9 @@ export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by 
 
 /** Fields down, insects across. */
 export function WeekTable(props: WeekBodyProps) {
-  const { view, selection, groupedBy } = props;
+  const { view, selection } = props;
   const { columns, groups } = selection;
-  const scaleOf = lineScales(view);
+  const scaleOf = useMemo(() => lineScales(view), [view]);
   return (
     <table className="week">
       <caption className="unseen">{words.week.tableTitle}</caption>
@@ -41,27 +43,43 @@ export function WeekTable(props: WeekBodyProps) {
           ))}
         </tr>
       </thead>
-      {groups.map((group) => (
-        <tbody key={group.title ?? ''}>
-          {group.title !== null && (
-            <tr>
-              <th scope="rowgroup" className="week-group" colSpan={columns.length + 1}>
-                {groupName(group.title, groupedBy)}
-              </th>
-            </tr>
-          )}
-          {group.fields.map((field) => (
-            <FieldRow key={field.fieldId} field={field} columns={columns} scaleOf={scaleOf} {...props} />
-          ))}
-        </tbody>
+      {chunksOf(groups).map((chunk) => (
+        <TableChunk key={chunk.key} chunk={chunk} columns={columns} scaleOf={scaleOf} {...props} />
       ))}
     </table>
   );
 }
 
-function FieldRow(
-  props: WeekBodyProps & { field: WeekField; columns: readonly WeekColumn[]; scaleOf: ReturnType<typeof lineScales> },
-) {
+type RowProps = WeekBodyProps & { columns: readonly WeekColumn[]; scaleOf: ReturnType<typeof lineScales> };
+
+/** Px; only until a row has been drawn once. */
+const USUAL_ROW = 79;
+
+function TableChunk(props: RowProps & { chunk: WeekChunk }) {
+  const { chunk, columns, groupedBy, open } = props;
+  const opened = chunk.fields.some(({ fieldId }) => open?.startsWith(cellKey(fieldId, '')));
+  const { ref, near, height } = useNear<HTMLTableSectionElement>(chunk.always || opened);
+  return (
+    <tbody ref={ref}>
+      {near && chunk.title !== null && (
+        <tr>
+          <th scope="rowgroup" className="week-group" colSpan={columns.length + 1}>
+            {groupName(chunk.title, groupedBy)}
+          </th>
+        </tr>
+      )}
+      {near ? (
+        chunk.fields.map((field) => <FieldRow key={field.fieldId} field={field} {...props} />)
+      ) : (
+        <tr className="week-far" style={{ height: height ?? chunk.fields.length * USUAL_ROW }}>
+          <td colSpan={columns.length + 1} />
+        </tr>
+      )}
+    </tbody>
+  );
+}
+
+function FieldRow(props: RowProps & { field: WeekField }) {
   const { field, columns, scaleOf, open, toggle, on, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
   return (

@@ -1,6 +1,7 @@
 /** Which rows and columns of the week are shown, and in which order. */
 import { day, type InsectName, type SeasonLine, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
 import { VERBS, type WeekSearch } from '../app/search.ts';
+import { monthTicks } from '../draw/axis.ts';
 import { language } from '../words/language.ts';
 import type { LineScale } from './Sparkline.tsx';
 
@@ -86,7 +87,9 @@ export function lineScales(view: WeekView): (insect: number, line: SeasonLine) =
       const rates = line.points.map((point) => point.perNight ?? 0);
       top.set(key, Math.max(top.get(key) ?? 0, line.thresholdPerNight ?? 0, ...rates));
     });
-  return (insect, line) => ({ from, to: day(view.on), top: top.get(`${insect}|${line.design}`)! });
+  const to = day(view.on);
+  const months = monthTicks(from, to).map(({ at }) => at);
+  return (insect, line) => ({ from, to, top: top.get(`${insect}|${line.design}`)!, months });
 }
 
 export const cellKey = (fieldId: string, insect: string) => `${fieldId}~${insect}`;

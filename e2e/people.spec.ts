@@ -1,0 +1,157 @@
+import type { ProgramSettings } from '../packages/core/src/index.ts';
+import { PASSWORD, startWithAccounts } from './accounts.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, test } from './page.ts';
+
+// One server for the file: its people join one after another.
+test.describe.configure({ mode: 'serial' });
+// A session that is not there yet is answered with 401, which browsers note in the console.
+test.use({ mayComplain: true, locale: 'en-US' });
+
+type Program = ProgramSettings & { farms: string[] };
+let server: Awaited<ReturnType<typeof startWithAccounts>>;
+test.beforeAll(async () => {
+  server = await startWithAccounts();
+});
+test.afterAll(() => server.stop());
+
+const pages = (page: import('@playwright/test').Page) => page.getByRole('navigation', { name: 'Pages' }).getByRole('link');
+
+test('the code from the terminal makes the first coordinator, who comes to this week', async ({ page }) => {
+  await page.goto(server.url);
+  await expect(page.getByRole('heading', { name: 'The first coordinator' })).toBeVisible();
+  await page.getByRole('button', { name: 'Become the coordinator' }).click();
+  await expect(page.getByLabel('Code from the terminal')).toBeFocused();
+  await page.getByLabel('Code from the terminal').fill('AAAA-BBBB');
+  await page.getByLabel('Name').fill('Ida Brook');
+  await page.getByLabel('Password of your choice').fill('too short');
+  await page.getByRole('button', { name: 'Become the coordinator' }).click();
+  await expect(page.getByText('9 characters so far')).toBeVisible();
+  await page.getByLabel('Password of your choice').fill(PASSWORD);
+  await page.getByRole('button', { name: 'Become the coordinator' }).click();
+  await expect(page.getByText('That is not the code.')).toBeVisible();
+  await expect(page.getByLabel('Name')).toHaveValue('Ida Brook');
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await page.getByLabel('Code from the terminal').fill(server.code());
+  await page.getByRole('button', { name: 'Become the coordinator' }).click();
+  await expect(page.locator('.cell').first()).toBeVisible();
+  await expect(pages(page)).toHaveText(['This week', 'Traps', 'Map', 'Round', 'People', 'Settings']);
+});
+
+test('a wrong password is told in a way that helps, and a right one opens the page that was asked for', async ({ page }) => {
+  await page.goto(`${server.url}/settings`);
+  await page.getByLabel('Name').fill('ida  brook');
+  const password = page.getByLabel('Password', { exact: true });
+  await password.fill('herons over wet clovers');
+  await expect(password).toHaveAttribute('type', 'password');
+  await page.getByRole('button', { name: 'Show the password' }).click();
+  await expect(password).toHaveAttribute('type', 'text');
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByRole('alert')).toContainText('do not belong together');
+  await expect(page.getByRole('alert')).toBeFocused();
+  await expect(password).toHaveValue('herons over wet clovers');
+  await password.fill(PASSWORD);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByText('Ida Brook')).toBeVisible();
+  await expect(page).toHaveURL(/settings/);
+});
+
+test('a grower joins by a link, sees own farms and nothing of others', async ({ page, playwright, context }) => {
+  const coordinator = await playwright.request.newContext();
+  await server.signIn(coordinator, 'Ida Brook');
+  const { farms } = (await (await coordinator.get(`${server.url}/api/program`)).json()) as Program;
+  const [own, other] = [farms[0]!, farms[1]!];
+  const path = await server.invite(coordinator, 'grower', [own]);
+  await page.goto(`${server.url}${path}`);
+  await expect(page.getByText('You are invited as grower.')).toContainText(own);
+  await page.getByLabel('Name').fill('Lena Hollin');
+  await page.getByLabel('Password of your choice').fill(PASSWORD);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await expect(page.locator('.cell').first()).toBeVisible();
+  await expect(page.getByText(own).first()).toBeVisible();
+  await expect(page.getByText(other)).toHaveCount(0);
+  await expect(pages(page)).toHaveText(['This week', 'Traps', 'Map', 'Settings']);
+  await page.goto(`${server.url}/people`);
+  await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
+  await context.clearCookies();
+  await page.goto(`${server.url}${path}`);
+  await expect(page.getByRole('heading', { name: 'This link does not hold any more' })).toBeVisible();
+});
+
+test('a scout reaches the round, a reader no place', async ({ browser, playwright, viewport }) => {
+  const coordinator = await playwright.request.newContext();
+  await server.signIn(coordinator, 'Ida Brook');
+  for (const [role, name, expected] of [
+    ['scout', 'Tom Marsh', ['This week', 'Traps', 'Map', 'Round', 'Settings']],
+    ['reader', 'Sam Quill', ['This week', 'Settings']],
+  ] as const) {
+    const context = await browser.newContext({ viewport, locale: 'en-US' });
+    await server.join(context.request, await server.invite(coordinator, role), name);
+    const page = await context.newPage();
+    await page.goto(server.url);
+    await expect(pages(page)).toHaveText([...expected]);
+    if (role === 'reader') {
+      await expect(page.getByRole('heading', { name: 'The week of a reader' })).toBeVisible();
+      await page.goto(`${server.url}/traps`);
+      await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
+    } else {
+      await expect(page.locator('.cell').first()).toBeVisible();
+    }
+    await context.close();
+  }
+});
+
+test('the coordinator invites, changes a role and takes that back', async ({ page }) => {
+  await server.signIn(page.request, 'Ida Brook');
+  await page.goto(`${server.url}/people`);
+  await page.getByRole('radio', { name: /^grower/ }).check();
+  await page.getByRole('button', { name: 'Make a link' }).click();
+  await expect(page.getByText('Choose at least one farm for a grower.')).toBeVisible();
+  await page.locator('.invite').getByRole('checkbox').first().check();
+  await page.getByRole('button', { name: 'Make a link' }).click();
+  await expect(page.getByRole('textbox', { name: 'Link' })).toHaveValue(/\/join\/\S{20,}/);
+  const role = page.getByLabel('Role of Tom Marsh');
+  await role.selectOption('reader');
+  await expect(page.getByText('Tom Marsh is now reader.')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(role).toHaveValue('scout');
+  await expect(page.getByText('Tom Marsh is now scout.')).toBeVisible();
+  await page
+    .getByRole('button', { name: /^Withdraw/ })
+    .first()
+    .click();
+  await expect(page.getByText('No invitation is open.')).toBeVisible();
+  for (const theme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme: theme });
+    expect(await accessibilityProblems(page)).toEqual([]);
+  }
+  await expectNoSidewaysScroll(page);
+});
+
+test('a session that ends leaves what was typed, and the page goes on after signing in', async ({ page, context }) => {
+  await server.signIn(page.request, 'Ida Brook');
+  await page.goto(`${server.url}/traps`);
+  const search = page.getByRole('searchbox').or(page.getByLabel('Search')).first();
+  await search.fill('typed before');
+  await context.clearCookies();
+  // Whichever question is asked next tells that the session has ended.
+  await page.getByRole('button', { name: 'A day earlier' }).click();
+  const again = page.getByRole('dialog', { name: 'Your session has ended' });
+  await expect(again).toBeVisible();
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await again.getByLabel('Password', { exact: true }).fill(PASSWORD);
+  await again.getByRole('button', { name: 'Sign in' }).click();
+  await expect(again).toHaveCount(0);
+  await expect(search).toHaveValue('typed before');
+});
+
+test('signing out everywhere ends the sessions of other machines too', async ({ page, browser }) => {
+  const elsewhere = await browser.newContext();
+  await server.signIn(elsewhere.request, 'Ida Brook');
+  await server.signIn(page.request, 'Ida Brook');
+  await page.goto(`${server.url}/settings`);
+  await page.getByRole('button', { name: 'Sign out everywhere' }).click();
+  await expect(page.getByRole('heading', { name: 'Sign in' })).toBeVisible();
+  const { person } = (await (await elsewhere.request.get(`${server.url}/api/session`)).json()) as { person: object | null };
+  expect(person).toBeNull();
+  await elsewhere.close();
+});

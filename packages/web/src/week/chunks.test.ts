@@ -1,0 +1,28 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { chunksOf } from './chunks.ts';
+import { week } from './week.fixture.ts';
+
+const field = week.fields[0]!;
+const groups = (sizes: readonly number[]) =>
+  sizes.map((size, group) => ({
+    title: `farm ${group}`,
+    fields: Array.from({ length: size }, (_, index) => ({ ...field, fieldId: `${group}-${index}` })),
+  }));
+
+test('every field is in one chunk, in its order, and each farm is named once', () => {
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: 1, max: 40 }), { maxLength: 20 }), (sizes) => {
+      const chunks = chunksOf(groups(sizes));
+      expect(chunks.flatMap((chunk) => chunk.fields)).toEqual(groups(sizes).flatMap((group) => group.fields));
+      expect(chunks.flatMap(({ title }) => title ?? [])).toEqual(groups(sizes).map(({ title }) => title));
+      expect(new Set(chunks.map(({ key }) => key)).size).toBe(chunks.length);
+    }),
+  );
+});
+
+test('a county is drawn at once; of a state only what is near the window', () => {
+  expect(chunksOf(groups([30, 30])).every(({ always }) => always)).toBe(true);
+  const state = chunksOf(groups(Array(50).fill(10)));
+  expect(state.filter(({ always }) => always).flatMap(({ fields }) => fields)).toHaveLength(14);
+});

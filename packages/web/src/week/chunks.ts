@@ -1,0 +1,31 @@
+import type { WeekField } from '@duskwatch/core';
+import type { WeekGroup } from './select.ts';
+
+/** Up to this many fields are drawn all at once; of more, only those near the window. */
+const DRAWN_AT_ONCE = 60;
+/** Small enough to be drawn within a frame or two on a slow machine. */
+const CHUNK = 4;
+/** The beginning is on the page from the first moment. */
+const FIRST_CHUNKS = 4;
+
+/** Some fields that follow one another in a group, drawn and left out together. */
+export interface WeekChunk {
+  readonly key: string;
+  /** Of the group, in front of its first chunk; null before the others, and where the order knows no groups. */
+  readonly title: string | null;
+  readonly fields: readonly WeekField[];
+  /** Drawn wherever the window is. */
+  readonly always: boolean;
+}
+
+export function chunksOf(groups: readonly WeekGroup[]): WeekChunk[] {
+  const all = groups.reduce((sum, { fields }) => sum + fields.length, 0) <= DRAWN_AT_ONCE;
+  const chunks = groups.flatMap(({ title, fields }) =>
+    Array.from({ length: Math.ceil(fields.length / CHUNK) }, (_, index) => ({
+      key: `${title ?? ''}|${index}`,
+      title: index === 0 ? title : null,
+      fields: fields.slice(index * CHUNK, (index + 1) * CHUNK),
+    })),
+  );
+  return chunks.map((chunk, index) => ({ ...chunk, always: all || index < FIRST_CHUNKS }));
+}
