@@ -90,29 +90,34 @@ test('a new trap is told what is wrong beside each box, how it is set up, and ca
   expect((await request.get(`/api/traps/${trapId}`)).status()).toBe(404);
 });
 
-test('a moved trap ends on the day and begins anew elsewhere, with its lure', async ({ page, request }) => {
-  const trapId = unique('MOVE');
-  await fillNewTrap(page, trapId);
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(page.getByText(`Saved: trap ${trapId}.`)).toBeVisible();
-  await page.goto(`/traps/${trapId}`);
-  await page.getByRole('button', { name: 'Record a lure change' }).click();
-  await page.getByLabel('Lasts, days').fill('28');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(page.getByText('Saved: lure')).toBeVisible();
-  await page.getByRole('button', { name: 'Move it' }).click();
-  const form = page.getByRole('dialog', { name: `Move ${trapId}` });
-  await expect(form).toContainText('the two catches stay two histories');
-  await form.getByLabel('Station').fill('Test post, farther (invented)');
-  await form.getByRole('button', { name: 'Move it' }).click();
-  await expect(page.getByRole('heading', { level: 1, name: `${trapId}-2` })).toBeVisible();
-  const [old, next] = [await trapOf(request, trapId), await trapOf(request, `${trapId}-2`)];
-  expect(old).toMatchObject({ state: 'taken-down', takenDownOn: '2026-07-15' });
-  expect(next).toMatchObject({ state: 'hanging', station: 'Test post, farther (invented)', hungOn: '2026-07-15', visits: [] });
-  expect(next.lures).toEqual([{ placedOn: '2026-07-15', lifeDays: 28 }]);
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByText('Undone.')).toBeVisible();
-  expect(await trapOf(request, trapId)).toMatchObject({ state: 'hanging', takenDownOn: null });
+test.describe('moving', () => {
+  // Undone, the page asks for a trap that is gone, and the browser reports that.
+  test.use({ mayComplain: true });
+
+  test('a moved trap ends on the day and begins anew elsewhere, with its lure', async ({ page, request }) => {
+    const trapId = unique('MOVE');
+    await fillNewTrap(page, trapId);
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(page.getByText(`Saved: trap ${trapId}.`)).toBeVisible();
+    await page.goto(`/traps/${trapId}`);
+    await page.getByRole('button', { name: 'Record a lure change' }).click();
+    await page.getByLabel('Lasts, days').fill('28');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(page.getByText('Saved: lure')).toBeVisible();
+    await page.getByRole('button', { name: 'Move it' }).click();
+    const form = page.getByRole('dialog', { name: `Move ${trapId}` });
+    await expect(form).toContainText('the two catches stay two histories');
+    await form.getByLabel('Station').fill('Test post, farther (invented)');
+    await form.getByRole('button', { name: 'Move it' }).click();
+    await expect(page.getByRole('heading', { level: 1, name: `${trapId}-2` })).toBeVisible();
+    const [old, next] = [await trapOf(request, trapId), await trapOf(request, `${trapId}-2`)];
+    expect(old).toMatchObject({ state: 'taken-down', takenDownOn: '2026-07-15' });
+    expect(next).toMatchObject({ state: 'hanging', station: 'Test post, farther (invented)', hungOn: '2026-07-15', visits: [] });
+    expect(next.lures).toEqual([{ placedOn: '2026-07-15', lifeDays: 28 }]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page.getByText('Undone.')).toBeVisible();
+    expect(await trapOf(request, trapId)).toMatchObject({ state: 'hanging', takenDownOn: null });
+  });
 });
 
 test('a trap cannot be taken down before its last check, and says why', async ({ page }) => {
