@@ -16,7 +16,7 @@ export async function startWithAccounts() {
   return {
     ...server,
     /** The code for the first person, as the terminal shows it. */
-    code: () => /types this code:\s+(?:\u001b\[\d+m)*(\S+?)(?:\u001b\[\d+m)*\s/.exec(server.printed())?.[1] ?? '',
+    code: () => /\b[A-Z2-9]{4}(?:-[A-Z2-9]{4})+\b/.exec(server.printed())?.[0] ?? '',
     /** Whoever `request` is signed in as must be a coordinator. Gives the path of the link. */
     invite: async (request: APIRequestContext, role: Role, farms: readonly string[] = []) =>
       (await post<{ path: string }>(request, '/api/invitations', { role, farms })).path,

@@ -67,7 +67,7 @@ test('a grower joins by a link, sees own farms and nothing of others', async ({ 
   await page.getByLabel('Password of your choice').fill(PASSWORD);
   await page.getByRole('button', { name: 'Join' }).click();
   await expect(page.locator('.cell').first()).toBeVisible();
-  await expect(page.getByText(own).first()).toBeVisible();
+  await expect(page.getByText(own).locator('visible=true').first()).toBeVisible();
   await expect(page.getByText(other)).toHaveCount(0);
   await expect(pages(page)).toHaveText(['This week', 'Traps', 'Map', 'Settings']);
   await page.goto(`${server.url}/people`);

@@ -2,8 +2,13 @@ import { english, spanish, type TemperatureUnit, type Wording } from '@duskwatch
 import { dayOrder, inLanguage } from '../words/language.ts';
 import { useTemperatureUnit } from './preferences.ts';
 
-export const wordingIn = (temperature: TemperatureUnit): Wording =>
-  inLanguage({ en: english, es: spanish })({ temperature, dayOrder });
+const make = inLanguage({ en: english, es: spanish });
+const made: Readonly<Record<TemperatureUnit, Wording>> = {
+  C: make({ temperature: 'C', dayOrder }),
+  F: make({ temperature: 'F', dayOrder }),
+};
+
+export const wordingIn = (temperature: TemperatureUnit): Wording => made[temperature];
 
 /** The core's sentences in the language of the page and the unit that the reader chose. */
 export function useWording(): Wording {

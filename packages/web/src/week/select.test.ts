@@ -37,7 +37,12 @@ describe('which fields the week shows', () => {
 
 test('small lines share one season and, within an insect and design, one scale', () => {
   const line = week.fields[0]!.cells[0]!.line!;
-  expect(lineScales(week)(0, line)).toEqual({ from: day('2025-07-01'), to: day('2025-07-12'), top: 3.1 });
+  expect(lineScales(week)(0, line)).toEqual({
+    from: day('2025-07-01'),
+    to: day('2025-07-12'),
+    top: 3.1,
+    months: [day('2025-07-01')],
+  });
 });
 
 test('a due trap leads to a field whose evidence names it', () => {
