@@ -111,8 +111,8 @@ function adviceEntries(prepared: Prepared): CalendarEntry[] {
     if ((verb !== 'decide' && verb !== 'scout') || by === null) return [];
     const field = prepared.fields.get(fieldId)!;
     const start = formatDay(seasonStart(field, prepared.on));
-    const treated = prepared.treatmentsByCell.get(cellKey(fieldId, insect))?.at(-1)?.appliedOn ?? start;
-    const since = treated > start ? treated : start;
+    const treatments = prepared.treatmentsByCell.get(cellKey(fieldId, insect)) ?? [];
+    const since = treatments.findLast(({ appliedOn }) => appliedOn > start)?.appliedOn ?? start;
     const about = { farm: field.farm, insects: [insect], fields: [fieldId] };
     return [dated(prepared, verb, [fieldId, insect, since], day(by), about)];
   });

@@ -44,6 +44,18 @@ const Z_95 = 1.959963984540054;
  * k and are left out. A lasting difference between places is part of the scatter, as it is for whoever reads the mean.
  */
 export function catchDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
+  const known = estimates.get(prepared) ?? new Map<string, CatchDispersion>();
+  estimates.set(prepared, known);
+  const key = `${insect}\n${design}`;
+  const found = known.get(key) ?? estimateDispersion(prepared, insect, design);
+  known.set(key, found);
+  return found;
+}
+
+/** A plan asks the same for every area; one more check makes another `Prepared`, and so another estimate. */
+const estimates = new WeakMap<Prepared, Map<string, CatchDispersion>>();
+
+function estimateDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
   const blocks = sharedNights(prepared, insect, design);
   const counts = blocks.flat();
   const moths = counts.reduce((sum, { count }) => sum + count!, 0);

@@ -2,6 +2,7 @@ export { SEASON_ASSUMPTIONS, type SeasonAssumptionId } from './assumptions.ts';
 export * from './budget.ts';
 export * from './calendar.ts';
 export * from './dispersion.ts';
+export * from './due-stations.ts';
 export * from './hanging-date.ts';
 export * from './lure-changes.ts';
 export * from './lure-need.ts';

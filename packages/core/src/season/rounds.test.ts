@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { prepare } from '../advice/index.ts';
+import { programOf, trapOf, treatmentOf } from '../advice/test-program.ts';
+import { day } from '../units/day.ts';
 import { distanceKm } from '../units/distance.ts';
+import { dueStations } from './due-stations.ts';
 import type { DueStation, RoundScout } from './round-types.ts';
 import { planRounds } from './rounds.ts';
 
@@ -25,6 +29,23 @@ const scout = (over: Partial<RoundScout> = {}): RoundScout => ({
 });
 const stationsOf = (rounds: ReturnType<typeof planRounds>['rounds']) =>
   rounds.flatMap(({ stops }) => stops.map((stop) => stop.station));
+
+describe('stations due', () => {
+  it('are those with a check due by the day, closed while a re-entry interval holds at a field they inform', () => {
+    const at = { latitude: 45, longitude: -30 };
+    const traps = [
+      trapOf({ ...at, hungOn: '2026-06-08' }),
+      trapOf({ trapId: 'T2', station: 'S2', hungOn: '2026-06-12', informs: [] }),
+    ];
+    // Applied on the 14th: 30 hours counted from the end of that day reach into the 16th.
+    const treatments = [treatmentOf('2026-06-14', { reentryHours: 30 })];
+    const prepared = prepare(programOf({ traps, treatments }), { on: day(MONDAY) });
+    const [only, ...others] = dueStations(prepared, day(TUESDAY));
+    expect(only).toEqual({ id: 'S1', ...at, due: MONDAY, traps: 1, window: null, keepOutUntil: TUESDAY });
+    expect(others).toEqual([]);
+    expect(dueStations(prepared, day('2026-06-19'))[1]).toMatchObject({ id: 'S2', latitude: null, keepOutUntil: null });
+  });
+});
 
 describe('rounds', () => {
   it('add up by hand: 40 km/h and roads 1.3 times the great circle', () => {
