@@ -152,7 +152,7 @@ export const en = {
       noTrap: 'no fit trap that night',
       notYet: 'not counted yet',
       rate: (rate: string, low: string, design: string) => `${rate} a night (${low}), ${design}`,
-      earlier: (year: number, rate: string, design: string) => `${year}: ${rate}, ${design}`,
+      earlier: (year: number, rate: string, design: string) => `${year}: ${rate} a night, ${design}`,
       noHeat: 'no heat sum',
       bridged: 'bridged',
       check: (trap: string, count: string, nights: number, condition: string) =>

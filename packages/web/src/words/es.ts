@@ -151,7 +151,7 @@ export const es: Words = {
       noTrap: 'sin trampa apta esa noche',
       notYet: 'aún sin contar',
       rate: (rate, low, design) => `${rate} por noche (${low}), ${design}`,
-      earlier: (year, rate, design) => `${year}: ${rate}, ${design}`,
+      earlier: (year, rate, design) => `${year}: ${rate} por noche, ${design}`,
       noHeat: 'sin suma de calor',
       bridged: 'completado',
       check: (trap, count, nights, condition) =>
