@@ -24,7 +24,7 @@ const figures = {
     ...OWN,
   },
   mostTraps: {
-    value: 6,
+    value: 4,
     unit: 'traps per insect and area',
     why: 'More traps than this in one area are seldom kept up; the risk that remains is shown instead.',
     ...OWN,

@@ -87,6 +87,12 @@ describe('rounds', () => {
     expect(rounds[0]!.stops).toHaveLength(7);
   });
 
+  it('send nobody else out for a station that one scout can see', () => {
+    const stations = [station('A'), station('B', { longitude: -29.9 }), station('C', { longitude: -29.85 })];
+    const { rounds } = planRounds({ stations, scouts: [scout(), scout({ id: 'Ben' })], days: [MONDAY] });
+    expect(rounds.map(({ stops }) => stops.length)).toEqual([3]);
+  });
+
   it('wait for a window to open', () => {
     const late = station('A', { window: { fromMinute: 9 * 60, toMinute: NOON } });
     const { rounds } = planRounds({ stations: [late], scouts: [scout()], days: [MONDAY] });

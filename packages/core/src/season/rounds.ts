@@ -7,6 +7,8 @@ import { type Travel, travelBy } from './travel.ts';
 /** What a day's delay of a check weighs against driving, and a day too soon, in minutes. Figures chosen by Duskwatch, no source. */
 const LATE_DAY_MINUTES = 240;
 const EARLY_DAY_MINUTES = 10;
+/** What sending one more scout out on a day weighs. Figure chosen by Duskwatch, no source. */
+const OPENING_MINUTES = 30;
 const PASSES = 5;
 
 /**
@@ -69,7 +71,7 @@ function place(rounds: Plan, station: DueStation, travel: Travel): boolean {
       const tried = stops.toSpliced(at, 0, station);
       const round = timeRound(shift, tried, travel);
       if (round === null) continue;
-      const price = round.minutes - before + dayPrice(station, shift.on);
+      const price = round.minutes - before + dayPrice(station, shift.on) + (stops.length === 0 ? OPENING_MINUTES : 0);
       if (best === null || price < best.price - 1e-9) best = { shift, stops: tried, price };
     }
   }
@@ -103,7 +105,7 @@ function replaceAll(rounds: Plan, travel: Travel): boolean {
 function priceOfAll(rounds: Plan, travel: Travel): number {
   let price = 0;
   for (const [shift, stops] of rounds) {
-    price += timeRound(shift, stops, travel)?.minutes ?? 0;
+    if (stops.length > 0) price += OPENING_MINUTES + (timeRound(shift, stops, travel)?.minutes ?? 0);
     for (const station of stops) price += dayPrice(station, shift.on);
   }
   return price;
