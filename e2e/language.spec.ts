@@ -33,27 +33,31 @@ for (const [name, path] of [
   ['Sin página', '/nowhere'],
   ['Parcela', '/fields/'],
 ] as const)
-  test(`${name} is Spanish through and through`, async ({ page, request }) => {
-    const { due } = await weekOf(request);
-    await page.goto(path === '/fields/' ? `/fields/${due.decisions[0]!.fieldId}` : path);
-    await expect(page.locator('html')).toHaveAttribute('lang', 'es');
-    await expect(page.locator('main h1').first()).toBeVisible();
-    await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
-    if (path === '/') await page.locator('.cell.verb-decide').first().click();
-    // Each line that is seen or heard, but for names, figures and what is cited in its own language.
-    const lines = await page.evaluate(() => {
-      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-      const found: string[] = [];
-      for (let node = walker.nextNode(); node; node = walker.nextNode())
-        if (!node.parentElement!.closest('script, style, noscript, [lang="en"], code')) found.push(node.textContent!.trim());
-      for (const element of document.querySelectorAll('[aria-label], [placeholder], [title]'))
-        for (const attribute of ['aria-label', 'placeholder', 'title']) found.push(element.getAttribute(attribute) ?? '');
-      return found.filter(Boolean);
+  test.describe(name, () => {
+    // A browser without a graphics processor notes in its console how slow WebGL is.
+    test.use({ mayComplain: path === '/map' });
+    test(`${name} is Spanish through and through`, async ({ page, request }) => {
+      const { due } = await weekOf(request);
+      await page.goto(path === '/fields/' ? `/fields/${due.decisions[0]!.fieldId}` : path);
+      await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+      await expect(page.locator('main h1').first()).toBeVisible();
+      await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
+      if (path === '/') await page.locator('.cell.verb-decide').first().click();
+      // Each line that is seen or heard, but for names, figures and what is cited in its own language.
+      const lines = await page.evaluate(() => {
+        const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        const found: string[] = [];
+        for (let node = walker.nextNode(); node; node = walker.nextNode())
+          if (!node.parentElement!.closest('script, style, noscript, [lang="en"], code')) found.push(node.textContent!.trim());
+        for (const element of document.querySelectorAll('[aria-label], [placeholder], [title]'))
+          for (const attribute of ['aria-label', 'placeholder', 'title']) found.push(element.getAttribute(attribute) ?? '');
+        return found.filter(Boolean);
+      });
+      expect(lines.length).toBeGreaterThan(3);
+      expect(lines.filter((line) => english.includes(line))).toEqual([]);
+      await expectNoSidewaysScroll(page);
+      expect(await accessibilityProblems(page)).toEqual([]);
     });
-    expect(lines.length).toBeGreaterThan(3);
-    expect(lines.filter((line) => english.includes(line))).toEqual([]);
-    await expectNoSidewaysScroll(page);
-    expect(await accessibilityProblems(page)).toEqual([]);
   });
 
 test('the language chosen in the settings stays, and units and dates follow their own choice', async ({ page }) => {

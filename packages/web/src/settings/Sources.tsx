@@ -46,7 +46,7 @@ function KindOfSource(props: {
             {props.lines.map((line, index) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: lines carry no state and two may be alike
               <tr key={index}>
-                <td>{line.id}</td>
+                <td lang="en">{line.id}</td>
                 <td lang="en">{line.source}</td>
                 <td>{props.standing[line.standing]}</td>
                 <td lang="en">{line.note}</td>
