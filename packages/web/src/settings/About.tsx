@@ -5,7 +5,7 @@ import { sessionQuery } from '../api/session.ts';
 import { longDay } from '../format/day.ts';
 import { countText } from '../format/number.ts';
 import { settingsWords } from '../words/settings.ts';
-import { Setting } from './SettingsPage.tsx';
+import { Setting } from './Setting.tsx';
 
 /** Which Duskwatch this is, what the program holds, and how to keep it safe. */
 export function About() {

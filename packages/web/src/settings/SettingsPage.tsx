@@ -1,6 +1,5 @@
 import type { DayOrder, Language, LengthUnit, TemperatureUnit } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
 import { send } from '../api/client.ts';
 import { sessionQuery } from '../api/session.ts';
 import { useTitle } from '../app/media.ts';
@@ -10,6 +9,7 @@ import { LanguageChoice } from '../people/LanguageChoice.tsx';
 import { chooseDayOrder, chooseLanguage, dayOrder, language } from '../words/language.ts';
 import { settingsWords as w } from '../words/settings.ts';
 import { About } from './About.tsx';
+import { Setting } from './Setting.tsx';
 import { Sources } from './Sources.tsx';
 import { You } from './You.tsx';
 
@@ -68,18 +68,6 @@ export function SettingsPage() {
       </div>
       <Sources />
     </main>
-  );
-}
-
-export function Setting({ title, note, children }: { title: string; note?: string; children: ReactNode }) {
-  return (
-    <section className="setting">
-      <h2>{title}</h2>
-      <div>
-        {children}
-        {note && <p className="key">{note}</p>}
-      </div>
-    </section>
   );
 }
 

@@ -3,7 +3,7 @@ import { send } from '../api/client.ts';
 import { sessionQuery } from '../api/session.ts';
 import { useDesk } from '../record/desk.ts';
 import { peopleWords } from '../words/people.ts';
-import { Setting } from './SettingsPage.tsx';
+import { Setting } from './Setting.tsx';
 
 /** Who is signed in here, and the ways out. */
 export function You() {

@@ -1,0 +1,13 @@
+import type { ReactNode } from 'react';
+
+export function Setting({ title, note, children }: { title: string; note?: string; children: ReactNode }) {
+  return (
+    <section className="setting">
+      <h2>{title}</h2>
+      <div>
+        {children}
+        {note && <p className="key">{note}</p>}
+      </div>
+    </section>
+  );
+}
