@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { formatDay } from '@duskwatch/core';
+import { writeProgramFolder } from '@duskwatch/exchange';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { inventedSeason, ON } from '../../core/src/quality/invented-season.testing.ts';
 import { checkoutRoot } from './checkout.ts';
 import { commandUnderTest } from './testing/command.ts';
 import { smallFolder } from './testing/small-folder.ts';
@@ -45,21 +48,20 @@ describe('what a season’s records teach, of the invented demo', () => {
     expect(out).toMatch(/Catch against infestation\n.*not known yet: .* needed: 20 or more/);
   });
 
-  it('questions asks nothing of a sound season, and about two noughts too many in it', async () => {
+  it('questions asks nothing of a sound season, and about a nought too many in it', async () => {
     expect((await json('questions', demo)).questions).toEqual([]);
-    const files = ['fields', 'traps', 'lures', 'checks'].map((name) => `${name}.csv`);
-    const sheets = Object.fromEntries(files.map((file) => [file, readFileSync(join(demo, file), 'utf8')]));
-    const lines = sheets['checks.csv']!.split('\n');
-    const at = lines.findIndex((line) => line.startsWith('CR2-MC-26,2026-07-08,18,'));
-    const [trap, on, count, ...rest] = lines[at]!.split(',');
-    lines[at] = [trap, on, `${count}00`, ...rest].join(',');
-    const mistyped = duskwatch.folder('mistyped', { ...sheets, 'checks.csv': lines.join('\n') });
-    const { questions } = await json('questions', mistyped, '--on', '2026-07-15');
-    expect(questions).toMatchObject([
-      { kind: 'unlikely-count', side: 'high', whom: 'scout', checks: [{ trapId: trap, checkedOn: on }] },
-    ]);
+    // The demo has too few traps of a kind for a count to stand out; this season has eight.
+    const sound = inventedSeason(3);
+    const height = sound.checks.reduce((most, check) => ((check.targetCount ?? 0) > (most.targetCount ?? 0) ? check : most));
+    const checks = sound.checks.map((check) => (check === height ? { ...check, targetCount: height.targetCount! * 10 } : check));
+    const mistyped = duskwatch.path('mistyped');
+    await writeProgramFolder({ ...sound, checks }, mistyped);
+    const args = ['questions', mistyped, '--on', formatDay(ON)];
+    const { questions } = await json(...args);
+    const { trapId, checkedOn } = height;
+    expect(questions).toMatchObject([{ kind: 'unlikely-count', side: 'high', whom: 'scout', checks: [{ trapId, checkedOn }] }]);
     expect(questions[0].inSeason).toBeLessThan(0.015);
-    expect((await duskwatch.run('questions', mistyped, '--on', '2026-07-15')).out).toContain('Ask the scout');
+    expect((await duskwatch.run(...args)).out).toContain('Ask the scout');
   });
 
   it('flights tells how far each flight has come and dates what is ahead, soonest case first', async () => {

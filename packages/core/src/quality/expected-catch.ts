@@ -10,7 +10,10 @@ import type { AskedCheck } from './types.ts';
 /** What the other traps lead one to expect at a place of habit 1, and how counts scatter about habit × that. */
 export interface ByOthers {
   readonly byOthers: number;
+  /** Scatter of one visit, and of the estimate by the others. */
   readonly dispersion: number;
+  /** Of the estimate alone. */
+  readonly meanShape: number;
 }
 
 /** One visit that can be held against others. */
@@ -31,33 +34,54 @@ interface Kind {
 
 /** A dispersion beyond this is none. */
 const POISSON = 1e6;
-/** A count less probable than this, by a first fit, does not speak for the scatter of the others. */
-const FAR_OUT = 1e-6;
+/** A count less probable than this is set aside before the others are judged. */
+const FAR_OUT = 1e-3;
+/** Moths expected at a visit from which on its count tells scatter from chance. */
+const TELLING = 5;
 const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
 
 /**
  * Visits of traps of one insect, one design and one flight, each judged without itself: nights are read from the other
  * traps only, the habit of the place from the trap's other visits. Nights that fewer than two others saw are left out.
+ *
+ * One wild count would raise what is expected of the others, and the scatter, until it looks usual itself. So the visits
+ * found far too high at first are set aside and all are judged again by the rest.
  */
 export function expectedCatch(traps: readonly TrapOfSeason[]): Look[] {
   if (traps.every(({ intervals }) => intervals.length === 0)) return [];
-  const nights = nightsOfKind(traps);
+  const first = judged(traps, new Set());
+  const wild = first.filter(({ count, belief }) => atLeast(count, belief) < FAR_OUT).map(({ interval }) => interval);
+  return wild.length === 0 ? first : judged(traps, new Set(wild));
+}
+
+function judged(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval>): Look[] {
+  const nights = nightsOfKind(traps, aside);
   const drafts = traps.flatMap((trap) => {
     const visits = trap.intervals.flatMap((interval) => {
       const others = readOthers(nights, interval, [trap]);
       return others ? [{ trap, interval, count: interval.count!, others }] : [];
     });
-    const total = visits.reduce((sum, { count }) => sum + count, 0);
-    const expected = visits.reduce((sum, { others }) => sum + others.expected, 0);
+    const usual = visits.filter(({ interval }) => !aside.has(interval));
+    const total = usual.reduce((sum, { count }) => sum + count, 0);
+    const expected = usual.reduce((sum, { others }) => sum + others.expected, 0);
     return visits.map((visit) => {
-      const rest = SHAPE + total - visit.count;
-      return { ...visit, rest, mean: (visit.others.expected * rest) / (SHAPE + expected - visit.others.expected) };
+      const own = aside.has(visit.interval) ? { count: 0, expected: 0 } : { count: visit.count, expected: visit.others.expected };
+      const rest = SHAPE + total - own.count;
+      const mean = (visit.others.expected * rest) / (SHAPE + expected - own.expected);
+      return { ...visit, rest, visits: usual.length, mean };
     });
   });
-  const kind = { nights, k: scatterOf(drafts) };
-  return drafts.map(({ trap, interval, count, others, rest, mean }) => {
-    const by = scattered(kind, others);
-    return { trap, interval, count, ...by, belief: { mean, k: joint(by.dispersion, rest) }, kind };
+  const beliefOf = ({ mean, others, rest, visits }: (typeof drafts)[number], k: number) => ({
+    mean,
+    k,
+    meanShape: joint(shapeOf(others, k), rest, k * Math.max(1, visits)),
+  });
+  const usual = drafts.filter(({ interval }) => !aside.has(interval));
+  const k = scatterOf(usual, (visit, k) => beliefOf(visit, k).meanShape);
+  const kind = { nights, k };
+  return drafts.map((draft) => {
+    const { trap, interval, count, others } = draft;
+    return { trap, interval, count, ...scattered(kind, others), belief: beliefOf(draft, k), kind };
   });
 }
 
@@ -67,30 +91,33 @@ export function readWithout({ kind, trap, interval }: Look, other: TrapOfSeason)
   return others && scattered(kind, others);
 }
 
-/** The scatter of the visit itself, of the others' visits it is held against, and of the few moths they caught. */
-const scattered = ({ k }: Kind, { expected, moths, traps }: Others): ByOthers => ({
-  byOthers: expected,
-  dispersion: joint(k, k * traps, moths + 0.25),
-});
+/** The others' estimate rests on their visits, each as scattered as this one, and on the few moths they caught. */
+const shapeOf = ({ visits, moths }: Others, k: number): number => joint(k * visits, moths + 0.25);
+
+function scattered({ k }: Kind, others: Others): ByOthers {
+  const meanShape = shapeOf(others, k);
+  return { byOthers: others.expected, dispersion: joint(k, meanShape), meanShape };
+}
 
 /** Two-sided: how often a count lies as far out on its side, doubled. */
 export const oddness = ({ count, belief }: Look): number =>
-  Math.min(1, 2 * Math.min(atLeast(count, belief), atMost(count, belief)));
+  Math.min(1, 2 * (count > belief.mean ? atLeast(count, belief) : atMost(count, belief)));
 
-/** k by likelihood, once more without the visits that are far out: they are the ones in question. */
-function scatterOf(visits: readonly { readonly count: number; readonly mean: number }[]): number {
-  const fit = (kept: typeof visits) =>
-    Math.min(
-      POISSON,
-      maximiseK(
-        countTable(kept.map(({ count }) => count))!,
-        Float64Array.from(kept, ({ mean }) => mean),
-      ),
-    );
+/**
+ * k of one visit. Fitted about estimated means it holds their error too: 1/k is less by the mean of 1/shape, of the visits
+ * that many moths were expected of and that tell k therefore; at most half of it is taken off.
+ */
+function scatterOf<V extends { readonly count: number; readonly mean: number }>(
+  visits: readonly V[],
+  shape: (visit: V, k: number) => number,
+): number {
   if (visits.length === 0) return POISSON;
-  const first = fit(visits);
-  const usual = visits.filter(({ count, mean }) => atLeast(count, { mean, k: first }) > FAR_OUT);
-  return fit(usual);
+  const table = countTable(visits.map(({ count }) => count))!;
+  const means = Float64Array.from(visits, ({ mean }) => mean);
+  const fitted = Math.min(POISSON, maximiseK(table, means));
+  const telling = visits.filter(({ mean }) => mean >= TELLING);
+  const error = telling.reduce((sum, visit) => sum + 1 / shape(visit, fitted), 0) / Math.max(1, telling.length);
+  return 1 / Math.max(1 / fitted - error, 0.5 / fitted);
 }
 
 export const askedCheck = ({ interval, belief }: Look): AskedCheck => ({

@@ -25,8 +25,8 @@ export interface Others {
   readonly expected: number;
   /** Moths it rests on. */
   readonly moths: number;
-  /** The fewest other traps that saw any one of the nights. */
-  readonly traps: number;
+  /** Visits of equally good places that would tell as much: fewer than the traps, where one catches most. */
+  readonly visits: number;
 }
 
 /** Moths the others are taken to have caught where they caught none: their rate is low, not nought. */
@@ -34,12 +34,12 @@ const UNSEEN = 0.25;
 const ROUNDS = 20;
 const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
 
-/** `traps` have at least one interval between them. */
-export function nightsOfKind(traps: readonly TrapOfSeason[]): NightsOfKind {
+/** `traps` have at least one interval between them; those `aside` are taken as not seen. */
+export function nightsOfKind(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval>): NightsOfKind {
   const visits = traps.flatMap(({ intervals }) => intervals);
   const start = Math.min(...visits.map(({ from }) => from)) as Day;
   const days = Math.max(...visits.map(({ to }) => to)) - start;
-  const caught = traps.map((trap) => nightly(trap, start, days));
+  const caught = traps.map((trap) => nightly(trap, aside, start, days));
   const habits = habitsOf(caught, days);
   const byTrap = new Map(traps.map((trap, t) => [trap, { ...caught[t]!, habit: habits[t]! }]));
   return { start, traps: byTrap, all: totals(caught, habits, days) };
@@ -52,21 +52,23 @@ export function readOthers(
   without: readonly TrapOfSeason[],
 ): Others | null {
   const left = without.map((trap) => traps.get(trap)!);
-  let [moths, weight, fewest] = [0, 0, Number.POSITIVE_INFINITY];
+  let [moths, weight, squares, fewest] = [0, 0, 0, Number.POSITIVE_INFINITY];
   for (let d = from - start; d < to - start; d++) {
     let watchers = all.watchers[d]!;
     moths += all.moths[d]!;
     weight += all.weight[d]!;
+    squares += all.squares[d]!;
     for (const own of left) {
       moths -= own.moths[d]!;
       weight -= own.habit * own.seen[d]!;
+      squares -= own.habit ** 2 * own.seen[d]!;
       watchers -= own.seen[d]!;
     }
     fewest = Math.min(fewest, watchers);
   }
   if (fewest < QUALITY_ASSUMPTIONS.otherTraps.value) return null;
   const caught = Math.max(moths, UNSEEN);
-  return { expected: (nights * caught) / weight, moths: caught, traps: fewest };
+  return { expected: (nights * caught) / weight, moths: caught, visits: weight ** 2 / (squares * nights) };
 }
 
 interface Nightly {
@@ -75,14 +77,17 @@ interface Nightly {
   readonly seen: Uint8Array;
 }
 
-function nightly({ intervals }: TrapOfSeason, start: Day, days: number): Nightly {
+function nightly({ intervals }: TrapOfSeason, aside: ReadonlySet<CatchInterval>, start: Day, days: number): Nightly {
   const moths = new Float64Array(days);
   const seen = new Uint8Array(days);
-  for (const { from, to, nights, count } of intervals)
+  for (const interval of intervals) {
+    if (aside.has(interval)) continue;
+    const { from, to, nights, count } = interval;
     for (let d = from - start; d < to - start; d++) {
       moths[d] = count! / nights;
       seen[d] = 1;
     }
+  }
   return { moths, seen };
 }
 
@@ -108,18 +113,26 @@ interface Totals {
   readonly moths: Float64Array;
   /** Sum of the habits of the traps that saw the night. */
   readonly weight: Float64Array;
+  /** Sum of their squares. */
+  readonly squares: Float64Array;
   /** How many saw it. */
   readonly watchers: Float64Array;
 }
 
 function totals(caught: readonly Nightly[], habits: Float64Array, days: number): Totals {
-  const [moths, weight, watchers] = [new Float64Array(days), new Float64Array(days), new Float64Array(days)];
+  const [moths, weight, squares, watchers] = Array.from({ length: 4 }, () => new Float64Array(days)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
   caught.forEach((own, t) => {
     for (let d = 0; d < days; d++) {
       moths[d]! += own.moths[d]!;
       weight[d]! += habits[t]! * own.seen[d]!;
+      squares[d]! += habits[t]! ** 2 * own.seen[d]!;
       watchers[d]! += own.seen[d]!;
     }
   });
-  return { moths, weight, watchers };
+  return { moths, weight, squares, watchers };
 }

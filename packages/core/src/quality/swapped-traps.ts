@@ -66,7 +66,7 @@ function pairOf(one: readonly Look[], other: readonly Look[]): Pair[] {
 /** Two traps of one kind must not speak for each other's nights: the exchange would look likely by itself. */
 function visitBeside(look: Look, other: Look): Visit | null {
   const by = look.kind === other.kind ? readWithout(look, other.trap) : look;
-  return by && { look, byOthers: by.byOthers, dispersion: by.dispersion };
+  return by && { look, byOthers: by.byOthers, dispersion: by.dispersion, meanShape: by.meanShape };
 }
 
 /** ln-likelihood of both traps' counts when they are exchanged from visit `day` on, each habit learned from those before. */
