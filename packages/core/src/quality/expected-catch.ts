@@ -34,8 +34,10 @@ interface Kind {
 
 /** A dispersion beyond this is none. */
 const POISSON = 1e6;
-/** A count less probable than this is set aside before the others are judged. */
-const FAR_OUT = 1e-3;
+/** Share of the visits, the highest for what is expected, that is set aside at first. */
+const SET_ASIDE = 0.02;
+/** A count less probable than this stays aside. */
+const FAR_OUT = 1e-4;
 /** Moths expected at a visit from which on its count tells scatter from chance. */
 const TELLING = 5;
 const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
@@ -44,14 +46,19 @@ const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
  * Visits of traps of one insect, one design and one flight, each judged without itself: nights are read from the other
  * traps only, the habit of the place from the trap's other visits. Nights that fewer than two others saw are left out.
  *
- * One wild count would raise what is expected of the others, and the scatter, until it looks usual itself. So the visits
- * found far too high at first are set aside and all are judged again by the rest.
+ * One wild count would raise what is expected of the others, and the scatter, until it looks usual itself. So the search
+ * goes forward: the highest are set aside, all are judged by the rest, and only those then found far too high stay aside.
  */
 export function expectedCatch(traps: readonly TrapOfSeason[]): Look[] {
   if (traps.every(({ intervals }) => intervals.length === 0)) return [];
-  const first = judged(traps, new Set());
-  const wild = first.filter(({ count, belief }) => atLeast(count, belief) < FAR_OUT).map(({ interval }) => interval);
-  return wild.length === 0 ? first : judged(traps, new Set(wild));
+  const all = judged(traps, new Set());
+  const highest = all
+    .map((look) => ({ look, probability: atLeast(look.count, look.belief) }))
+    .sort((a, b) => a.probability - b.probability)
+    .slice(0, Math.ceil(SET_ASIDE * all.length));
+  const byRest = judged(traps, new Set(highest.map(({ look }) => look.interval)));
+  const wild = byRest.filter(({ count, belief }) => atLeast(count, belief) < FAR_OUT).map(({ interval }) => interval);
+  return wild.length === 0 ? all : judged(traps, new Set(wild));
 }
 
 function judged(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval>): Look[] {
