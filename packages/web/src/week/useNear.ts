@@ -1,8 +1,8 @@
-import { useEffect, useRef, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 
 /** How far above and below the window things are drawn, so that they are there before they are seen. */
-const MARGIN = '900px 0px';
+const MARGIN = '600px 0px';
 
 /**
  * Whether an element is in the window or close to it, and how high it was when it was last drawn (px, null: never).
@@ -17,10 +17,13 @@ export function useNear<T extends HTMLElement>(always: boolean) {
     if (always || !element) return;
     const observer = new IntersectionObserver(
       ([entry]) => {
-        if (entry!.isIntersecting) return setNear(true);
-        if (element.contains(document.activeElement)) return;
-        if (entry!.boundingClientRect.height > 0) setHeight(entry!.boundingClientRect.height);
-        setNear(false);
+        const { isIntersecting, boundingClientRect } = entry!;
+        if (!isIntersecting && element.contains(document.activeElement)) return;
+        // In pieces that let scrolling through: none of this is seen yet.
+        startTransition(() => {
+          if (!isIntersecting && boundingClientRect.height > 0) setHeight(boundingClientRect.height);
+          setNear(isIntersecting);
+        });
       },
       { rootMargin: MARGIN },
     );
