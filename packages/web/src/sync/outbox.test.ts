@@ -20,6 +20,17 @@ async function sha256(bytes: ArrayBuffer): Promise<string> {
     .join('');
 }
 
+/** Lets everything else that is ready run once, without a timer. */
+const nextTurn = () =>
+  new Promise<void>((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
+
 let names = 0;
 const open = new Set<Outbox>();
 async function outboxWith(options: OutboxOptions): Promise<Outbox> {
@@ -42,6 +53,35 @@ describe('the outbox', () => {
     const notToBeKept = { ...lure(4), value: () => 'no record' } as unknown as NewRevision;
     await expect(outbox.put(lure(5), notToBeKept)).rejects.toThrow();
     expect(outbox.status().pending).toBe(3);
+  });
+
+  it('tries again at once when the signal comes back while a try without it is still failing', async () => {
+    const signal = new EventTarget();
+    vi.stubGlobal('addEventListener', signal.addEventListener.bind(signal));
+    vi.stubGlobal('removeEventListener', signal.removeEventListener.bind(signal));
+    // No waiting time ever ends in this test, so only the signal can bring the next try.
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    try {
+      let fail: (reason: Error) => void = () => undefined;
+      const hangs = () => new Promise<Response>((_, reject) => (fail = reject));
+      const fetch = vi.fn<(url: string, init: RequestInit) => Promise<Response>>(takesAll).mockImplementationOnce(hangs);
+      const outbox = await outboxWith({ fetch, auto: true });
+      await outbox.put(lure(1));
+      const until = async (done: () => boolean) => {
+        for (let turns = 0; turns < 1_000 && !done(); turns++) await nextTurn();
+        expect(done()).toBe(true);
+      };
+      await until(() => fetch.mock.calls.length === 1);
+      const failed = outbox.sync();
+      signal.dispatchEvent(new Event('online'));
+      fail(new TypeError('no network'));
+      expect(await failed).toBe('unreachable');
+      await until(() => outbox.status().pending === 0);
+      expect(fetch).toHaveBeenCalledTimes(2);
+    } finally {
+      vi.useRealTimers();
+      vi.unstubAllGlobals();
+    }
   });
 
   it('tells listeners of each change, and gives the same status until there is one', async () => {

@@ -39,6 +39,8 @@ class DeviceOutbox implements Outbox {
   private running: Promise<SyncOutcome> | null = null;
   /** Something was put while sending, perhaps too late for it. */
   private again = false;
+  /** The signal came back while sending, perhaps too late for it. */
+  private backOnline = false;
   private failures = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private closed = false;
@@ -106,8 +108,12 @@ class DeviceOutbox implements Outbox {
   sync(): Promise<SyncOutcome> {
     this.running ??= this.attempt().finally(() => {
       this.running = null;
-      if (this.again && this.held.trouble === null) this.sendSoon();
+      const { backOnline } = this;
+      const worthIt = backOnline || (this.again && this.held.trouble === null);
       this.again = false;
+      this.backOnline = false;
+      if (backOnline) this.failures = 0;
+      if (worthIt) this.sendSoon();
     });
     return this.running;
   }
@@ -135,6 +141,7 @@ class DeviceOutbox implements Outbox {
 
   private readonly onOnline = (): void => {
     this.failures = 0;
+    this.backOnline = this.running !== null;
     this.sendSoon();
   };
 
