@@ -333,6 +333,24 @@ describe('black cutworm', () => {
   });
 });
 
+describe('a model that sums heat from 1 January', () => {
+  const whorl = (latitude: number, observedOn: string) => ({
+    fields: [fieldOf({ latitude, longitude: 0 })],
+    traps: [trapOf({ insect: 'ostrinia-nubilalis', hungOn: observedOn })],
+    stages: [stageAt('whorl', observedOn)],
+  });
+  it('begins on 1 July south of the equator, in the same season', () => {
+    const heat = (latitude: number, on: string, from: string) => {
+      const weather = steadyWeather(from, on, 50, 70);
+      const advice = adviceOn(on, { ...whorl(latitude, on), weather }, 'ostrinia-nubilalis');
+      return evidenceOf(advice, 'event')[0]!.heatSoFar;
+    };
+    // 10 °F·d a day over 50 °F: 31 days of January, 31 days of July.
+    expect(heat(45, '2025-01-31', '2024-12-01')).toBeCloseTo(310, 6);
+    expect(heat(-45, '2025-07-31', '2025-06-01')).toBeCloseTo(310, 6);
+  });
+});
+
 describe('a treatment', () => {
   const parts = {
     ...silk,

@@ -5,7 +5,7 @@ import { findBiofix } from '../flight/index.ts';
 import type { Biofix } from '../flight/types.ts';
 import { type HeatTrack, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { addDays, type Day, day, dayOf, daysBetween, formatDay, yearOf } from '../units/day.ts';
+import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../units/day.ts';
 import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
 
@@ -154,11 +154,12 @@ function reachedOn(heat: ModelHeat, target: number): EventEvidence['expected'] {
   return { early: date, middle: date, late: date, lateOpen: false, method: 'reached', years: 0 };
 }
 
-/** The model's calendar start in the growing year that holds `on`. */
+/**
+ * The model's calendar start in the growing year that holds `on`: as many days into that year as the model's date lies
+ * after 1 January, so that south of the equator a sum from 1 January begins on 1 July, in the same season.
+ */
 function calendarStart(prepared: Prepared, field: FieldRecord, start: { readonly month: number; readonly date: number }): Day {
-  const year = yearOf(seasonStart(field, prepared.on));
-  const first = dayOf(year, start.month, start.date);
-  return first < seasonStart(field, prepared.on) ? dayOf(year + 1, start.month, start.date) : first;
+  return addDays(seasonStart(field, prepared.on), dayOf(2001, start.month, start.date) - dayOf(2001, 1, 1));
 }
 
 function missing(what: 'weather' | 'weather-source', from: Day, to: Day): Missing {
