@@ -73,6 +73,18 @@ async function picture(size, viewport, colorScheme) {
   await save('map');
   await visit('/conflicts', '.quiet, .conflict');
   await save('conflicts');
+  await visit('/people', '.people-page, main');
+  await save('people');
+  await visit('/settings', '.settings-page');
+  await save('settings');
+  await visit('/round', 'main h1');
+  await page.getByRole('button', { name: 'Start the round' }).waitFor();
+  await save('round-start');
+  await page.getByRole('button', { name: 'Start the round' }).click();
+  await page.getByRole('button', { name: /^Next:/ }).click();
+  const warning = page.getByRole('button', { name: /stands outside/ });
+  if (await warning.isVisible().catch(() => false)) await warning.click();
+  await save('round-trap');
   await page.close();
 }
 
