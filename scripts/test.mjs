@@ -88,6 +88,7 @@ async function playwright() {
   });
   const stats = readReport(file)?.stats;
   if (!stats) return { code };
+  if (stats.flaky > 0) console.log(`${stats.flaky} browser tests passed only when tried again: they are listed above as flaky.`);
   return { code, passed: stats.expected + stats.flaky, failed: stats.unexpected, skipped: stats.skipped };
 }
 
