@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { TRAP_DESIGNS } from '../records/schema.ts';
+import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { ASSUMPTIONS, catalogue, cropById, describeSources, designFacts, insectById, modelById, practicesFor } from './index.ts';
 
 const { insects, crops, models, rules, designs, practices } = catalogue;
@@ -27,7 +28,7 @@ describe('every fact says where it comes from', () => {
     expect(of('model')).toEqual(models.map((model) => model.id));
     expect(of('rule')).toEqual(rules.map((entry) => entry.id));
     expect(of('hosts')).toEqual(insects.map((insect) => insect.id));
-    expect(of('assumption')).toEqual(Object.keys(ASSUMPTIONS));
+    expect(of('assumption')).toEqual([...Object.keys(ASSUMPTIONS), ...Object.keys(PLAN_ASSUMPTIONS)]);
     expect(new Set(lines.map((line) => `${line.kind} ${line.id}`)).size).toBe(lines.length);
   });
 });

@@ -1,5 +1,7 @@
+import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { ASSUMPTIONS } from './assumptions.ts';
 import { catalogue } from './catalogue.ts';
+import { looks } from './looks.ts';
 import type { Sourced, Standing } from './types.ts';
 
 export type SourceKind =
@@ -12,6 +14,7 @@ export type SourceKind =
   | 'rule'
   | 'weather-adjustment'
   | 'sample-size'
+  | 'look-for'
   | 'design'
   | 'design-ratio'
   | 'practice'
@@ -45,11 +48,14 @@ export function describeSources(): readonly SourceLine[] {
         : []),
       ...('examineSource' in rule ? line('sample-size', rule.id, rule.examineSource) : []),
     ]),
+    ...looks.flatMap((look) => line('look-for', `${look.insect}: ${look.unit}, ${look.crops.join(', ')}`, look)),
     ...designs.flatMap((facts) => line('design', facts.design, facts)),
     ...designRatios.flatMap((ratio) =>
       line('design-ratio', `${ratio.of} against ${ratio.against}: ${ratio.insect ?? 'any'}`, ratio),
     ),
     ...practices.flatMap((practice) => line('practice', practice.id, practice)),
-    ...Object.values(ASSUMPTIONS).flatMap((assumption) => line('assumption', assumption.id, assumption)),
+    ...[...Object.values(ASSUMPTIONS), ...Object.values(PLAN_ASSUMPTIONS)].flatMap((assumption) =>
+      line('assumption', assumption.id, assumption),
+    ),
   ];
 }

@@ -171,6 +171,14 @@ export interface HeatScoutRule extends RuleBase {
 
 export type ActionRule = CatchThresholdRule | CatchTableRule | InfestationRule | HeatScoutRule;
 
+/** What to look for in a scouting sample. */
+export interface Look extends Sourced {
+  readonly insect: string;
+  readonly crops: readonly string[];
+  readonly unit: InfestationRule['unit'];
+  readonly text: LocalName;
+}
+
 export interface DesignFacts extends Sourced {
   readonly design: TrapDesign;
   readonly name: LocalName;

@@ -3,7 +3,7 @@
  * carried from one unit to the next. Nothing is approximated but by rounding.
  */
 import { probabilities } from './distribution.ts';
-import { type SequentialPlan, stopLine } from './plan.ts';
+import { nextJudged, type SequentialPlan, stopLine } from './plan.ts';
 import type { Characteristic } from './wald.ts';
 
 export interface ExactCharacteristic extends Characteristic {
@@ -14,7 +14,7 @@ export interface ExactCharacteristic extends Characteristic {
 }
 
 export function exactCharacteristic(plan: SequentialPlan, mean: number): ExactCharacteristic {
-  const { maxSamples, minSamples, test } = plan;
+  const { maxSamples, test } = plan;
   const unreachable = Math.ceil(test.slope * maxSamples + test.upperIntercept) + 1;
   const perUnit = probabilities(test.distribution, mean, unreachable);
   let continuing = new Float64Array(unreachable);
@@ -23,13 +23,14 @@ export function exactCharacteristic(plan: SequentialPlan, mean: number): ExactCh
   for (let n = 1; n <= maxSamples; n++) {
     averageSamples += sum(continuing);
     const line = stopLine(plan, n);
-    // A total past the line that is coming at the smallest sample is above already; only its units still count.
-    const ceiling = stopLine(plan, Math.max(n, minSamples)).above ?? unreachable;
+    // A total past the line at the next number of units that is judged is above already; only its units still count.
+    const judged = nextJudged(plan, n);
+    const ceiling = stopLine(plan, judged).above ?? unreachable;
     const next = convolve(continuing, perUnit, ceiling);
     if (line.below !== null) below += take(next, line.below);
     const over = Math.max(0, 1 - below - above - sum(next));
     above += over;
-    averageSamples += over * Math.max(0, minSamples - n);
+    averageSamples += over * (judged - n);
     continuing = next;
   }
   return { mean, below, above, undecided: sum(continuing), averageSamples };

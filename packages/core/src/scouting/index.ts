@@ -1,4 +1,6 @@
 export * from './assumptions.ts';
+export * from './counting.ts';
+export * from './curve.ts';
 export * from './distribution.ts';
 export * from './exact.ts';
 export * from './plan.ts';
@@ -6,3 +8,4 @@ export * from './plan-for.ts';
 export * from './precision.ts';
 export * from './presence.ts';
 export * from './wald.ts';
+export * from './walking.ts';

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { catalogue } from '../catalogue/index.ts';
+import { catalogue, lookFor } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
 import type { Result } from '../units/problem.ts';
+import { countingPlan } from './counting.ts';
 import { exactCharacteristic } from './exact.ts';
+import { stopLines } from './plan.ts';
 import { planFor, type ScoutingPlan } from './plan-for.ts';
+import { onPaper } from './walking.ts';
 
 const rules = catalogue.rules.filter((rule) => rule.kind === 'infestation');
 const rule = (id: string): InfestationRule => rules.find((entry) => entry.id === id)!;
@@ -16,7 +19,6 @@ describe('each published figure for infested plants, ears or fruit', () => {
   it.each(rules)('has a plan that mostly ends decided, and keeps its risks: $id', (entry) => {
     const plan = planOf(planFor(entry));
     expect(plan.threshold).toBe(entry.share);
-    expect(plan.maxSamples).toBeGreaterThanOrEqual(entry.examine.units);
     const [at0, at1, between] = [plan.test.m0, plan.test.m1, entry.share].map((mean) => exactCharacteristic(plan, mean));
     expect(at0!.above).toBeLessThanOrEqual(0.11);
     expect(at1!.below).toBeLessThanOrEqual(0.11);
@@ -29,7 +31,7 @@ describe('each published figure for infested plants, ears or fruit', () => {
     expect(plan.test).toMatchObject({ m0: 0.05, distribution: { kind: 'binomial' }, alpha: 0.1, beta: 0.1 });
     expect(plan.test.m1).toBeCloseTo(0.15, 12);
     expect(plan.assumed.map(({ id }) => id)).toContain('belowShare');
-    expect(new Set(plan.assumed.map(({ standing }) => standing))).toEqual(new Set(['own']));
+    expect(plan.assumed.map(({ standing }) => standing)).not.toContain('published');
   });
 
   it('where egg masses are counted is judged by clumped counts, with a k that can be given', () => {
@@ -47,8 +49,27 @@ describe('each published figure for infested plants, ears or fruit', () => {
     expect(plan.test).toMatchObject({ m0: 0.05, m1: 0.2 });
   });
 
-  it('keeps to whole places of twenty', () => {
-    expect(planOf(planFor(rule('sweet-corn-earworm-ears'))).maxSamples % 20).toBe(0);
+  it('is not judged before every place was seen once, and ends with a whole lap', () => {
+    for (const entry of rules) {
+      const { walk, minSamples, maxSamples } = planOf(planFor(entry));
+      expect(minSamples).toBe(walk.places * walk.perPlace);
+      expect(maxSamples % minSamples).toBe(0);
+      expect(maxSamples / minSamples).toBeLessThanOrEqual(4);
+    }
+  });
+
+  it.each(rules)('never answers against the rule itself, which reads the same sample as a share: $id', (entry) => {
+    const plan = planOf(planFor(entry));
+    for (const { samples, below, above } of stopLines(plan)) {
+      if (below !== null) expect(below / samples).toBeLessThan(entry.share);
+      if (above !== null) expect(above / samples).toBeGreaterThanOrEqual(entry.share);
+    }
+  });
+
+  it.each(rules)('keeps its risks on paper too, judged when the units of a place are done: $id', (entry) => {
+    const plan = onPaper(planOf(planFor(entry)));
+    expect(exactCharacteristic(plan, plan.test.m0).above).toBeLessThanOrEqual(0.11);
+    expect(exactCharacteristic(plan, plan.test.m1).below).toBeLessThanOrEqual(0.11);
   });
 
   it('cannot be judged between figures that stand the wrong way round', () => {
@@ -56,5 +77,29 @@ describe('each published figure for infested plants, ears or fruit', () => {
       ok: false,
       problems: [{ where: { parameter: 'm0' } }],
     });
+  });
+});
+
+describe('a rule that no sample can reach', () => {
+  const others = catalogue.rules.filter((entry) => entry.kind !== 'infestation');
+
+  it.each(others)('has no plan, and the answer says why: $id', (entry) => {
+    const answer = planFor(entry);
+    expect(answer).toMatchObject({ ok: false, problems: [{ where: { parameter: 'rule' } }] });
+    if (!answer.ok) expect(answer.problems[0]!.got).toContain(entry.kind === 'heat-scout' ? 'when to look' : 'moths in traps');
+  });
+
+  it('leaves a count of five places of twenty, by common practice', () => {
+    expect(countingPlan('agrotis-ipsilon')).toMatchObject({ units: 100, walk: { places: 5, perPlace: 20 } });
+    expect(countingPlan('agrotis-ipsilon').assumed.map(({ standing }) => standing)).toEqual(['practice', 'practice']);
+  });
+
+  it('or that can, has words for what to look for, in both languages', () => {
+    for (const { insect, crops, unit } of rules)
+      for (const crop of crops) {
+        const text = lookFor(insect, crop, unit)?.text;
+        expect(text?.en).toBeTruthy();
+        expect(text?.es).not.toBe(text?.en);
+      }
   });
 });

@@ -7,6 +7,8 @@ export interface SequentialPlan {
   readonly minSamples: number;
   /** With this many units and no line crossed, the plan ends undecided. */
   readonly maxSamples: number;
+  /** Judged only at every so many units, as on a sheet of paper; left out: after each. */
+  readonly every?: number;
 }
 
 export type Judgement = 'below' | 'above' | 'go-on' | 'undecided-at-limit';
@@ -35,15 +37,23 @@ export interface StopLine {
   readonly above: number | null;
 }
 
-export function stopLine({ test, minSamples }: SequentialPlan, samples: number): StopLine {
-  if (samples < minSamples) return { samples, below: null, above: null };
+export function stopLine(plan: SequentialPlan, samples: number): StopLine {
+  if (nextJudged(plan, samples) !== samples) return { samples, below: null, above: null };
+  const { test } = plan;
   const below = Math.floor(test.slope * samples + test.lowerIntercept);
   const above = Math.ceil(test.slope * samples + test.upperIntercept);
   const possible = test.distribution.kind !== 'binomial' || above <= samples;
   return { samples, below: below >= 0 ? below : null, above: possible ? above : null };
 }
 
-/** Every row of the sheet to carry into the field. */
+/** The number of units, this one or the next, at which the plan is judged. */
+export function nextJudged({ minSamples, maxSamples, every = 1 }: SequentialPlan, samples: number): number {
+  return Math.min(maxSamples, Math.ceil(Math.max(samples, minSamples) / every) * every);
+}
+
+/** The totals at every number of units at which the plan is judged. */
 export function stopLines(plan: SequentialPlan): StopLine[] {
-  return Array.from({ length: plan.maxSamples - plan.minSamples + 1 }, (_, i) => stopLine(plan, plan.minSamples + i));
+  const lines: StopLine[] = [];
+  for (let n = nextJudged(plan, 1); lines.at(-1)?.samples !== n; n = nextJudged(plan, n + 1)) lines.push(stopLine(plan, n));
+  return lines;
 }

@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fieldMoments, fitPatchiness, fitPowerLaw, greenStopTotal, iwaoSampleSize, taylorSampleSize } from './precision.ts';
+import {
+  fieldMoments,
+  fitPatchiness,
+  fitPowerLaw,
+  greenStopTotal,
+  iwaoSampleSize,
+  kunoStopTotal,
+  taylorSampleSize,
+} from './precision.ts';
 import { meanFromShare, shareFromMean, shareInfested, shareSampleSize } from './presence.ts';
+import lines from './reference/lines.json' with { type: 'json' };
 import reference from './reference/scouting.json' with { type: 'json' };
 
 const fields = reference.fields.map((counts) => {
@@ -62,6 +71,23 @@ describe('a sample of fixed precision', () => {
       }),
     );
     expect(greenStopTotal({ a: 2, b: 2 }, 30, 0.25)).toBeNaN();
+  });
+
+  it('is the size, and ends at the total, that R finds by search on the variance', () => {
+    const { D, means, samples, ...found } = lines.precision;
+    const [taylor, iwao] = [
+      { a: 2.3, b: 1.4 },
+      { alpha: 0.8, beta: 1.5 },
+    ];
+    for (const [i, mean] of means.entries()) {
+      expect(taylorSampleSize(taylor, mean, D) / found.taylor[i]!).toBeCloseTo(1, 9);
+      expect(iwaoSampleSize(iwao, mean, D) / found.iwao[i]!).toBeCloseTo(1, 9);
+    }
+    for (const [i, n] of samples.entries()) {
+      expect(greenStopTotal(taylor, n, D) / found.green[i]!).toBeCloseTo(1, 9);
+      expect(kunoStopTotal(iwao, n, D) / found.kuno[i]!).toBeCloseTo(1, 9);
+    }
+    expect(kunoStopTotal(iwao, 8, D)).toBe(Infinity);
   });
 
   it('is the same by Iwao for counts that scatter by chance: 1/(m·D²)', () => {

@@ -105,6 +105,16 @@ export function iwaoSampleSize({ alpha, beta }: Patchiness, mean: number, precis
   return ((alpha + 1) / mean + beta - 1) / precision ** 2;
 }
 
+/**
+ * Kuno's stop line, to Iwao's regression what Green's is to Taylor's law: the total at which n units give precision D,
+ * T = (α + 1)/(D² − (β − 1)/n). Infinite up to n = (β − 1)/D², where no total is enough.
+ * Source: Kuno 1969, Researches on Population Ecology 11:127–136 (citation from memory), from Iwao's n with m = T/n.
+ */
+export function kunoStopTotal({ alpha, beta }: Patchiness, samples: number, precision: number): number {
+  const left = precision ** 2 - (beta - 1) / samples;
+  return left > 0 ? (alpha + 1) / left : Infinity;
+}
+
 /** Mean and variance (n − 1) of the counts of one field; refused with fewer than two units. */
 export function fieldMoments(counts: readonly number[]): Result<FieldMoments> {
   const n = counts.length;

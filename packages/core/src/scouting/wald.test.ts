@@ -5,6 +5,7 @@ import { randomFrom } from '../statistics/random.testing.ts';
 import type { CountDistribution } from './distribution.ts';
 import { exactCharacteristic } from './exact.ts';
 import { judge, type SequentialPlan, stopLine, stopLines } from './plan.ts';
+import stops from './reference/lines.json' with { type: 'json' };
 import reference from './reference/scouting.json' with { type: 'json' };
 import { type Hypotheses, type SequentialTest, sequentialTest, waldCharacteristic } from './wald.ts';
 
@@ -50,6 +51,26 @@ describe('Wald’s stop lines', () => {
     expect(test.lowerIntercept).toBeCloseTo(-2.5829, 3);
     expect(test.upperIntercept).toBeCloseTo(2.8758, 3);
   });
+
+  it('accept none in 24 and reject at 2 from the second on, as the NIST/SEMATECH e-Handbook 6.2.6 prints (recalled)', () => {
+    const test = testOf({ distribution: { kind: 'binomial' }, m0: 0.01, m1: 0.1, alpha: 0.05, beta: 0.1 });
+    expect(test.slope).toBeCloseTo(0.0397, 4);
+    expect(test.lowerIntercept).toBeCloseTo(-0.939, 3);
+    expect(test.upperIntercept).toBeCloseTo(1.205, 3);
+    const plan = { test, minSamples: 1, maxSamples: 26 };
+    expect([23, 24].map((n) => stopLine(plan, n).below)).toEqual([null, 0]);
+    expect([1, 2, 19, 21, 26].map((n) => stopLine(plan, n).above)).toEqual([null, 2, 2, 3, 3]);
+  });
+
+  it.each(stops.lines)(
+    'fall on the totals that R finds by likelihood: $kind, $m0 and $m1',
+    ({ samples, below, above, ...stored }) => {
+      const plan = planOf({ ...stored, minSamples: 1, maxSamples: 100, at: [] });
+      for (const [i, n] of samples.entries()) {
+        expect(stopLine(plan, n), `after ${n}`).toEqual({ samples: n, below: below[i], above: above[i] });
+      }
+    },
+  );
 
   it('stand where the likelihood ratio of the counts seen reaches the bounds, whatever the counts', () => {
     fc.assert(
@@ -109,26 +130,44 @@ describe('what a plan does, by carrying probabilities from unit to unit', () => 
     expect(exact.averageSamples).toBeCloseTo(units, 10);
   });
 
-  it('is what seeded walks through fields of clumped insects find', () => {
-    const plan = {
-      test: testOf({ distribution: { kind: 'negative-binomial', k: 1 }, m0: 0.5, m1: 1.5, alpha: 0.1, beta: 0.1 }),
-      minSamples: 5,
-      maxSamples: 60,
-    };
-    const random = randomFrom(7);
+  const random = randomFrom(7);
+  const drawn: readonly [Hypotheses['distribution'], number, number, readonly number[], (mean: number) => number][] = [
+    [{ kind: 'negative-binomial', k: 1 }, 0.5, 1.5, [0.2, 0.5, 0.9, 1.5, 3], (mean) => random.negativeBinomial(mean, 1)],
+    [{ kind: 'poisson' }, 1, 2, [0.5, 1, 1.4, 2, 3], (mean) => random.poisson(mean)],
+    [{ kind: 'binomial' }, 0.05, 0.15, [0.02, 0.05, 0.1, 0.15, 0.3], (mean) => Number(random.uniform() < mean)],
+  ];
+
+  it.each(drawn)('is what 4000 seeded walks through fields of known mean find: $0.kind', (distribution, m0, m1, means, draw) => {
+    const test = testOf({ distribution, m0, m1, alpha: 0.1, beta: 0.1 });
     const walks = 4000;
-    for (const mean of [0.5, 0.9, 1.5]) {
-      let [below, units] = [0, 0];
-      for (let i = 0; i < walks; i++) {
-        const samples: number[] = [];
-        do samples.push(random.negativeBinomial(mean, 1));
-        while (judge(plan, samples) === 'go-on');
-        below += judge(plan, samples) === 'below' ? 1 : 0;
-        units += samples.length;
+    for (const plan of [
+      { test, minSamples: 5, maxSamples: 60 },
+      { test, minSamples: 10, maxSamples: 40, every: 8 },
+    ]) {
+      for (const mean of means) {
+        const ends = { below: 0, above: 0, 'undecided-at-limit': 0 };
+        let [units, squares] = [0, 0];
+        for (let i = 0; i < walks; i++) {
+          const samples: number[] = [];
+          let found: ReturnType<typeof judge> = 'go-on';
+          for (; found === 'go-on'; found = judge(plan, samples)) samples.push(draw(mean));
+          ends[found]++;
+          units += samples.length;
+          squares += samples.length ** 2;
+        }
+        const exact = exactCharacteristic(plan, mean);
+        for (const [share, truth] of [
+          [ends.below, exact.below],
+          [ends.above, exact.above],
+          [ends['undecided-at-limit'], exact.undecided],
+        ] as const) {
+          const standardError = Math.sqrt((truth * (1 - truth)) / walks);
+          expect(Math.abs(share / walks - truth)).toBeLessThan(4 * standardError + 0.5 / walks);
+        }
+        const average = units / walks;
+        const standardError = Math.sqrt((squares / walks - average ** 2) / walks);
+        expect(Math.abs(average - exact.averageSamples)).toBeLessThan(4 * standardError + 0.005);
       }
-      const exact = exactCharacteristic(plan, mean);
-      expect(Math.abs(below / walks - exact.below)).toBeLessThan(4 * Math.sqrt((exact.below * (1 - exact.below)) / walks));
-      expect(units / walks / exact.averageSamples).toBeCloseTo(1, 1);
     }
   });
 

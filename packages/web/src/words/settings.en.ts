@@ -60,6 +60,7 @@ export const settingsEn = {
       rule: 'Action rules',
       'weather-adjustment': 'Adjustments for weather',
       'sample-size': 'Sample sizes',
+      'look-for': 'What scouts look for',
       design: 'Trap designs',
       'design-ratio': 'Designs side by side',
       practice: 'Practices',

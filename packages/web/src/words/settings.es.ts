@@ -62,6 +62,7 @@ export const settingsEs: SettingsWords = {
       rule: 'Reglas de acción',
       'weather-adjustment': 'Ajustes por el tiempo',
       'sample-size': 'Tamaños de muestra',
+      'look-for': 'Qué se busca al muestrear',
       design: 'Diseños de trampa',
       'design-ratio': 'Diseños comparados',
       practice: 'Prácticas',
