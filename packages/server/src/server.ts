@@ -15,6 +15,7 @@ import { adviceRoute } from './routes/advice.ts';
 import { fieldRoute } from './routes/fields.ts';
 import { healthRoute } from './routes/health.ts';
 import { invitationsRoute } from './routes/invitations.ts';
+import { labelsRoute } from './routes/labels.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
@@ -86,6 +87,7 @@ export function buildServer({
   const context: RouteContext = {
     reader,
     accounts,
+    publicOrigin: accountsOptions?.publicOrigin,
     dayFor: async (asked) => asked ?? today?.() ?? readingDay(await reader.everything()),
   };
   app.register(async (scope) => {
@@ -98,6 +100,7 @@ export function buildServer({
       adviceRoute,
       roundRoute,
       trapsRoute,
+      labelsRoute,
       sessionRoute,
       invitationsRoute,
       peopleRoute,

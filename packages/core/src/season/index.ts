@@ -4,6 +4,8 @@ export * from './calendar.ts';
 export * from './dispersion.ts';
 export * from './due-stations.ts';
 export * from './hanging-date.ts';
+export * from './label-grids.ts';
+export * from './legibility.ts';
 export * from './lure-changes.ts';
 export * from './lure-need.ts';
 export * from './mid-season.ts';

@@ -21,6 +21,8 @@ interface Asked {
   readonly body?: object;
 }
 
+const LABELS = { grid: 'a4-3x7', startAt: 1, trapIds: null, language: 'en', length: 'm', contact: '', outlines: false };
+
 /**
  * Every route: what each of WHO is answered, and requests that aim at what they should not get. A route that is
  * not here fails the first test.
@@ -35,6 +37,8 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/round': ['200 200 403 403 401', () => ({ url: '/api/round' })],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
+  'POST /api/labels': ['200 200 403 403 401', () => ({ url: '/api/labels', body: { ...LABELS, trapIds: ['TA'] } })],
+  'POST /api/labels.pdf': ['200 200 403 403 401', () => ({ url: '/api/labels.pdf', body: LABELS })],
   'GET /api/records/:kind': [
     '200 200 200 403 401',
     ...['fields', 'stages', 'traps', 'lures', 'checks', 'weather', 'samples', 'treatments', 'rules', 'settings'].map(

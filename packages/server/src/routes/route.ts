@@ -11,6 +11,8 @@ export interface RouteContext {
   readonly reader: ProgramReader;
   /** Null: whoever reaches this server is its coordinator. */
   readonly accounts: Accounts | null;
+  /** Where people reach the server, when that is not where it listens. */
+  readonly publicOrigin: string | undefined;
   /** The day to read the program on: as asked for, else its own. */
   readonly dayFor: (asked: IsoDay | undefined) => Promise<IsoDay>;
 }
