@@ -1,5 +1,6 @@
 /** The schema's history. Each step runs once, in a transaction, and is never edited after its release. */
 import { createAccountTables } from './accounts/tables.ts';
+import { createCalendarTables } from './calendars/tables.ts';
 import { StoreError } from './error.ts';
 
 export type Flavour = 'sqlite' | 'postgres';
@@ -36,6 +37,7 @@ const MIGRATIONS: readonly ((flavour: Flavour) => readonly string[])[] = [
     'alter table revisions add column received_at text',
     `alter table revisions add column skew_ms ${flavour === 'postgres' ? 'double precision' : 'integer'}`,
   ],
+  createCalendarTables,
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

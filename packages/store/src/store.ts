@@ -1,6 +1,7 @@
 /** The store's promises, kept by plans that a driver runs. */
 import { accountStoreOn } from './accounts/store.ts';
 import { append } from './append.ts';
+import { calendarStoreOn } from './calendars/store.ts';
 import { conflicts } from './conflicts.ts';
 import { importProgram } from './import.ts';
 import type { Context, Driver } from './plan.ts';
@@ -14,6 +15,7 @@ export function storeOn(driver: Driver, program: string): Store {
   return {
     program,
     accounts: accountStoreOn(driver, context),
+    calendars: calendarStoreOn(driver, context),
     epoch: () => driver.read(epoch(context)),
     async append(revisions, arrival) {
       const prepared = prepare(program, revisions, arrival);

@@ -1,4 +1,5 @@
 import type { AccountTables } from './accounts/tables.ts';
+import type { CalendarTables } from './calendars/tables.ts';
 import type { Standing, StoredKind } from './types.ts';
 
 export interface RevisionRow {
@@ -20,7 +21,7 @@ export interface RevisionRow {
   skew_ms: number | null;
 }
 
-export interface Tables extends AccountTables {
+export interface Tables extends AccountTables, CalendarTables {
   programs: { program_id: string; last_sequence: number; epoch: string | null };
   revisions: RevisionRow;
 }

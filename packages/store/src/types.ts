@@ -1,6 +1,7 @@
 /** What a store promises, whichever database stands behind it. */
 import type { Problem, Program, ProgramSettings, RecordKind, RecordOf, Result } from '@duskwatch/core';
 import type { AccountStore } from './accounts/types.ts';
+import type { CalendarStore } from './calendars/types.ts';
 
 /** The kinds a store keeps: every kind of record, and the program's settings as a kind of one record. */
 export type StoredKind = RecordKind | 'settings';
@@ -115,6 +116,7 @@ export interface Verification {
 export interface Store {
   readonly program: string;
   readonly accounts: AccountStore;
+  readonly calendars: CalendarStore;
   /**
    * Names this database's own history: kept as long as it goes on, another one once a backup is opened in its place.
    */

@@ -1,4 +1,5 @@
 import type { Language, Person } from '@duskwatch/core';
+import { endFeedOf } from '../calendars/end.ts';
 import { type Context, type Plan, rows, run } from '../plan.ts';
 import { uuidv7 } from '../uuid.ts';
 import { endSessionsOf } from './sessions.ts';
@@ -77,7 +78,10 @@ export function* change(
   yield* endSessionsOf(context, personId);
   const invitations = db.deleteFrom('invitations').where('program_id', '=', program);
   if (!runsTheProgram(after)) yield* run(invitations.where('created_by', '=', personId));
-  if (after.disabled) yield* run(invitations.where('person_id', '=', personId));
+  if (after.disabled) {
+    yield* run(invitations.where('person_id', '=', personId));
+    yield* endFeedOf(context, personId);
+  }
   for (const [action, detail] of actions) yield* note(context, by, action, personId, detail);
   return 'changed';
 }

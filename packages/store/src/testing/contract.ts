@@ -4,6 +4,7 @@ import { openStore } from '../open.ts';
 import type { Store } from '../types.ts';
 import { accountContract } from './contract-accounts.ts';
 import { arrivalContract } from './contract-arrival.ts';
+import { calendarContract } from './contract-calendars.ts';
 import { conflictContract } from './contract-conflicts.ts';
 import { importContract } from './contract-import.ts';
 import { revisionContract } from './contract-revisions.ts';
@@ -39,6 +40,7 @@ export function storeContract(name: string, harness: Harness): void {
     conflictContract(bench);
     importContract(bench);
     accountContract(bench);
+    calendarContract(bench);
     arrivalContract(bench);
   });
 }
