@@ -47,7 +47,7 @@ function filesIn(path) {
   if (!existsSync(path)) return [];
   if (statSync(path).isFile()) return [path];
   return readdirSync(path)
-    .filter((name) => name !== 'node_modules' && name !== 'dist' && !/\.test\.tsx?$/.test(name))
+    .filter((name) => name !== 'node_modules' && name !== 'dist' && !name.endsWith('.tsbuildinfo') && !/\.test\.tsx?$/.test(name))
     .sort()
     .flatMap((name) => filesIn(join(path, name)));
 }
