@@ -13,6 +13,7 @@ import { farmRounds, localPressure, simulateTrap } from './checks.ts';
 import { type DemoFarm, type DemoField, FARMS, FIELDS, MILL, TIME_ZONE } from './farms.ts';
 import { heatSinceNewYear, type MothsPerNight, simulateFlight } from './flights.ts';
 import { type DemoTrap, INSECTS, type InsectCode, TRAPS, trapIdOf } from './network.ts';
+import { PLANNING } from './planning.ts';
 import { type Random, randomFor } from './prng.ts';
 import { OWN_RULES, SAMPLES, TREATMENTS } from './scouting.ts';
 import { sownOn, stageNotes } from './stages.ts';
@@ -147,6 +148,7 @@ export function simulateDemo(): Demo {
       samples: [...SAMPLES],
       treatments: [...TREATMENTS],
       rules: [...OWN_RULES],
+      ...PLANNING,
     },
     unentered: seasons.flatMap((s) => s.checks.filter(waits(s))),
   };

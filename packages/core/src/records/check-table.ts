@@ -3,6 +3,7 @@
 import type { Context } from './locate.ts';
 import { nearest, nearestFew } from './nearest.ts';
 import { naturalKey, type RecordKind, type RecordOf } from './program.ts';
+import { TRAP_DESIGNS, WEEKDAYS } from './schema.ts';
 import { tables } from './tables.ts';
 import { MAX_VISITS, repeatedChecks } from './visits.ts';
 
@@ -81,6 +82,26 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
     inOrder(at, ['valid_from', rule.validFrom], ['valid_to', rule.validTo]);
     for (const stage of rule.stages) knownStage(at, 'stages', rule.crop, stage);
   },
+  seasons(season, at) {
+    for (const insect of season.insects) knownInsect(at, insect, 'insects');
+    for (const weekday of season.checkWeekdays) oneOf(at, 'check_weekdays', weekday, WEEKDAYS);
+  },
+  plans(plan, at) {
+    knownInsect(at, plan.insect);
+    inOrder(at, ['hang_on', plan.hangOn], ['take_down_on', plan.takeDownOn]);
+  },
+  prices(price, at) {
+    if (price.item === 'trap') oneOf(at, 'of', price.of, ['any', ...TRAP_DESIGNS]);
+    if (price.item === 'lure' && price.of !== 'any') knownInsect(at, price.of, 'of');
+  },
+  stock(stock, at) {
+    if (stock.item === 'trap') oneOf(at, 'of', stock.of, TRAP_DESIGNS);
+    else knownInsect(at, stock.of, 'of');
+    inOrder(at, ['opened_on', stock.openedOn], ['expires_on', stock.expiresOn]);
+    if (stock.wornOut === null || stock.wornOut <= stock.onHand) return;
+    const got = `${stock.wornOut} worn out of ${stock.onHand} on hand`;
+    at.problem('worn_out', got, 'no more worn out than on hand', 'Correct one of the two.');
+  },
 };
 
 /** To a hundredth: figures that came in °F have no end in °C. */
@@ -91,11 +112,18 @@ function inOrder(at: At, [first, from]: [string, string | null], [second, to]: [
   at.problem(second, to, `a day on or after ${first}, ${from}`, `Correct ${first} or ${second}: they are in the wrong order.`);
 }
 
-function knownInsect(at: At, insect: string): void {
+function oneOf(at: At, column: string, word: string, words: readonly string[]): void {
+  if (words.includes(word)) return;
+  const close = nearest(word, words);
+  const fix = close === null ? `Use one of ${words.join(', ')}.` : `Did you mean ${close}?`;
+  at.problem(column, word, `one of ${words.join(', ')}`, fix);
+}
+
+function knownInsect(at: At, insect: string, column = 'insect'): void {
   if (at.words === null || at.words.insects.includes(insect)) return;
   const close = nearestFew(insect, at.words.insects);
   const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Use one of ${at.words.insects.join(', ')}.`;
-  at.problem('insect', insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea', fix);
+  at.problem(column, insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea', fix);
 }
 
 export function knownStage(at: Pick<At, 'words' | 'problem'>, column: string, crop: string, stage: string): void {

@@ -5,13 +5,21 @@ import {
   fieldSchema,
   type LureRecord,
   lureSchema,
+  type PlanRecord,
+  type PriceRecord,
   type ProgramSettings,
+  planSchema,
+  priceSchema,
   type RuleRecord,
   ruleSchema,
   type SampleRecord,
+  type SeasonRecord,
   type StageRecord,
+  type StockRecord,
   sampleSchema,
+  seasonSchema,
   stageSchema,
+  stockSchema,
   type TrapRecord,
   type TreatmentRecord,
   trapSchema,
@@ -32,6 +40,10 @@ export interface Program {
   readonly samples: readonly SampleRecord[];
   readonly treatments: readonly TreatmentRecord[];
   readonly rules: readonly RuleRecord[];
+  readonly seasons: readonly SeasonRecord[];
+  readonly plans: readonly PlanRecord[];
+  readonly prices: readonly PriceRecord[];
+  readonly stock: readonly StockRecord[];
 }
 
 /** The kinds of record, in the order in which they depend on one another. */
@@ -45,6 +57,10 @@ export const RECORD_KINDS = [
   'samples',
   'treatments',
   'rules',
+  'seasons',
+  'plans',
+  'prices',
+  'stock',
 ] as const;
 export type RecordKind = (typeof RECORD_KINDS)[number];
 export type RecordOf<K extends RecordKind> = Program[K][number];
@@ -59,6 +75,10 @@ export const recordSchemas = {
   samples: sampleSchema,
   treatments: treatmentSchema,
   rules: ruleSchema,
+  seasons: seasonSchema,
+  plans: planSchema,
+  prices: priceSchema,
+  stock: stockSchema,
 } as const;
 
 /** What makes two records of a kind the same thing said twice: the natural key, unique in a program. */
@@ -72,6 +92,10 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
   treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,
   rules: (r) => r.ruleId,
+  seasons: (r) => `${r.season}`,
+  plans: (r) => `${r.season}|${r.insect}|${r.area}`,
+  prices: (r) => `${r.item}|${r.of}`,
+  stock: (r) => r.stockId,
 };
 
 export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program => ({
@@ -85,4 +109,8 @@ export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program =
   samples: [],
   treatments: [],
   rules: [],
+  seasons: [],
+  plans: [],
+  prices: [],
+  stock: [],
 });

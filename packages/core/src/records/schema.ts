@@ -18,6 +18,12 @@ const text = z
   .max(2_000)
   .refine((value) => !value.includes('\0'), { error: 'expected text without NUL characters' });
 
+/** ISO 4217. */
+const currency = z
+  .string()
+  .length(3)
+  .regex(/^[A-Z]{3}$/, { error: 'expected a currency as three capital letters, such as USD' });
+
 /** A photo is named by the SHA-256 of its bytes, in lower-case hexadecimal, so that a name can hold one photo only. */
 export const photoSchema = z
   .string()
@@ -140,6 +146,84 @@ export const ruleSchema = z.object({
   source: text.nullable(),
 });
 
+export const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+export type Weekday = (typeof WEEKDAYS)[number];
+
+/** A season that is planned: what to trap where, and how sure to be. What is left out is proposed. */
+export const seasonSchema = z.object({
+  /** The year in which the growing year begins: 1 January, south of the equator 1 July. */
+  season: z.int().min(1900).max(2200),
+  /** Empty: those the program traps. */
+  insects: z.array(id),
+  /** Empty: all. */
+  crops: z.array(id),
+  /** field_ids; empty: all. */
+  fields: z.array(id),
+  /** Empty: twice a week. */
+  checkWeekdays: z.array(z.enum(WEEKDAYS)),
+  /** Days that traps hang before the earliest plausible flight. */
+  leadDays: z.int().min(0).max(120).nullable(),
+  /** No more traps than this in all. */
+  trapBudget: count.nullable(),
+  mostTraps: z.int().min(1).max(50).nullable(),
+  /** Accepted probability of missing a rule that is reached. */
+  riskMissed: z.number().min(0.001).max(0.999).nullable(),
+  /** Accepted probability of reaching a rule in error. */
+  riskFalse: z.number().min(0.001).max(0.999).nullable(),
+  /** Lures kept in reserve and lost, as a share of those placed. */
+  reserveShare: z.number().min(0).max(5).nullable(),
+  orderLeadDays: z.int().min(0).max(365).nullable(),
+  /** Days that ordered lures keep, stored as their package says; null: a whole season. */
+  luresKeepDays: z.int().min(1).max(2_000).nullable(),
+  currency: currency.nullable(),
+});
+
+/** What the user decides for an insect, in every area or in the one that holds a field. */
+export const planSchema = z.object({
+  season: z.int().min(1900).max(2200),
+  insect: id,
+  /** A field_id of the area; `all`: wherever no row of its own says otherwise. */
+  area: id,
+  design: z.enum(TRAP_DESIGNS).nullable(),
+  /** Traps per area. */
+  traps: z.int().min(1).max(1_000).nullable(),
+  hangOn: isoDay.nullable(),
+  takeDownOn: isoDay.nullable(),
+  /** Days the maker says the lure lasts. */
+  lureLifeDays: z.int().min(1).max(400).nullable(),
+  note: text.nullable(),
+});
+
+export const PRICED = ['trap', 'lure', 'gloves', 'post', 'driving-hour', 'driving-km', 'replaces'] as const;
+export type PricedItem = (typeof PRICED)[number];
+
+/** What one unit costs the user. `replaces` is a season's sum for what the traps replace, such as a fixed schedule. */
+export const priceSchema = z.object({
+  item: z.enum(PRICED),
+  /** Design of the trap, insect of the lure, name of what is replaced; `any` where it makes no difference. */
+  of: id,
+  price: z.number().min(0).max(100_000_000),
+  currency,
+  note: text.nullable(),
+});
+
+/** What lies in store: a package of lures, or traps kept from earlier seasons. */
+export const stockSchema = z.object({
+  stockId: id,
+  item: z.enum(['lure', 'trap']),
+  /** Insect of the lures, design of the traps. */
+  of: id,
+  onHand: count,
+  countedOn: isoDay,
+  /** Traps of these that are fit for no further season; null: not known. */
+  wornOut: count.nullable(),
+  /** Null: unopened. */
+  openedOn: isoDay.nullable(),
+  expiresOn: isoDay.nullable(),
+  /** Where and how it is kept. */
+  storage: text.nullable(),
+});
+
 export const settingsSchema = z.object({
   name: z.string().trim().min(1).max(120),
   /** True for demonstration data: every screen says so. */
@@ -157,4 +241,8 @@ export type WeatherRecord = z.infer<typeof weatherSchema>;
 export type SampleRecord = z.infer<typeof sampleSchema>;
 export type TreatmentRecord = z.infer<typeof treatmentSchema>;
 export type RuleRecord = z.infer<typeof ruleSchema>;
+export type SeasonRecord = z.infer<typeof seasonSchema>;
+export type PlanRecord = z.infer<typeof planSchema>;
+export type PriceRecord = z.infer<typeof priceSchema>;
+export type StockRecord = z.infer<typeof stockSchema>;
 export type ProgramSettings = z.infer<typeof settingsSchema>;

@@ -83,11 +83,64 @@ const twoFarms: Program = {
     reentryHours: null,
     preharvestDays: null,
   })),
+  seasons: [
+    {
+      season: 2027,
+      insects: [],
+      crops: [],
+      fields: ['a1'],
+      checkWeekdays: [],
+      leadDays: null,
+      trapBudget: 4,
+      mostTraps: null,
+      riskMissed: null,
+      riskFalse: null,
+      reserveShare: null,
+      orderLeadDays: null,
+      luresKeepDays: null,
+      currency: null,
+    },
+  ],
+  plans: [
+    {
+      season: 2027,
+      insect: 'helicoverpa-zea',
+      area: 'a1',
+      design: null,
+      traps: 2,
+      hangOn: null,
+      takeDownOn: null,
+      lureLifeDays: null,
+      note: null,
+    },
+  ],
+  prices: [{ item: 'lure', of: 'helicoverpa-zea', price: 8, currency: 'USD', note: null }],
+  stock: [
+    {
+      stockId: 'shed',
+      item: 'trap',
+      of: 'mesh-cone',
+      onHand: 3,
+      countedOn: '2026-07-01',
+      wornOut: null,
+      openedOn: null,
+      expiresOn: null,
+      storage: null,
+    },
+  ],
 };
 
 describe('what a person may know of a program', () => {
-  it.each(['coordinator', 'scout'] as const)('a %s knows all of it', (role) => {
-    expect(scopeProgram(twoFarms, somebody(role))).toBe(twoFarms);
+  it('a coordinator knows all of it, a scout all but what things cost', () => {
+    expect(scopeProgram(twoFarms, somebody('coordinator'))).toBe(twoFarms);
+    expect(scopeProgram(twoFarms, somebody('scout'))).toEqual({ ...twoFarms, prices: [] });
+    const unpriced = { ...twoFarms, prices: [] };
+    expect(scopeProgram(unpriced, somebody('scout'))).toBe(unpriced);
+  });
+
+  it.each(['grower', 'reader'] as const)('a %s knows nothing of plans, prices and stock', (role) => {
+    const part = scopeProgram(twoFarms, somebody(role, 'Alder'));
+    for (const kind of ['seasons', 'plans', 'prices', 'stock'] as const) expect(part[kind]).toEqual([]);
   });
 
   it('a grower knows the own fields and the traps that inform them, places and all', () => {

@@ -7,10 +7,11 @@ import { weatherSourceFor } from './weather-source.ts';
 /**
  * A program cut down to what a person may know.
  *
- * - Coordinator and scout: all of it.
+ * - Coordinator: all of it.
+ * - Scout: all of it but what things cost.
  * - Grower: the own farms' fields and what was written about them; the traps that inform these fields with their
  *   places, checks and lures, but not which other fields they inform; the weather that informs these fields; the
- *   program's rules. The advice for an own field is the same as it is from the whole program.
+ *   program's rules; not how the program plans, buys and stores. The advice for an own field is the same as it is from the whole program.
  * - Reader: traps under numbers, with their counts; no field, farm, place, note, treatment or weather.
  * - Disabled: nothing.
  */
@@ -18,8 +19,9 @@ export function scopeProgram(program: Program, person: Pick<Person, 'role' | 'fa
   if (person.disabled) return emptyProgram();
   switch (person.role) {
     case 'coordinator':
-    case 'scout':
       return program;
+    case 'scout':
+      return program.prices.length === 0 ? program : { ...program, prices: [] };
     case 'grower':
       return programOfFarms(program, new Set(person.farms));
     case 'reader':
@@ -36,7 +38,7 @@ function programOfFarms(program: Program, farms: ReadonlySet<string>): Program {
     .filter((trap) => trap.informs.length > 0);
   const { fields, weather } = weatherOf(program, own);
   return {
-    settings: program.settings,
+    ...emptyProgram(program.settings),
     fields,
     stages: program.stages.filter(ofOwnField),
     traps,

@@ -23,7 +23,19 @@ describe('writing over a folder', () => {
     const dir = await folderOf({ 'letter.txt': 'keep me' });
     const program = await soundProgram();
     await writeProgramFolder({ ...program, stages: [], rules: [] }, dir);
-    const expected = ['checks', 'fields', 'lures', 'samples', 'traps', 'treatments', 'weather'].map((name) => `${name}.csv`);
+    const expected = [
+      'checks',
+      'fields',
+      'lures',
+      'plans',
+      'prices',
+      'samples',
+      'seasons',
+      'stock',
+      'traps',
+      'treatments',
+      'weather',
+    ].map((name) => `${name}.csv`);
     expect((await readdir(dir)).sort()).toEqual([...expected, 'datapackage.json', 'letter.txt'].sort());
     expect(await readFile(join(dir, 'letter.txt'), 'utf8')).toBe('keep me');
     const read = await readProgramFolder(dir);

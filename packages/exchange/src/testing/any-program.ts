@@ -8,6 +8,7 @@ import {
   type Program,
   TRAP_DESIGNS,
   type TrapRecord,
+  WEEKDAYS,
 } from '@duskwatch/core';
 import fc from 'fast-check';
 
@@ -192,9 +193,74 @@ export const anyProgram: fc.Arbitrary<Program> = fc
             })
             .map(({ valid, ...rest }) => ({ ...rest, validFrom: valid[0], validTo: valid[1] })),
         ),
+        ...anyPlanning(fieldIds, ruleIds),
       })
       .map(({ trapsAndChecks, ...rest }) => ({ ...rest, ...trapsAndChecks }));
   });
+
+/** Seasons, decisions for them, prices and stock; `ids` tell prices and packages apart. */
+function anyPlanning(fieldIds: readonly string[], ids: readonly string[]) {
+  const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
+  const currency = fc.constantFrom('USD', 'MXN');
+  const seasons = fc.uniqueArray(fc.integer({ min: 1900, max: 2200 }), { maxLength: 3 });
+  const season = (year: number) =>
+    fc.record({
+      season: fc.constant(year),
+      insects: fc.uniqueArray(insect, { maxLength: 3 }),
+      crops: fc.uniqueArray(id, { maxLength: 3 }),
+      fields: fc.subarray([...fieldIds]),
+      checkWeekdays: fc.subarray([...WEEKDAYS]),
+      leadDays: orNull(fc.integer({ min: 0, max: 120 })),
+      trapBudget: orNull(count),
+      mostTraps: orNull(fc.integer({ min: 1, max: 50 })),
+      riskMissed: orNull(share),
+      riskFalse: orNull(share),
+      reserveShare: orNull(share),
+      orderLeadDays: orNull(fc.integer({ min: 0, max: 365 })),
+      luresKeepDays: orNull(fc.integer({ min: 1, max: 2_000 })),
+      currency: orNull(currency),
+    });
+  const decided = (year: number) =>
+    fc
+      .record({
+        season: fc.constant(year),
+        insect,
+        area: fc.constantFrom('all', ...fieldIds),
+        design: orNull(design),
+        traps: orNull(fc.integer({ min: 1, max: 1_000 })),
+        days: span,
+        lureLifeDays: orNull(fc.integer({ min: 1, max: 400 })),
+        note: orNull(text),
+      })
+      .map(({ days, ...rest }) => ({ ...rest, hangOn: days[0], takeDownOn: days[1] }));
+  const price = (of: string) =>
+    fc.record({
+      item: fc.constantFrom('gloves' as const, 'post' as const, 'driving-km' as const, 'replaces' as const),
+      of: fc.constant(of),
+      price: fc.double({ min: 0, max: 100_000_000, noNaN: true }),
+      currency,
+      note: orNull(text),
+    });
+  const shelf = (stockId: string) =>
+    fc
+      .record({
+        stockId: fc.constant(stockId),
+        item: fc.constant('lure' as const),
+        of: insect,
+        onHand: count,
+        countedOn: someDay,
+        wornOut: fc.constant(null),
+        days: span,
+        storage: orNull(text),
+      })
+      .map(({ days, ...rest }) => ({ ...rest, openedOn: days[0], expiresOn: days[1] }));
+  return {
+    seasons: seasons.chain((years) => forEach(years, season)),
+    plans: seasons.chain((years) => forEach(years, decided)),
+    prices: forEach(ids, price),
+    stock: forEach(ids, shelf),
+  };
+}
 
 /** Numbers visits, leaving out those that would repeat another exactly. */
 function distinctVisits(visits: readonly Omit<CheckRecord, 'visit'>[]): CheckRecord[] {

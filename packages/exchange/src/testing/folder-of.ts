@@ -25,6 +25,14 @@ export const SOUND_FILES: Readonly<Record<string, string>> = {
   'rules.csv':
     'rule_id,crop,insect,design,stages,threshold,per,interval_days,valid_from,valid_to,source\n' +
     'own,sweet-corn,helicoverpa-zea,mesh-cone,silk;dry-silk,10,night,4,,,co-operative\n',
+  'seasons.csv': 'season,insects,check_weekdays,lead_days,currency\n2026,helicoverpa-zea;ostrinia-nubilalis,mon;thu,7,USD\n',
+  'plans.csv':
+    'season,insect,area,design,traps,hang_on,take_down_on,lure_life_days,note\n' +
+    '2026,helicoverpa-zea,all,mesh-cone,3,2026-06-15,,28,\n2026,helicoverpa-zea,north,,2,,2026-08-20,,wet corner\n',
+  'prices.csv': 'item,of,price,currency,note\nlure,helicoverpa-zea,6.5,USD,\ngloves,any,0.4,USD,last order\n',
+  'stock.csv':
+    'stock_id,item,of,on_hand,counted_on,worn_out,opened_on,expires_on,storage\n' +
+    'box 1,lure,helicoverpa-zea,12,2025-11-01,,,2026-12-31,freezer\nshed,trap,mesh-cone,4,2025-11-01,1,,,\n',
 };
 
 /** Writes the sound program with some files changed (text or bytes) or left out (null), and gives its folder. */

@@ -5,7 +5,7 @@ import { buildServer } from '../server.ts';
 import { memoryStore } from '../small-program.testing.ts';
 import { type Browser, CODE, PASSWORD, served } from './served.testing.ts';
 import { tokenHash } from './tokens.ts';
-import { OTHER, OWN, PLACES, SECRETS, twoFarms } from './two-farms.testing.ts';
+import { OTHER, OWN, PLACES, PRICES, SECRETS, twoFarms } from './two-farms.testing.ts';
 
 const WHO = ['coordinator', 'scout', 'grower', 'reader', 'nobody'] as const;
 type Who = (typeof WHO)[number];
@@ -44,14 +44,20 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
     ...['fields', 'stages', 'traps', 'lures', 'checks', 'weather', 'samples', 'treatments', 'rules', 'settings'].map(
       (kind) => () => ({ url: `/api/records/${kind}` }),
     ),
+    ...['seasons', 'plans', 'prices', 'stock'].map((kind) => () => ({ url: `/api/records/${kind}` })),
   ],
   'GET /api/records/:kind/:key/history': [
     '200 200 200 403 401',
     () => ({ url: '/api/records/fields/alder-1/history' }),
     () => ({ url: '/api/records/traps/TM/history' }),
-    ...['fields/birch-1', 'traps/TB', 'checks/TB%7C2026-07-14%7C1', 'weather/birch-yard%7C2026-07-14'].map((path) => () => ({
-      url: `/api/records/${path}/history`,
-    })),
+    ...[
+      'fields/birch-1',
+      'traps/TB',
+      'checks/TB%7C2026-07-14%7C1',
+      'weather/birch-yard%7C2026-07-14',
+      'prices/lure%7Chelicoverpa-zea',
+      'plans/2027%7Chelicoverpa-zea%7Cbirch-1',
+    ].map((path) => () => ({ url: `/api/records/${path}/history` })),
   ],
   'GET /api/changes': ['200 200 200 403 401', () => ({ url: '/api/changes?since=0' })],
   'GET /api/conflicts': ['200 200 200 403 401', () => ({ url: '/api/conflicts' })],
@@ -174,6 +180,17 @@ describe('every route', () => {
     for (const route of ['GET /api/week', 'GET /api/traps', 'GET /api/changes', 'GET /api/records/:kind']) {
       expect(await seen('grower', route), route).toMatch(/alder/i);
       expect(await seen('coordinator', route), route).toMatch(SECRETS);
+    }
+  });
+
+  it('tells nobody but a coordinator what things cost', async () => {
+    for (const who of WHO) {
+      const bodies: string[] = [];
+      for (const route of Object.keys(ROUTES)) bodies.push(...(await ask(who, route)).map((answer) => answer.body));
+      expect(
+        bodies.some((body) => PRICES.test(body)),
+        who,
+      ).toBe(who === 'coordinator');
     }
   });
 

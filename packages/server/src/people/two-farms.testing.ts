@@ -37,7 +37,55 @@ export const twoFarms: Program = {
     reentryHours: 12,
     preharvestDays: 2,
   })),
+  seasons: [
+    {
+      season: 2027,
+      insects: ['helicoverpa-zea'],
+      crops: [],
+      fields: ['birch-1'],
+      checkWeekdays: [],
+      leadDays: null,
+      trapBudget: null,
+      mostTraps: null,
+      riskMissed: null,
+      riskFalse: null,
+      reserveShare: null,
+      orderLeadDays: null,
+      luresKeepDays: null,
+      currency: 'USD',
+    },
+  ],
+  plans: [
+    {
+      season: 2027,
+      insect: 'helicoverpa-zea',
+      area: 'birch-1',
+      design: null,
+      traps: 3,
+      hangOn: '2027-06-10',
+      takeDownOn: null,
+      lureLifeDays: null,
+      note: 'by the birches',
+    },
+  ],
+  prices: [{ item: 'lure', of: 'helicoverpa-zea', price: 8123.25, currency: 'USD', note: 'birch bargain' }],
+  stock: [
+    {
+      stockId: 'birch shed',
+      item: 'trap',
+      of: 'mesh-cone',
+      onHand: 3,
+      countedOn: '2026-07-01',
+      wornOut: null,
+      openedOn: null,
+      expiresOn: null,
+      storage: 'birch shed',
+    },
+  ],
 };
+
+/** What things cost: for the coordinator alone. */
+export const PRICES = /8123\.25|bargain/;
 
 /** What of the second farm nobody may read who is a grower of the first. */
 export const SECRETS = /birch|"TB[|"]|45\.9876|45\.8765|-62\.5/i;

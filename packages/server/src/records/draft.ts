@@ -17,14 +17,17 @@ import {
 import type { StoredKind, ValueOf } from '@duskwatch/store';
 
 type OfField = 'stages' | 'samples' | 'treatments';
+/** Records that refer to no other and belong to none. */
+const ALONE = ['rules', 'seasons', 'plans', 'prices', 'stock'] as const satisfies readonly RecordKind[];
+type Alone = (typeof ALONE)[number];
 type Value = ValueOf<StoredKind>;
 
-/** What a change may touch: the records of some traps, fields, weather sources and rules. */
+/** What a change may touch: the records of some traps, fields and weather sources, and those that stand alone, by key. */
 interface Around {
   readonly traps: Set<string>;
   readonly fields: Set<string>;
   readonly sources: Set<string>;
-  readonly rules: Set<string>;
+  readonly alone: { readonly [K in Alone]: Set<string> };
 }
 
 /**
@@ -34,13 +37,21 @@ interface Around {
 export class Draft {
   private readonly fields: Map<string, FieldRecord>;
   private readonly traps: Map<string, TrapRecord>;
-  private readonly rules: Map<string, RecordOf<'rules'>>;
+  private readonly alone: { readonly [K in Alone]: Map<string, RecordOf<K>> };
   private readonly byOwner: { readonly [K in 'checks' | 'lures' | 'weather' | OfField]: Map<string, RecordOf<K>[]> };
 
   constructor(program: Program) {
     this.fields = new Map(program.fields.map((field) => [field.fieldId, field]));
     this.traps = new Map(program.traps.map((trap) => [trap.trapId, trap]));
-    this.rules = new Map(program.rules.map((rule) => [rule.ruleId, rule]));
+    const byKey = <K extends Alone>(kind: K) =>
+      new Map(program[kind].map((record) => [keyOf(kind, record), record as RecordOf<K>]));
+    this.alone = {
+      rules: byKey('rules'),
+      seasons: byKey('seasons'),
+      plans: byKey('plans'),
+      prices: byKey('prices'),
+      stock: byKey('stock'),
+    };
     this.byOwner = {
       checks: group(program.checks, (check) => check.trapId),
       lures: group(program.lures, (lure) => lure.trapId),
@@ -80,17 +91,24 @@ export class Draft {
   }
 
   private listOf(kind: RecordKind, key: string): readonly Value[] {
-    if (kind === 'fields' || kind === 'traps' || kind === 'rules')
-      return [this[kind].get(key)].filter((one) => one !== undefined);
-    return this.byOwner[kind].get(ownerOf(key)) ?? [];
+    const keyed = this.keyed(kind);
+    if (keyed) return [keyed.get(key)].filter((one) => one !== undefined);
+    return this.byOwner[kind as keyof Draft['byOwner']].get(ownerOf(key)) ?? [];
+  }
+
+  /** Records held each by its own key; null for those held by their owner. */
+  private keyed(kind: RecordKind): Map<string, Value> | null {
+    if (kind === 'fields' || kind === 'traps') return this[kind] as Map<string, Value>;
+    return isAlone(kind) ? (this.alone[kind] as Map<string, Value>) : null;
   }
 
   private remove(kind: RecordKind, value: Value | null): void {
     if (value === null) return;
     const key = keyOf(kind, value);
-    if (kind === 'fields' || kind === 'traps' || kind === 'rules') this[kind].delete(key);
+    const keyed = this.keyed(kind);
+    if (keyed) keyed.delete(key);
     else {
-      const owned = this.byOwner[kind] as Map<string, Value[]>;
+      const owned = this.byOwner[kind as keyof Draft['byOwner']] as Map<string, Value[]>;
       owned.set(
         ownerOf(key),
         (owned.get(ownerOf(key)) ?? []).filter((record) => keyOf(kind, record) !== key),
@@ -102,14 +120,15 @@ export class Draft {
     if (value === null) return;
     this.remove(kind, value);
     const key = keyOf(kind, value);
-    if (kind === 'fields' || kind === 'traps' || kind === 'rules') (this[kind] as Map<string, Value>).set(key, value);
+    const keyed = this.keyed(kind);
+    if (keyed) keyed.set(key, value);
     else {
-      const owned = this.byOwner[kind] as Map<string, Value[]>;
+      const owned = this.byOwner[kind as keyof Draft['byOwner']] as Map<string, Value[]>;
       owned.set(ownerOf(key), [...(owned.get(ownerOf(key)) ?? []), value]);
     }
   }
 
-  private cutOut(kind: RecordKind, { traps, fields, sources, rules }: Around): Program {
+  private cutOut(kind: RecordKind, { traps, fields, sources, alone }: Around): Program {
     const owned = <K extends keyof Draft['byOwner']>(of: K, owners: Iterable<string>) =>
       [...owners].flatMap((owner) => (this.byOwner[of].get(owner) ?? []) as RecordOf<K>[]);
     const ofFields = kind === 'fields';
@@ -123,7 +142,7 @@ export class Draft {
       ...emptyProgram(),
       fields: pick(this.fields, fields).map((field) => (ofFields ? field : { ...field, weatherSource: null })),
       traps: held,
-      rules: pick(this.rules, rules),
+      ...Object.fromEntries(ALONE.map((one) => [one, pick(this.alone[one] as Map<string, Value>, alone[one])])),
       checks: owned('checks', traps) as CheckRecord[],
       lures: owned('lures', traps) as LureRecord[],
       stages: owned('stages', fields),
@@ -139,17 +158,24 @@ export class Draft {
 }
 
 function aroundOf(kind: RecordKind, values: readonly (Value | null)[]): Around {
-  const around: Around = { traps: new Set(), fields: new Set(), sources: new Set(), rules: new Set() };
+  const around: Around = {
+    traps: new Set(),
+    fields: new Set(),
+    sources: new Set(),
+    alone: { rules: new Set(), seasons: new Set(), plans: new Set(), prices: new Set(), stock: new Set() },
+  };
   for (const value of values) {
     if (value === null) continue;
     if ('trapId' in value) around.traps.add(value.trapId);
     if ('fieldId' in value) around.fields.add(value.fieldId);
     if (kind === 'traps') for (const field of (value as TrapRecord).informs) around.fields.add(field);
     if ('sourceId' in value) around.sources.add(value.sourceId);
-    if ('ruleId' in value) around.rules.add(value.ruleId);
+    if (isAlone(kind)) around.alone[kind].add(keyOf(kind, value));
   }
   return around;
 }
+
+const isAlone = (kind: RecordKind): kind is Alone => (ALONE as readonly RecordKind[]).includes(kind);
 
 const keyOf = (kind: RecordKind, value: Value): string => (naturalKey[kind] as (record: unknown) => string)(value);
 

@@ -14,7 +14,8 @@ export interface Sight {
  */
 export function sightOf(person: Person, whole: Program): Sight {
   if (person.disabled || person.role === 'reader') return NOTHING;
-  if (person.role !== 'grower') return EVERYTHING;
+  if (person.role === 'coordinator') return EVERYTHING;
+  if (person.role === 'scout') return within((said) => (said.kind === 'prices' ? null : said));
   const part = scopeProgram(whole, person);
   const fields = new Set(part.fields.map((field) => field.fieldId));
   const traps = new Set(part.traps.map((trap) => trap.trapId));
@@ -28,6 +29,11 @@ export function sightOf(person: Person, whole: Program): Sight {
       case 'settings':
       case 'rules':
         return said;
+      case 'seasons':
+      case 'plans':
+      case 'prices':
+      case 'stock':
+        return null;
       case 'weather':
         return sources.has(ownerOf(key)) ? said : null;
       case 'stages':
@@ -47,6 +53,11 @@ export function sightOf(person: Person, whole: Program): Sight {
     }
   }
 
+  return within(revision);
+}
+
+/** A conflict is seen where all its sides are. */
+function within(revision: Sight['revision']): Sight {
   return {
     revision,
     conflict(all) {

@@ -24,6 +24,10 @@ const FIXED: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   checks: ['trapId', 'visit', 'photo'],
   samples: ['fieldId'],
   treatments: ['fieldId'],
+  seasons: ['season'],
+  plans: ['season', 'insect', 'area'],
+  prices: ['item', 'of'],
+  stock: ['stockId', 'item', 'of'],
 };
 
 /** Everything that was said of one record: who, when, what was before; and the ways on. */

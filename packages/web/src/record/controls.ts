@@ -1,5 +1,18 @@
 /** How each property of each kind is asked for, where its column alone does not say. */
-import { CONDITIONS, canonicalCrop, catalogue, cropById, type RecordKind, TRAP_DESIGNS, type Wording } from '@duskwatch/core';
+import {
+  CONDITIONS,
+  canonicalCrop,
+  catalogue,
+  cropById,
+  PRICED,
+  type PricedItem,
+  type RecordKind,
+  TRAP_DESIGNS,
+  WEEKDAYS,
+  type Wording,
+} from '@duskwatch/core';
+import { cropName } from '../words/names.ts';
+import { recordWords } from '../words/record.ts';
 import type { ControlKind, Option } from './Control.tsx';
 import type { Around } from './draft.ts';
 import { SAMPLED_UNITS } from './SamplingAside.tsx';
@@ -15,6 +28,29 @@ const insects = (wording: Wording, also: string | undefined): ControlKind => {
   const all = also && !known.includes(also) ? [...known, also] : known;
   return { as: 'select', options: all.map((id) => ({ value: id, label: wording.insect(id) })) };
 };
+
+const designs = (wording: Wording): ControlKind => ({
+  as: 'chips',
+  options: TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] })),
+});
+
+const byFarm = (fields: NonNullable<Around['fields']>): Option[] =>
+  [...fields]
+    .sort((a, b) => a.farm.localeCompare(b.farm) || a.name.localeCompare(b.name))
+    .map(({ fieldId, name, farm }) => ({ value: fieldId, label: name, group: farm }));
+
+const itemsOf = (items: readonly PricedItem[]): Option[] =>
+  items.map((item) => ({ value: item, label: recordWords.items[item] }));
+
+/** What a price or a package is of, where what it is of is known. */
+function ofChoice(item: unknown, wording: Wording): ControlKind {
+  const any = { value: 'any', label: recordWords.any };
+  const insects = catalogue.insects.map(({ id }) => ({ value: id, label: wording.insect(id) }));
+  const traps = TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] }));
+  if (item === 'lure') return { as: 'select', options: [any, ...insects] };
+  if (item === 'trap') return { as: 'select', options: [any, ...traps] };
+  return { as: 'suggest', options: [any] };
+}
 
 /**
  * @param held what the record says now, so that a word of its own stays a choice
@@ -46,13 +82,8 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       return {
         station: { as: 'suggest', options: distinct(traps.map(({ station }) => station)) },
         insect,
-        design: { as: 'chips', options: TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] })) },
-        informs: {
-          as: 'several',
-          options: [...fields]
-            .sort((a, b) => a.farm.localeCompare(b.farm) || a.name.localeCompare(b.name))
-            .map(({ fieldId, name, farm }) => ({ value: fieldId, label: name, group: farm })),
-        },
+        design: designs(wording),
+        informs: { as: 'several', options: byFarm(fields) },
       };
     case 'checks':
       return {
@@ -63,6 +94,26 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       return { insect, kind: { as: 'suggest', options: distinct(SAMPLED_UNITS) } };
     case 'treatments':
       return { insect };
+    case 'seasons':
+      return {
+        insects: { as: 'several', options: catalogue.insects.map(({ id }) => ({ value: id, label: wording.insect(id) })) },
+        crops: {
+          as: 'several',
+          options: distinct(fields.map(({ crop }) => crop)).map(({ value }) => ({ value, label: cropName(value) })),
+        },
+        fields: { as: 'several', options: byFarm(fields) },
+        checkWeekdays: { as: 'several', options: WEEKDAYS.map((day) => ({ value: day, label: recordWords.weekdays[day] })) },
+      };
+    case 'plans':
+      return { insect, design: designs(wording), note: { as: 'long' } };
+    case 'prices':
+      return { item: { as: 'select', options: itemsOf(PRICED) }, of: ofChoice(said.item, wording), note: { as: 'long' } };
+    case 'stock':
+      return {
+        item: { as: 'chips', options: itemsOf(['lure', 'trap']) },
+        of: ofChoice(said.item, wording),
+        storage: { as: 'long' },
+      };
     default:
       return {};
   }

@@ -1,5 +1,5 @@
 /** Every string of the forms that write records, in English. */
-import type { RecordKind } from '@duskwatch/core';
+import type { PricedItem, RecordKind, Weekday } from '@duskwatch/core';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
@@ -94,6 +94,51 @@ const labels = {
     validTo: { label: 'Holds to' },
     source: { label: 'Source' },
   },
+  seasons: {
+    season: { label: 'Season', hint: 'The year it begins in: 1 January; south of the equator 1 July.' },
+    insects: { label: 'Insects', hint: 'None ticked: those the program traps.' },
+    crops: { label: 'Crops', hint: 'None ticked: all.' },
+    fields: { label: 'Fields', hint: 'None ticked: all.' },
+    checkWeekdays: { label: 'Check days', hint: 'None ticked: Monday and Thursday.' },
+    leadDays: { label: 'Hang ahead, days', hint: 'Before the earliest plausible flight.' },
+    trapBudget: { label: 'Traps in all, at most', hint: 'Empty: as many as are proposed.' },
+    mostTraps: { label: 'Traps per insect and area, at most' },
+    riskMissed: { label: 'Risk of missing a rule, 0–1', hint: 'Accepted when moths are well above it: 0.1 is one in ten.' },
+    riskFalse: { label: 'Risk of a rule in error, 0–1', hint: 'Accepted when moths are well below it.' },
+    reserveShare: { label: 'Spare and lost lures, share', hint: '0.15 is 15 for every 100 placed.' },
+    orderLeadDays: { label: 'Order ahead, days', hint: 'From order to delivery.' },
+    luresKeepDays: { label: 'Lures keep, days', hint: 'As stored; empty: a whole season, so that one order is enough.' },
+    currency: { label: 'Currency', hint: 'Three letters, such as USD.' },
+  },
+  plans: {
+    season: { label: 'Season' },
+    insect,
+    area: { label: 'Where' },
+    design: { label: 'Design' },
+    traps: { label: 'Traps per area' },
+    hangOn: { label: 'Hang on' },
+    takeDownOn: { label: 'Take down on' },
+    lureLifeDays: { label: 'Lure lasts, days', hint: 'As its package says.' },
+    note: { label: 'Note' },
+  },
+  prices: {
+    item: { label: 'What' },
+    of: { label: 'Of', hint: 'The design, the insect or a name; any where it makes no difference.' },
+    price: { label: 'Price of one' },
+    currency: { label: 'Currency', hint: 'Three letters, such as USD.' },
+    note: { label: 'Note', hint: 'Where the price is from.' },
+  },
+  stock: {
+    stockId: { label: 'Name', hint: 'Of the package or shelf; stays the same.' },
+    item: { label: 'What' },
+    of: { label: 'Insect or design' },
+    onHand: { label: 'On hand', hint: 'When counted.' },
+    countedOn: { label: 'Counted on' },
+    wornOut: { label: 'Worn out, of these', hint: 'Traps fit for no further season; empty when not known.' },
+    openedOn: { label: 'Opened on', hint: 'Empty while the package is closed.' },
+    expiresOn: { label: 'Good until', hint: 'As the package says.' },
+    storage: { label: 'Where and how kept' },
+  },
 } satisfies Record<RecordKind, Readonly<Record<string, Label>>>;
 
 export const recordEn = {
@@ -107,8 +152,32 @@ export const recordEn = {
     samples: 'sample',
     treatments: 'treatment',
     rules: 'rule',
+    seasons: 'season plan',
+    plans: 'decision for the season',
+    prices: 'price',
+    stock: 'stock',
     settings: 'program settings',
   },
+  items: {
+    trap: 'trap',
+    lure: 'lure',
+    gloves: 'pair of gloves',
+    post: 'post',
+    'driving-hour': 'hour on the round',
+    'driving-km': 'kilometre driven',
+    replaces: 'what it replaces, for the season',
+  } as Readonly<Record<PricedItem, string>>,
+  weekdays: {
+    mon: 'Monday',
+    tue: 'Tuesday',
+    wed: 'Wednesday',
+    thu: 'Thursday',
+    fri: 'Friday',
+    sat: 'Saturday',
+    sun: 'Sunday',
+  } as Readonly<Record<Weekday, string>>,
+  everywhere: 'everywhere',
+  any: 'any',
   labels: labels as Readonly<Record<RecordKind, Readonly<Record<string, Label>>>>,
 
   yes: 'yes',
@@ -142,6 +211,8 @@ export const recordEn = {
       checks: 'Record a check',
       samples: 'Record a sample',
       treatments: 'Record a treatment',
+      prices: 'Enter a price',
+      stock: 'Enter stock',
     },
     edit: {
       fields: 'Edit the field',
@@ -151,6 +222,10 @@ export const recordEn = {
       checks: 'Edit the check',
       samples: 'Edit the sample',
       treatments: 'Edit the treatment',
+      seasons: 'What the season’s plan rests on',
+      plans: 'Decide for the season',
+      prices: 'Edit the price',
+      stock: 'Edit the stock',
     },
   },
   save: 'Save',
