@@ -39,6 +39,10 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
   'POST /api/labels': ['200 200 403 403 401', () => ({ url: '/api/labels', body: { ...LABELS, trapIds: ['TA'] } })],
   'POST /api/labels.pdf': ['200 200 403 403 401', () => ({ url: '/api/labels.pdf', body: LABELS })],
+  'GET /calendar/:file': ['404 404 404 404 404', () => ({ url: '/calendar/none.ics' })],
+  'GET /api/calendar': ['200 200 200 403 401', () => ({ url: '/api/calendar' })],
+  'POST /api/calendar': ['201 201 201 403 401', () => ({ url: '/api/calendar' })],
+  'DELETE /api/calendar': ['204 204 204 403 401', () => ({ url: '/api/calendar' })],
   'GET /api/records/:kind': [
     '200 200 200 403 401',
     ...['fields', 'stages', 'traps', 'lures', 'checks', 'weather', 'samples', 'treatments', 'rules', 'settings'].map(

@@ -10,6 +10,9 @@ const REQUESTS_PER_MINUTE = 1_200;
 /** For routes that check a password or a token, each of which costs the server some work. */
 export const PASSWORD_LIMIT = { max: 60, timeWindow: '1 minute' } as const;
 
+/** A calendar asks some times a day; many phones of an office come from one address. */
+export const CALENDAR_LIMIT = { max: 60, timeWindow: '1 minute' } as const;
+
 /** The coarse limit by address; who guesses passwords meets the finer one of `throttle` long before. */
 export function limitRates(app: FastifyInstance): void {
   app.register(rateLimit, { global: true, max: REQUESTS_PER_MINUTE, timeWindow: '1 minute' });

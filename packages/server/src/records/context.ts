@@ -6,7 +6,17 @@ import { type PhotoStore, photosIn } from './photos.ts';
 
 export type RecordStore = Pick<
   Store,
-  'epoch' | 'append' | 'revisions' | 'history' | 'restore' | 'conflicts' | 'changesSince' | 'counts' | 'current' | 'accounts'
+  | 'epoch'
+  | 'append'
+  | 'revisions'
+  | 'history'
+  | 'restore'
+  | 'conflicts'
+  | 'changesSince'
+  | 'counts'
+  | 'current'
+  | 'accounts'
+  | 'calendars'
 >;
 
 export interface RecordsOptions {

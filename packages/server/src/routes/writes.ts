@@ -1,8 +1,9 @@
 /** All that writes records, and what hangs on their revisions. */
 import type { RecordsRoute } from '../records/context.ts';
+import { calendarRoute } from './calendar.ts';
 import { conflictsRoute } from './conflicts.ts';
 import { photosRoute } from './photos.ts';
 import { recordsRoute } from './records.ts';
 import { revisionsRoute } from './revisions.ts';
 
-export const recordsRoutes: readonly RecordsRoute[] = [revisionsRoute, recordsRoute, conflictsRoute, photosRoute];
+export const recordsRoutes: readonly RecordsRoute[] = [revisionsRoute, recordsRoute, conflictsRoute, photosRoute, calendarRoute];
