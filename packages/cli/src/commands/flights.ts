@@ -61,7 +61,7 @@ function eventTable(cells: readonly FieldFlights[]): string[] {
   const words = english({ temperature: 'C' });
   const rows = cells.flatMap(({ field, insect, models }) =>
     models.flatMap(({ model, state, events }): string[][] => {
-      const name = [field, words.insect(insect), model.name];
+      const name = [field, words.insect(insect), model.name.en];
       if (state === 'not-started') return [[...name, 'not started: its biofix has not been seen', '']];
       if (state === 'weather-missing') return [[...name, 'weather is missing', '']];
       const next = events.find(({ begins }) => begins.status !== 'came');

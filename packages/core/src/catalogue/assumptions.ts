@@ -1,148 +1,214 @@
 /** Figures that Duskwatch itself must choose. None is a fact of the trade; each is shown wherever it is used. */
-import type { Assumption, Sourced } from './types.ts';
-
-const PRACTICE = { source: 'common practice, no source', standing: 'practice' } as const satisfies Sourced;
-/** A setting of Duskwatch's own, made for honest reading and not taken from the trade. */
-const OWN = { source: 'common practice, no source; figure chosen by Duskwatch', standing: 'own' } as const satisfies Sourced;
+import { COMMON_PRACTICE, OWN_FIGURE } from './sources.ts';
+import type { Assumption } from './types.ts';
 
 const figures = {
   catchDispersionK: {
     value: 2,
-    unit: 'dispersion k per visit',
-    why: 'Trap counts scatter more than chance alone. Until a program has its own estimate, a visit is read as moderately over-dispersed.',
-    ...OWN,
+    unit: { en: 'dispersion k per visit', es: 'dispersión k por visita' },
+    why: {
+      en: 'Trap counts scatter more than chance alone. Until a program has its own estimate, a visit is read as moderately over-dispersed.',
+      es: 'Los conteos de las trampas varían más que por puro azar. Mientras un programa no tenga su propia estimación, una visita se lee como moderadamente sobredispersa.',
+    },
+    ...OWN_FIGURE,
   },
   intervalLevel: {
     value: 0.8,
-    unit: 'probability',
-    why: 'The share of belief that the interval of a nightly rate holds: wide enough to be honest, narrow enough to act on.',
-    ...OWN,
+    unit: { en: 'probability', es: 'probabilidad' },
+    why: {
+      en: 'The share of belief that the interval of a nightly rate holds: wide enough to be honest, narrow enough to act on.',
+      es: 'La confianza que encierra el intervalo de una tasa por noche: amplio para ser honesto, estrecho para poder actuar.',
+    },
+    ...OWN_FIGURE,
   },
   maxCheckGapDays: {
     value: 8,
-    unit: 'days',
-    why: 'Traps are checked once or twice a week; a trap not seen for longer than this is overdue and its field is out of sight.',
-    ...PRACTICE,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'Traps are checked once or twice a week; a trap not seen for longer than this is overdue and its field is out of sight.',
+      es: 'Las trampas se revisan una o dos veces por semana; una que no se ha visto en más tiempo está atrasada y su parcela queda fuera de vista.',
+    },
+    ...COMMON_PRACTICE,
   },
   accumulationNights: {
     value: 7,
-    unit: 'nights',
-    why: 'Eggs laid over a week can add up although no single night reaches the threshold.',
-    ...OWN,
+    unit: { en: 'nights', es: 'noches' },
+    why: {
+      en: 'Eggs laid over a week can add up although no single night reaches the threshold.',
+      es: 'Los huevos puestos a lo largo de una semana pueden acumularse aunque ninguna noche alcance el umbral.',
+    },
+    ...OWN_FIGURE,
   },
   accumulationShare: {
     value: 0.6,
-    unit: 'share of the threshold',
-    why: 'Mean catch of the last nights, as a share of the threshold, from which it counts as accumulating below it. The published case of 9, 7, 5, 9, 6, 7, 7 moths against 10 stands at 0.714.',
-    ...OWN,
+    unit: { en: 'share of the threshold', es: 'parte del umbral' },
+    why: {
+      en: 'Mean catch of the last nights, as a share of the threshold, from which it counts as accumulating below it. The published case of 9, 7, 5, 9, 6, 7, 7 moths against 10 stands at 0.714.',
+      es: 'Captura media de las últimas noches, como parte del umbral, a partir de la cual se considera que se acumula por debajo de él. El caso publicado de 9, 7, 5, 9, 6, 7 y 7 polillas frente a 10 da 0,714.',
+    },
+    ...OWN_FIGURE,
   },
   nearProbability: {
     value: 0.2,
-    unit: 'probability',
-    why: 'From this probability that the true rate is above the threshold, the catch is called near it.',
-    ...OWN,
+    unit: { en: 'probability', es: 'probabilidad' },
+    why: {
+      en: 'From this probability that the true rate is above the threshold, the catch is called near it.',
+      es: 'Desde esta probabilidad de que la tasa verdadera supere el umbral, se dice que la captura está cerca de él.',
+    },
+    ...OWN_FIGURE,
   },
   stageOldDays: {
     value: 14,
-    unit: 'days',
-    why: 'A crop moves to another stage within about two weeks: an older observation is used with a caution.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'A crop moves to another stage within about two weeks: an older observation is used with a caution.',
+      es: 'Un cultivo pasa a otra etapa en unas dos semanas: una observación más antigua se usa con una advertencia.',
+    },
+    ...OWN_FIGURE,
   },
   stageTooOldDays: {
     value: 28,
-    unit: 'days',
-    why: 'An observation older than this says nothing about the stage today.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'An observation older than this says nothing about the stage today.',
+      es: 'Una observación más antigua que esto no dice nada de la etapa de hoy.',
+    },
+    ...OWN_FIGURE,
   },
   sampleFreshDays: {
     value: 7,
-    unit: 'days',
-    why: 'Eggs hatch and larvae move within a week: an older sample no longer describes the field.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'Eggs hatch and larvae move within a week: an older sample no longer describes the field.',
+      es: 'En una semana los huevos eclosionan y las larvas se mueven: una muestra más antigua ya no describe la parcela.',
+    },
+    ...OWN_FIGURE,
   },
   maxBridgeDays: {
     value: 3,
-    unit: 'days',
-    why: 'Weather gaps up to this long are bridged and counted; a heat sum over a longer gap is refused.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'Weather gaps up to this long are bridged and counted; a heat sum over a longer gap is refused.',
+      es: 'Los huecos del tiempo hasta este largo se interpolan y se cuentan; con un hueco mayor no se da suma de calor.',
+    },
+    ...OWN_FIGURE,
   },
   scoutLeadDays: {
     value: 7,
-    unit: 'days',
-    why: 'How far ahead of a predicted event its scouting date is announced, so that it fits into a week of work.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'How far ahead of a predicted event its scouting date is announced, so that it fits into a week of work.',
+      es: 'Con cuánta anticipación se anuncia la fecha de muestreo de un evento previsto, para que quepa en una semana de trabajo.',
+    },
+    ...OWN_FIGURE,
   },
   decideWithinDays: {
     value: 1,
-    unit: 'days',
-    why: 'Once a rule is reached, young larvae soon feed out of reach: the decision is due by the next day.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'Once a rule is reached, young larvae soon feed out of reach: the decision is due by the next day.',
+      es: 'Alcanzada una regla, las larvas jóvenes pronto comen fuera de alcance: la decisión toca a más tardar al día siguiente.',
+    },
+    ...OWN_FIGURE,
   },
   nearbyKm: {
     value: 5,
-    unit: 'km',
-    why: 'A field this close counts as a neighbour where a rule asks what stands nearby; moths fly further, their choice of crop is local.',
-    ...OWN,
+    unit: { en: 'km', es: 'km' },
+    why: {
+      en: 'A field this close counts as a neighbour where a rule asks what stands nearby; moths fly further, their choice of crop is local.',
+      es: 'Una parcela así de cercana cuenta como vecina cuando una regla pregunta qué hay cerca; las polillas vuelan más lejos, pero eligen el cultivo de la zona.',
+    },
+    ...OWN_FIGURE,
   },
   weatherStaleDays: {
     value: 3,
-    unit: 'days',
-    why: 'With the newest weather older than this, heat is no longer known up to today.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'With the newest weather older than this, heat is no longer known up to today.',
+      es: 'Si el último dato del tiempo es más antiguo que esto, ya no se conoce el calor hasta hoy.',
+    },
+    ...OWN_FIGURE,
   },
   lookAlikeShare: {
     value: 0.5,
-    unit: 'share of all moths in the trap',
-    why: 'With at least this share of other species in a catch, somebody should look again at what was counted as the target.',
-    ...OWN,
+    unit: { en: 'share of all moths in the trap', es: 'parte de todas las polillas de la trampa' },
+    why: {
+      en: 'With at least this share of other species in a catch, somebody should look again at what was counted as the target.',
+      es: 'Con al menos esta parte de otras especies en una captura, conviene volver a mirar lo que se contó como la especie buscada.',
+    },
+    ...OWN_FIGURE,
   },
   sampleUnits: {
     value: 100,
-    unit: 'plants, ears or fruit',
-    why: 'Five places of twenty are walked where a rule gives a share and no sample size.',
-    ...PRACTICE,
+    unit: { en: 'plants, ears or fruit', es: 'plantas, mazorcas o frutos' },
+    why: {
+      en: 'Five places of twenty are walked where a rule gives a share and no sample size.',
+      es: 'Se recorren cinco sitios de veinte cuando una regla da una proporción y no un tamaño de muestra.',
+    },
+    ...COMMON_PRACTICE,
   },
   lookAlikeMoths: {
     value: 10,
-    unit: 'moths of all species in the trap',
-    why: 'With fewer moths than this in a catch, the share of other species says little.',
-    ...OWN,
+    unit: { en: 'moths of all species in the trap', es: 'polillas de todas las especies en la trampa' },
+    why: {
+      en: 'With fewer moths than this in a catch, the share of other species says little.',
+      es: 'Con menos polillas que estas en una captura, la parte de otras especies dice poco.',
+    },
+    ...OWN_FIGURE,
   },
   accumulationMoths: {
     value: 5,
-    unit: 'moths per trap',
-    why: 'Catches add up only where the threshold, reached every night, would bring at least this many moths to a trap in the window.',
-    ...OWN,
+    unit: { en: 'moths per trap', es: 'polillas por trampa' },
+    why: {
+      en: 'Catches add up only where the threshold, reached every night, would bring at least this many moths to a trap in the window.',
+      es: 'Las capturas se acumulan solo donde el umbral, alcanzado cada noche, llevaría al menos estas polillas a una trampa en la ventana.',
+    },
+    ...OWN_FIGURE,
   },
   nearShare: {
     value: 0.75,
-    unit: 'share of the threshold',
-    why: 'A catch is called near its threshold only from this share of it on, however wide its interval: few nights alone are no reason to walk a field.',
-    ...OWN,
+    unit: { en: 'share of the threshold', es: 'parte del umbral' },
+    why: {
+      en: 'A catch is called near its threshold only from this share of it on, however wide its interval: few nights alone are no reason to walk a field.',
+      es: 'Una captura se llama cercana a su umbral solo desde esta parte de él, por amplio que sea su intervalo: pocas noches por sí solas no son motivo para recorrer una parcela.',
+    },
+    ...OWN_FIGURE,
   },
   fewTrapNights: {
     value: 4,
-    unit: 'trap-nights',
-    why: 'A rate from fewer trap-nights than this is weak evidence and is marked so.',
-    ...OWN,
+    unit: { en: 'trap-nights', es: 'noches-trampa' },
+    why: {
+      en: 'A rate from fewer trap-nights than this is weak evidence and is marked so.',
+      es: 'Una tasa con menos noches-trampa que estas es un indicio débil, y así se marca.',
+    },
+    ...OWN_FIGURE,
   },
   scoutWithinDays: {
     value: 2,
-    unit: 'days',
-    why: 'Scouting that is called for now is due before the next usual check, so that what it finds can still be acted on.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'Scouting that is called for now is due before the next usual check, so that what it finds can still be acted on.',
+      es: 'Un muestreo que se pide ahora toca antes de la próxima revisión habitual, para que aún se pueda actuar según lo que se halle.',
+    },
+    ...OWN_FIGURE,
   },
   usualCheckGapDays: {
     value: 7,
-    unit: 'days',
-    why: 'Traps are checked at least once a week: the next visit is due by then while a trap shows no rhythm of its own.',
-    ...PRACTICE,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'Traps are checked at least once a week: the next visit is due by then while a trap shows no rhythm of its own.',
+      es: 'Las trampas se revisan al menos una vez por semana: la próxima visita toca a más tardar entonces mientras una trampa no muestre un ritmo propio.',
+    },
+    ...COMMON_PRACTICE,
   },
   sampleUnitsFair: {
     value: 25,
-    unit: 'plants, ears or fruit',
-    why: 'The published inspection of a tomato field takes 20 to 30 plants; a sample of fewer units is only moderate evidence.',
-    ...OWN,
+    unit: { en: 'plants, ears or fruit', es: 'plantas, mazorcas o frutos' },
+    why: {
+      en: 'The published inspection of a tomato field takes 20 to 30 plants; a sample of fewer units is only moderate evidence.',
+      es: 'La inspección publicada de una parcela de tomate toma de 20 a 30 plantas; una muestra de menos unidades es un indicio solo moderado.',
+    },
+    ...OWN_FIGURE,
   },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 

@@ -1,7 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { TRAP_DESIGNS } from '../records/schema.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
-import { ASSUMPTIONS, catalogue, cropById, describeSources, designFacts, insectById, modelById, practicesFor } from './index.ts';
+import {
+  ASSUMPTIONS,
+  catalogue,
+  citation,
+  cropById,
+  describeSources,
+  designFacts,
+  insectById,
+  modelById,
+  practicesFor,
+} from './index.ts';
 
 const { insects, crops, models, rules, designs, practices } = catalogue;
 
@@ -11,16 +21,20 @@ describe('every fact says where it comes from', () => {
   it('with a source and a standing on each line', () => {
     for (const line of lines) {
       expect(line.source.trim(), line.id).not.toBe('');
-      expect(['published', 'practice', 'memory', 'own'], line.id).toContain(line.standing);
+      expect(['published', 'practice', 'memory', 'chosen'], line.id).toContain(line.standing);
     }
   });
 
   it('and published is never claimed for common practice or for memory', () => {
     for (const line of lines) {
-      expect(/common practice|from memory|catalogue’s word/.test(line.source), `${line.kind} ${line.id}`).toBe(
+      expect(citation(line.source) === null || line.source.includes('from memory'), `${line.kind} ${line.id}`).toBe(
         line.standing !== 'published',
       );
     }
+  });
+
+  it('with notes in each language’s own words', () => {
+    for (const { note, id } of lines) if (note) expect(note.es, id).not.toBe(note.en);
   });
 
   it('with one line for every entry', () => {
@@ -134,9 +148,11 @@ describe('assumptions', () => {
   it('carry their own id, a unit, a reason and no claim to be published', () => {
     for (const [key, assumption] of Object.entries(ASSUMPTIONS)) {
       expect(assumption.id).toBe(key);
-      expect(assumption.unit).not.toBe('');
-      expect(assumption.why.length).toBeGreaterThan(20);
-      expect(assumption.source).toContain('common practice, no source');
+      expect(['practice', 'chosen']).toContain(assumption.standing);
+      expect(assumption.unit.es).not.toBe('');
+      expect(assumption.why.es).not.toBe(assumption.why.en);
+      expect(assumption.why.en.length).toBeGreaterThan(20);
+      expect(citation(assumption.source)).toBeNull();
     }
   });
 

@@ -11,7 +11,10 @@ const stage = (id: string, en: string, es: string, from: number, to: number): St
 const stagesSource: Sourced = {
   source: 'BBCH monograph, Meier 2001 (2nd edition) and 2018, from memory',
   standing: 'memory',
-  note: 'The principal stages are the monograph’s; where one plain word ends and the next begins is a choice made here.',
+  note: {
+    en: 'The principal stages are the monograph’s; where one plain word ends and the next begins is a choice made here.',
+    es: 'Las etapas principales son las de la monografía; dónde termina una palabra corriente y empieza la siguiente se decidió aquí.',
+  },
 };
 
 const cornToSilk: Stages = [

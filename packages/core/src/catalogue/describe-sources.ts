@@ -2,7 +2,7 @@ import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { ASSUMPTIONS } from './assumptions.ts';
 import { catalogue } from './catalogue.ts';
 import { looks } from './looks.ts';
-import type { Sourced, Standing } from './types.ts';
+import type { LocalText, Sourced, Standing } from './types.ts';
 
 export type SourceKind =
   | 'hosts'
@@ -25,7 +25,7 @@ export interface SourceLine {
   readonly kind: SourceKind;
   readonly source: string;
   readonly standing: Standing;
-  readonly note: string | null;
+  readonly note: LocalText | null;
 }
 
 /** Where every fact of the catalogue comes from and how far to trust it, one line each, in the catalogue's order. */
@@ -37,7 +37,7 @@ export function describeSources(): readonly SourceLine[] {
     ...insects.flatMap((insect) => [
       ...line('hosts', insect.id, insect.hostsSource),
       ...line('biofix', insect.id, insect.biofix),
-      ...insect.lookAlikes.flatMap((other) => line('look-alike', `${insect.id}: ${other.name}`, other)),
+      ...insect.lookAlikes.flatMap((other) => line('look-alike', `${insect.id}: ${other.name.en}`, other)),
     ]),
     ...crops.flatMap((crop) => line('stages', crop.id, crop.stagesSource)),
     ...models.flatMap((model) => [...line('model', model.id, model), ...line('model-start', model.id, model.startSource)]),

@@ -5,5 +5,7 @@ export { describeSources, type SourceKind, type SourceLine } from './describe-so
 export { catalogueWords } from './known-words.ts';
 export * from './look-up.ts';
 export { lookFor } from './looks.ts';
+export { REGIONS, type Region, regionName } from './regions.ts';
+export { citation } from './sources.ts';
 export { canonicalStage, stageOrder } from './stages.ts';
 export * from './types.ts';

@@ -9,10 +9,10 @@ import {
 } from './sources.ts';
 import type { Insect } from './types.ts';
 
-const HOSTS = noted(
-  FROM_MEMORY,
-  'The crops of this catalogue on which it is commonly trapped and scouted for; not a list of every host.',
-);
+const HOSTS = noted(FROM_MEMORY, {
+  en: 'The crops of this catalogue on which it is commonly trapped and scouted for; not a list of every host.',
+  es: 'Los cultivos de este catálogo en los que se suele trampear y muestrear; no es una lista de todos los hospederos.',
+});
 
 export const insects: readonly Insect[] = [
   {
@@ -23,18 +23,27 @@ export const insects: readonly Insect[] = [
     hostsSource: HOSTS,
     biofix: {
       rule: { kind: 'sustained-catch', followedBy: 1 },
-      ...noted(COMMON_PRACTICE, 'A lone moth may be a stray: the flight starts with the catch that the next visit confirms.'),
+      ...noted(COMMON_PRACTICE, {
+        en: 'A lone moth may be a stray: the flight starts with the catch that the next visit confirms.',
+        es: 'Una polilla sola puede ser casual: el vuelo empieza con la captura que la siguiente visita confirma.',
+      }),
     },
     lookAlikes: [
       {
         ...CALIFORNIA_AGRICULTURE_1990,
-        name: 'false corn earworm',
-        note: 'Comes to traps meant for corn earworm, known from western valleys; count it apart.',
+        name: { en: 'false corn earworm', es: 'falso gusano elotero' },
+        note: {
+          en: 'Comes to traps meant for corn earworm, known from western valleys; count it apart.',
+          es: 'Llega a trampas para el gusano elotero; se conoce en valles del oeste. Cuéntelo aparte.',
+        },
       },
       {
         ...CALIFORNIA_AGRICULTURE_1990,
-        name: 'other owlet moths (Noctuidae)',
-        note: 'Several enter these traps; count them apart from the target.',
+        name: { en: 'other owlet moths (Noctuidae)', es: 'otras polillas noctuidas (Noctuidae)' },
+        note: {
+          en: 'Several enter these traps; count them apart from the target.',
+          es: 'Varias entran en estas trampas; cuéntelas aparte de la especie buscada.',
+        },
       },
     ],
   },
@@ -46,10 +55,10 @@ export const insects: readonly Insect[] = [
     hostsSource: HOSTS,
     biofix: {
       rule: { kind: 'first-catch' },
-      ...noted(
-        ILLINOIS_2007,
-        'Only the model that counts from the first capture needs it; the calendar model starts on 1 January.',
-      ),
+      ...noted(ILLINOIS_2007, {
+        en: 'Only the model that counts from the first capture needs it; the calendar model starts on 1 January.',
+        es: 'Solo lo necesita el modelo que cuenta desde la primera captura; el modelo de calendario empieza el 1 de enero.',
+      }),
     },
     lookAlikes: [],
   },
@@ -88,7 +97,10 @@ export const insects: readonly Insect[] = [
     hostsSource: HOSTS,
     biofix: {
       rule: { kind: 'sustained-catch', followedBy: 1 },
-      ...noted(MSU_CODLING_MOTH, 'The first date with a catch that is followed by a catch on the next date too.'),
+      ...noted(MSU_CODLING_MOTH, {
+        en: 'The first date with a catch that is followed by a catch on the next date too.',
+        es: 'La primera fecha con captura a la que sigue otra captura en la fecha siguiente.',
+      }),
     },
     lookAlikes: [],
   },

@@ -5,7 +5,10 @@ import type { Look } from './types.ts';
 export const looks: readonly Look[] = [
   {
     ...SCOUTING_GUIDE,
-    note: 'Eggs or larvae are the guide’s; where on the ear is common practice, no source.',
+    note: {
+      en: 'Eggs or larvae are the guide’s; where on the ear is common practice, no source.',
+      es: 'Huevos o larvas son de la guía; en qué parte de la mazorca es práctica común, sin fuente.',
+    },
     insect: 'helicoverpa-zea',
     crops: ['sweet-corn', 'field-corn'],
     unit: 'ears',
@@ -16,7 +19,10 @@ export const looks: readonly Look[] = [
   },
   {
     ...DELAWARE_KUHAR,
-    note: 'Below the flower clusters is the source’s; which leaves and sides is common practice, no source.',
+    note: {
+      en: 'Below the flower clusters is the source’s; which leaves and sides is common practice, no source.',
+      es: 'Debajo de los racimos de flores es de la fuente; qué hojas y caras es práctica común, sin fuente.',
+    },
     insect: 'helicoverpa-zea',
     crops: ['tomato'],
     unit: 'plants',
@@ -27,7 +33,10 @@ export const looks: readonly Look[] = [
   },
   {
     ...DELAWARE_KUHAR,
-    note: 'Unripe fruit is the source’s; what damage looks like is common practice, no source.',
+    note: {
+      en: 'Unripe fruit is the source’s; what damage looks like is common practice, no source.',
+      es: 'El fruto verde es de la fuente; cómo se ve el daño es práctica común, sin fuente.',
+    },
     insect: 'helicoverpa-zea',
     crops: ['tomato'],
     unit: 'fruit',

@@ -1,14 +1,21 @@
 /** Sources cited in more than one place, so that each is spelled once. */
-import type { Sourced } from './types.ts';
+import type { LocalText, Sourced } from './types.ts';
 
-const published = (source: string, note?: string): Sourced =>
-  note ? { source, standing: 'published', note } : { source, standing: 'published' };
+const published = (source: string): Sourced => ({ source, standing: 'published' });
 
 export const COMMON_PRACTICE: Sourced = { source: 'common practice, no source', standing: 'practice' };
 export const FROM_MEMORY: Sourced = { source: 'from memory', standing: 'memory' };
+export const OWN_FIGURE = { source: 'figure chosen by Duskwatch, no source', standing: 'chosen' } as const satisfies Sourced;
+
+/** Sources that cite nothing and only say, in English, what the reader is told in their own language. */
+const REMARKS: ReadonlySet<string> = new Set([COMMON_PRACTICE, FROM_MEMORY, OWN_FIGURE].map(({ source }) => source));
+
+/** The work that a source cites, in its own language; null when it cites none. */
+export const citation = (source: string | null): string | null =>
+  source === null || source === '' || REMARKS.has(source) ? null : source;
 
 /** The same fact with a note beside it. */
-export const noted = (sourced: Sourced, note: string): Sourced => ({ ...sourced, note });
+export const noted = (sourced: Sourced, note: LocalText): Sourced => ({ ...sourced, note });
 
 export const USDA_1976 = published('USDA ARS-S-127 (1976), as tabulated by UC ANR');
 export const COOP_1993 = published('Coop, Croft & Drapek 1993, J. Econ. Entomol. 86:906–916');

@@ -2,20 +2,28 @@
 import type { BiofixRule } from '../flight/types.ts';
 import type { HeatRule } from '../heat/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
+import type { Region } from './regions.ts';
 
-/** `published`: source named. `practice`: common practice, no source. `memory`: recalled. `own`: this program's. */
-export type Standing = 'published' | 'practice' | 'memory' | 'own';
+/**
+ * `published`: source named. `practice`: common practice, no source. `memory`: recalled. `own`: this program's.
+ * `chosen`: a figure that Duskwatch had to choose itself.
+ */
+export type Standing = 'published' | 'practice' | 'memory' | 'own' | 'chosen';
+
+/** What people read, in every language of the app: one that is missing does not compile. */
+export interface LocalText {
+  readonly en: string;
+  readonly es: string;
+}
+
+export type LocalName = LocalText;
 
 export interface Sourced {
+  /** A work as it is cited, in its own language, or one of the remarks that `citation` knows. */
   readonly source: string;
   readonly standing: Standing;
   /** What a reader must know to weigh the figure: a derivation, a rounding, a choice between readings. */
-  readonly note?: string | null;
-}
-
-export interface LocalName {
-  readonly en: string;
-  readonly es: string;
+  readonly note?: LocalText | null;
 }
 
 export interface Insect {
@@ -28,7 +36,7 @@ export interface Insect {
   readonly hostsSource: Sourced;
   /** The biofix its models and rules start from; null: none in the catalogue. */
   readonly biofix: (Sourced & { readonly rule: BiofixRule }) | null;
-  readonly lookAlikes: readonly (Sourced & { readonly name: string; readonly note: string })[];
+  readonly lookAlikes: readonly (Sourced & { readonly name: LocalName; readonly note: LocalText })[];
 }
 
 export type EventId =
@@ -71,7 +79,7 @@ export interface StageDuration {
 export interface PhenologyModel extends Sourced {
   readonly id: string;
   readonly insect: string;
-  readonly name: string;
+  readonly name: LocalName;
   readonly heat: HeatRule;
   /** Where the sum begins: a calendar day, the biofix, or the start of a life stage. */
   readonly start:
@@ -82,7 +90,7 @@ export interface PhenologyModel extends Sourced {
   readonly startSource?: Sourced;
   readonly events: readonly ModelEvent[];
   readonly stages: readonly StageDuration[];
-  readonly note: string | null;
+  readonly note: LocalText | null;
 }
 
 interface RuleBase extends Sourced {
@@ -94,7 +102,7 @@ interface RuleBase extends Sourced {
   /** Stages at which the rule holds (canonical words); null: any stage. */
   readonly stages: readonly string[] | null;
   /** Where the rule was made for; empty when it is not tied to a region or the source names none. */
-  readonly region: string;
+  readonly region: Region | '';
   /** When several regions' rules fit, the one shown first; the others are named in the evidence. */
   readonly preferred: boolean;
 }
@@ -183,7 +191,7 @@ export interface DesignFacts extends Sourced {
   readonly design: TrapDesign;
   readonly name: LocalName;
   readonly heightM: number | null;
-  readonly siting: string;
+  readonly siting: LocalText;
   readonly costUsd: readonly [number, number] | null;
 }
 
@@ -235,8 +243,8 @@ export interface Crop {
 export interface Assumption extends Sourced {
   readonly id: string;
   readonly value: number;
-  readonly unit: string;
-  readonly why: string;
+  readonly unit: LocalText;
+  readonly why: LocalText;
 }
 
 export interface Catalogue {

@@ -1,44 +1,70 @@
 /** How much data a conclusion takes. Each figure is Duskwatch's own, chosen so that intervals keep their level. */
+import { OWN_FIGURE } from '../catalogue/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
-
-const OWN = { source: 'figure chosen by Duskwatch, no source', standing: 'own' } as const;
 
 const figures = {
   sharedBlocks: {
     value: 6,
-    unit: 'nights at one site with both traps and some catch',
-    why: 'Fewer shared nights do not show how much counts scatter from one night to the next.',
-    ...OWN,
+    unit: {
+      en: 'nights at one site with both traps and some catch',
+      es: 'noches en un sitio con ambas trampas y alguna captura',
+    },
+    why: {
+      en: 'Fewer shared nights do not show how much counts scatter from one night to the next.',
+      es: 'Menos noches compartidas no muestran cuánto varían los conteos de una noche a otra.',
+    },
+    ...OWN_FIGURE,
   },
   mothsPerTreatment: {
     value: 10,
-    unit: 'moths in the shared nights',
-    why: 'With fewer moths on one side the ratio has hardly a lower or upper limit.',
-    ...OWN,
+    unit: { en: 'moths in the shared nights', es: 'polillas en las noches compartidas' },
+    why: {
+      en: 'With fewer moths on one side the ratio has hardly a lower or upper limit.',
+      es: 'Con menos polillas de un lado, la proporción apenas tiene límite inferior o superior.',
+    },
+    ...OWN_FIGURE,
   },
   usefulFactor: {
     value: 1.5,
-    unit: 'factor between a ratio and the ends of its interval',
-    why: 'A ratio known less closely than this is of little use for adjusting a threshold.',
-    ...OWN,
+    unit: {
+      en: 'factor between a ratio and the ends of its interval',
+      es: 'factor entre una proporción y los extremos de su intervalo',
+    },
+    why: {
+      en: 'A ratio known less closely than this is of little use for adjusting a threshold.',
+      es: 'Una proporción conocida con menos precisión sirve de poco para ajustar un umbral.',
+    },
+    ...OWN_FIGURE,
   },
   spareObservations: {
     value: 8,
-    unit: 'observations beyond the effects fitted',
-    why: 'With fewer to spare, scatter and effect are not told apart.',
-    ...OWN,
+    unit: { en: 'observations beyond the effects fitted', es: 'observaciones además de los efectos ajustados' },
+    why: {
+      en: 'With fewer to spare, scatter and effect are not told apart.',
+      es: 'Con menos de sobra, no se distinguen la variación y el efecto.',
+    },
+    ...OWN_FIGURE,
   },
   samplePairs: {
     value: 20,
-    unit: 'samples with the catch before them known',
-    why: 'Fewer pairs of catch and sample fix neither a lag nor a threshold.',
-    ...OWN,
+    unit: { en: 'samples with the catch before them known', es: 'muestras con captura anterior conocida' },
+    why: {
+      en: 'Fewer pairs of catch and sample fix neither a lag nor a threshold.',
+      es: 'Menos pares de captura y muestra no fijan ni un desfase ni un umbral.',
+    },
+    ...OWN_FIGURE,
   },
   samplesEachSide: {
     value: 4,
-    unit: 'samples below the rule, and as many at or above it',
-    why: 'False alarms and misses are counted in these: with fewer, the rates say nothing.',
-    ...OWN,
+    unit: {
+      en: 'samples below the rule, and as many at or above it',
+      es: 'muestras por debajo de la regla, y otras tantas en ella o por encima',
+    },
+    why: {
+      en: 'False alarms and misses are counted in these: with fewer, the rates say nothing.',
+      es: 'En ellas se cuentan las falsas alarmas y las omisiones: con menos, las tasas no dicen nada.',
+    },
+    ...OWN_FIGURE,
   },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 

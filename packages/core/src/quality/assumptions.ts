@@ -1,44 +1,70 @@
 /** Figures behind the questions about records. Each is Duskwatch's own. */
+import { OWN_FIGURE } from '../catalogue/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
-
-const OWN = { source: 'figure chosen by Duskwatch, no source', standing: 'own' } as const;
 
 const figures = {
   falseAlarmsPerKind: {
     value: 0.015,
-    unit: 'probability that a season without faults brings one kind of question or more of it',
-    why: 'There are seven kinds: nine sound seasons of ten are asked nothing. Asked in vain too often, people stop answering.',
-    ...OWN,
+    unit: {
+      en: 'probability that a season without faults brings one kind of question or more of it',
+      es: 'probabilidad de que una temporada sin fallas traiga una clase de pregunta o más',
+    },
+    why: {
+      en: 'There are seven kinds: nine sound seasons of ten are asked nothing. Asked in vain too often, people stop answering.',
+      es: 'Hay siete clases: a nueve de cada diez temporadas sanas no se les pregunta nada. Si se pregunta en vano demasiado a menudo, la gente deja de responder.',
+    },
+    ...OWN_FIGURE,
   },
   otherTraps: {
     value: 2,
-    unit: 'other traps of the insect and design that saw each of the nights',
-    why: 'One neighbour alone cannot say which of the two is odd.',
-    ...OWN,
+    unit: {
+      en: 'other traps of the insect and design that saw each of the nights',
+      es: 'otras trampas del insecto y del diseño que vieron cada una de las noches',
+    },
+    why: {
+      en: 'One neighbour alone cannot say which of the two is odd.',
+      es: 'Una sola vecina no puede decir cuál de las dos es la rara.',
+    },
+    ...OWN_FIGURE,
   },
   placeShape: {
     value: 2,
-    unit: 'shape of a gamma distribution of what traps catch against the mean',
-    why: 'Places differ: with this shape one trap of ten catches less than about a quarter of the mean, and that is no fault.',
-    ...OWN,
+    unit: {
+      en: 'shape of a gamma distribution of what traps catch against the mean',
+      es: 'forma de una distribución gamma de lo que capturan las trampas frente a la media',
+    },
+    why: {
+      en: 'Places differ: with this shape one trap of ten catches less than about a quarter of the mean, and that is no fault.',
+      es: 'Los lugares difieren: con esta forma, una trampa de cada diez captura menos de una cuarta parte de la media, y eso no es una falla.',
+    },
+    ...OWN_FIGURE,
   },
   roundedFrom: {
     value: 8,
-    unit: 'moths in a count',
-    why: 'From here on the numbers fall into fives about 10, 15, 20 …, so that one of five honest counts is such a number.',
-    ...OWN,
+    unit: { en: 'moths in a count', es: 'polillas en un conteo' },
+    why: {
+      en: 'From here on the numbers fall into fives about 10, 15, 20 …, so that one of five honest counts is such a number.',
+      es: 'Desde aquí los números caen en grupos de cinco alrededor de 10, 15, 20…, de modo que uno de cada cinco conteos honestos es un número así.',
+    },
+    ...OWN_FIGURE,
   },
   bulkMinutes: {
     value: 2,
-    unit: 'minutes from the first entry to the last',
-    why: 'Checks of several days that come in so closely were written from paper or memory.',
-    ...OWN,
+    unit: { en: 'minutes from the first entry to the last', es: 'minutos desde la primera anotación hasta la última' },
+    why: {
+      en: 'Checks of several days that come in so closely were written from paper or memory.',
+      es: 'Las revisiones de varios días que llegan tan juntas se anotaron desde un papel o de memoria.',
+    },
+    ...OWN_FIGURE,
   },
   bulkDays: {
     value: 3,
-    unit: 'days on which the checks are said to have been made',
-    why: 'Two rounds entered at one sitting are common; more are worth a question.',
-    ...OWN,
+    unit: { en: 'days on which the checks are said to have been made', es: 'días en que se dice que se hicieron las revisiones' },
+    why: {
+      en: 'Two rounds entered at one sitting are common; more are worth a question.',
+      es: 'Anotar dos rondas de una vez es común; más merecen una pregunta.',
+    },
+    ...OWN_FIGURE,
   },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 

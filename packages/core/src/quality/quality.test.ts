@@ -7,7 +7,7 @@ import { addDays, day, formatDay } from '../units/day.ts';
 import { atLeast, atMost, probabilityOf } from './counts.ts';
 import { inventedSeason, ON, rewritten } from './invented-season.testing.ts';
 import { recordQuestions } from './questions.ts';
-import { saidInEnglish } from './say.ts';
+import { sayQuestion } from './say.ts';
 import type { RecordQuestion } from './types.ts';
 
 const SEEDS = Array.from({ length: 10 }, (_, i) => 1001 + i);
@@ -191,7 +191,10 @@ describe('what is asked', () => {
     const [question] = asked(spoilt);
     expect(question).toMatchObject({ kind: 'unlikely-count', side: 'high', farm: 'farm 3', whom: 'scout' });
     expect(question!.inSeason).toBeGreaterThanOrEqual(question!.probability!);
-    expect(saidInEnglish(question!)).toMatch(/^3-helicoverpa-zea on .*: 4000, where .* probability .* Ask the scout/);
+    expect(sayQuestion(question!, 'en')).toMatch(/^3-helicoverpa-zea on .*: 4000, where .* probability .* Ask the scout/);
+    expect(sayQuestion(question!, 'es')).toMatch(
+      /^3-helicoverpa-zea, .*: 4000, donde .* probabilidad .* Pregunte a quien revisó/,
+    );
   });
 
   it('knows nothing that was written later', () => {

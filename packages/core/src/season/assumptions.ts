@@ -1,99 +1,170 @@
 /** What a plan needs and nobody has published. Each figure is shown with the plan that rests on it. */
-import type { Assumption, Sourced } from '../catalogue/types.ts';
-
-const OWN = { source: 'figure chosen by Duskwatch, no source', standing: 'own' } as const satisfies Sourced;
-const PRACTICE = { source: 'common practice, no source', standing: 'practice' } as const satisfies Sourced;
+import { COMMON_PRACTICE, OWN_FIGURE } from '../catalogue/sources.ts';
+import type { Assumption } from '../catalogue/types.ts';
 
 const figures = {
   hangLeadDays: {
     value: 7,
-    unit: 'days',
-    why: 'A trap that hangs a check before the earliest plausible flight shows zeros first, and so the flight’s true beginning.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'A trap that hangs a check before the earliest plausible flight shows zeros first, and so the flight’s true beginning.',
+      es: 'Una trampa colgada una revisión antes del vuelo más temprano posible muestra primero ceros, y así el verdadero comienzo del vuelo.',
+    },
+    ...OWN_FIGURE,
   },
   oneYearMarginDays: {
     value: 14,
-    unit: 'days',
-    why: 'One year shows no spread: springs differ by about two weeks, so the flight may come this much before that year’s.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'One year shows no spread: springs differ by about two weeks, so the flight may come this much before that year’s.',
+      es: 'Un solo año no muestra la variación: las primaveras difieren en unas dos semanas, así que el vuelo puede adelantarse tanto al de ese año.',
+    },
+    ...OWN_FIGURE,
   },
   seasonDays: {
     value: 120,
-    unit: 'days',
-    why: 'How long traps hang where neither harvest nor an earlier season says when to take them down.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'How long traps hang where neither harvest nor an earlier season says when to take them down.',
+      es: 'Cuánto tiempo cuelgan las trampas donde ni la cosecha ni una temporada anterior dicen cuándo retirarlas.',
+    },
+    ...OWN_FIGURE,
   },
   mostTraps: {
     value: 4,
-    unit: 'traps per insect and area',
-    why: 'More traps than this in one area are seldom kept up; the risk that remains is shown instead.',
-    ...OWN,
+    unit: { en: 'traps per insect and area', es: 'trampas por insecto y zona' },
+    why: {
+      en: 'More traps than this in one area are seldom kept up; the risk that remains is shown instead.',
+      es: 'Más trampas que estas en una zona rara vez se atienden; en su lugar se muestra el riesgo que queda.',
+    },
+    ...OWN_FIGURE,
   },
   fewestTraps: {
     value: 2,
-    unit: 'traps per insect and area',
-    why: 'With one trap, a single torn bag or spent lure leaves the area out of sight.',
-    ...PRACTICE,
+    unit: { en: 'traps per insect and area', es: 'trampas por insecto y zona' },
+    why: {
+      en: 'With one trap, a single torn bag or spent lure leaves the area out of sight.',
+      es: 'Con una sola trampa, una bolsa rota o un atrayente agotado deja la zona fuera de vista.',
+    },
+    ...COMMON_PRACTICE,
   },
   precision: {
     value: 0.5,
-    unit: 'half-width of the interval as a share of the mean',
-    why: 'Half the mean tells a quiet week from a busy one; sharper figures take more traps than are kept up.',
-    ...OWN,
+    unit: { en: 'half-width of the interval as a share of the mean', es: 'semiamplitud del intervalo como parte de la media' },
+    why: {
+      en: 'Half the mean tells a quiet week from a busy one; sharper figures take more traps than are kept up.',
+      es: 'La mitad de la media distingue una semana tranquila de una movida; cifras más finas piden más trampas de las que se atienden.',
+    },
+    ...OWN_FIGURE,
   },
-  precisionLevel: { value: 0.8, unit: 'probability', why: 'The level at which rates are shown everywhere.', ...OWN },
+  precisionLevel: {
+    value: 0.8,
+    unit: { en: 'probability', es: 'probabilidad' },
+    why: { en: 'The level at which rates are shown everywhere.', es: 'El nivel con que se muestran las tasas en todas partes.' },
+    ...OWN_FIGURE,
+  },
   dispersionBlocks: {
     value: 6,
-    unit: 'stretches of the same nights with two or more traps and some catch',
-    why: 'Fewer stretches do not show how much traps of one field differ in the same nights.',
-    ...OWN,
+    unit: {
+      en: 'stretches of the same nights with two or more traps and some catch',
+      es: 'tramos de las mismas noches con dos o más trampas y alguna captura',
+    },
+    why: {
+      en: 'Fewer stretches do not show how much traps of one field differ in the same nights.',
+      es: 'Menos tramos no muestran cuánto difieren las trampas de una parcela en las mismas noches.',
+    },
+    ...OWN_FIGURE,
   },
   dispersionSpareCounts: {
     value: 12,
-    unit: 'counts beyond one per stretch',
-    why: 'With fewer to spare, the mean of each stretch takes up the scatter that is looked for.',
-    ...OWN,
+    unit: { en: 'counts beyond one per stretch', es: 'conteos además de uno por tramo' },
+    why: {
+      en: 'With fewer to spare, the mean of each stretch takes up the scatter that is looked for.',
+      es: 'Con menos de sobra, la media de cada tramo absorbe la variación que se busca.',
+    },
+    ...OWN_FIGURE,
   },
-  dispersionMoths: { value: 20, unit: 'moths', why: 'Scatter among hardly any moths says nothing about clumping.', ...OWN },
+  dispersionMoths: {
+    value: 20,
+    unit: { en: 'moths', es: 'polillas' },
+    why: {
+      en: 'Scatter among hardly any moths says nothing about clumping.',
+      es: 'La variación entre muy pocas polillas no dice nada de la agrupación.',
+    },
+    ...OWN_FIGURE,
+  },
   spareLures: {
     value: 0.1,
-    unit: 'share of the lures placed',
-    why: 'Lures fall, dry out or are placed wrong; one in ten is kept in reserve.',
-    ...OWN,
+    unit: { en: 'share of the lures placed', es: 'parte de los atrayentes colocados' },
+    why: {
+      en: 'Lures fall, dry out or are placed wrong; one in ten is kept in reserve.',
+      es: 'Los atrayentes se caen, se secan o se colocan mal; se guarda uno de cada diez de reserva.',
+    },
+    ...OWN_FIGURE,
   },
   lostTraps: {
     value: 0.05,
-    unit: 'share of the lures placed',
-    why: 'A trap that is knocked down or stolen takes its lure along.',
-    ...OWN,
+    unit: { en: 'share of the lures placed', es: 'parte de los atrayentes colocados' },
+    why: {
+      en: 'A trap that is knocked down or stolen takes its lure along.',
+      es: 'Una trampa derribada o robada se lleva su atrayente.',
+    },
+    ...OWN_FIGURE,
   },
   lureLeadDays: {
     value: 21,
-    unit: 'days',
-    why: 'From order to delivery, with some days to notice what is missing.',
-    ...OWN,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'From order to delivery, with some days to notice what is missing.',
+      es: 'Del pedido a la entrega, con unos días para notar lo que falta.',
+    },
+    ...OWN_FIGURE,
   },
   trapLifeSeasons: {
     value: 4,
-    unit: 'seasons',
-    why: 'How long a trap is used where the user does not say how many are worn out.',
-    ...OWN,
+    unit: { en: 'seasons', es: 'temporadas' },
+    why: {
+      en: 'How long a trap is used where the user does not say how many are worn out.',
+      es: 'Cuánto se usa una trampa cuando nadie dice cuántas están gastadas.',
+    },
+    ...OWN_FIGURE,
   },
   samePlaceM: {
     value: 20,
-    unit: 'm',
-    why: 'Traps of one insect this close draw on the same moths: they count as one.',
-    ...OWN,
+    unit: { en: 'm', es: 'm' },
+    why: {
+      en: 'Traps of one insect this close draw on the same moths: they count as one.',
+      es: 'Las trampas de un insecto tan cercanas comparten las mismas polillas: cuentan como una.',
+    },
+    ...OWN_FIGURE,
   },
   roadFactor: {
     value: 1.3,
-    unit: 'road km per great-circle km',
-    why: 'Farm roads are longer than straight lines.',
-    ...PRACTICE,
+    unit: { en: 'road km per great-circle km', es: 'km de camino por km en línea recta' },
+    why: { en: 'Farm roads are longer than straight lines.', es: 'Los caminos de finca son más largos que la línea recta.' },
+    ...COMMON_PRACTICE,
   },
-  drivingKmPerHour: { value: 40, unit: 'km/h', why: 'Farm tracks and gates; a map or the user’s own times are better.', ...OWN },
-  stopMinutes: { value: 4, unit: 'minutes', why: 'Park, walk to the station and back.', ...OWN },
-  trapMinutes: { value: 5, unit: 'minutes', why: 'Empty, count and write down one trap.', ...OWN },
+  drivingKmPerHour: {
+    value: 40,
+    unit: { en: 'km/h', es: 'km/h' },
+    why: {
+      en: 'Farm tracks and gates; a map or the user’s own times are better.',
+      es: 'Caminos de tierra y portones; es mejor un mapa o los tiempos propios.',
+    },
+    ...OWN_FIGURE,
+  },
+  stopMinutes: {
+    value: 4,
+    unit: { en: 'minutes', es: 'minutos' },
+    why: { en: 'Park, walk to the station and back.', es: 'Estacionar, caminar a la estación y volver.' },
+    ...OWN_FIGURE,
+  },
+  trapMinutes: {
+    value: 5,
+    unit: { en: 'minutes', es: 'minutos' },
+    why: { en: 'Empty, count and write down one trap.', es: 'Vaciar, contar y anotar una trampa.' },
+    ...OWN_FIGURE,
+  },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 
 export type SeasonAssumptionId = keyof typeof figures;

@@ -27,7 +27,10 @@ export const PAPER_MM = { A4: { width: 210, height: 297 }, Letter: { width: 215.
 const MEMORY = {
   source: 'common practice, no source',
   standing: 'memory',
-  note: 'Sheets differ by a millimetre or so: hold a trial print on plain paper against yours.',
+  note: {
+    en: 'Sheets differ by a millimetre or so: hold a trial print on plain paper against yours.',
+    es: 'Las hojas difieren en un milímetro o así: compare una prueba en papel común con las suyas.',
+  },
 } as const satisfies Sourced;
 
 const INCH = 25.4;

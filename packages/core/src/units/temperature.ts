@@ -16,6 +16,10 @@ export function degreeDaysC(value: number, unit: TemperatureUnit): number {
   return unit === 'C' ? value : value / FAHRENHEIT_PER_CELSIUS;
 }
 
+/** A sum of heat in one unit, in another. */
+export const degreeDaysFrom = (value: number, unit: TemperatureUnit, wanted: TemperatureUnit): number =>
+  unit === wanted ? value : degreeDaysIn(degreeDaysC(value, unit), wanted);
+
 /** A figure in °C·d, in the unit asked for. */
 export function degreeDaysIn(valueC: number, unit: TemperatureUnit): number {
   return unit === 'C' ? valueC : valueC * FAHRENHEIT_PER_CELSIUS;

@@ -1,5 +1,5 @@
 /** A drive past the stations, as the phone needs it: complete, so that it works without signal. */
-import type { LocalName } from '../catalogue/types.ts';
+import type { LocalName, LocalText } from '../catalogue/types.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
 import type { IsoDay } from '../units/index.ts';
 
@@ -28,7 +28,7 @@ export interface RoundTrap {
     readonly change: boolean;
   } | null;
   /** In words, from the catalogue. */
-  readonly lookAlikes: readonly { readonly name: string; readonly note: string }[];
+  readonly lookAlikes: readonly { readonly name: LocalName; readonly note: LocalText }[];
 }
 
 export interface RoundField {

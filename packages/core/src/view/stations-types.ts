@@ -1,5 +1,5 @@
 /** Stations and traps: who stands where, stood where, and what is due there. */
-import type { LocalName, Standing } from '../catalogue/types.ts';
+import type { LocalName, LocalText, Standing } from '../catalogue/types.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
 import type { IsoDay } from '../units/index.ts';
 import type { InsectName } from './types.ts';
@@ -10,7 +10,7 @@ export interface DesignAdvice {
   readonly name: LocalName;
   /** Height of the opening above ground to keep, in metres; null when the catalogue has none. */
   readonly heightM: number | null;
-  readonly siting: string;
+  readonly siting: LocalText;
   readonly source: string;
   readonly standing: Standing;
 }

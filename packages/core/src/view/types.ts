@@ -103,7 +103,7 @@ export interface CheckMark {
 
 export interface HeatStrip {
   readonly modelId: string;
-  readonly modelName: string;
+  readonly modelName: LocalName;
   readonly source: string;
   readonly standing: Standing;
   readonly unit: TemperatureUnit;

@@ -1,9 +1,9 @@
 /** English. */
 import type { Advice, Caution, Evidence } from '../advice/types.ts';
-import { cropById, insectById } from '../catalogue/index.ts';
+import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { day, type IsoDay } from '../units/day.ts';
-import { fromCelsius } from '../units/temperature.ts';
-import { exact, figure, fine, percent } from './figures.ts';
+import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../units/temperature.ts';
+import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import type { Wording, WordingOptions } from './types.ts';
 
 const verb: Wording['verb'] = {
@@ -59,6 +59,7 @@ const monthFirst: Dates = (text) => {
 const plural = (count: number, one: string, many = `${one}s`) => `${figure(count)} ${count === 1 ? one : many}`;
 const insectName = (id: string) => insectById(id)?.commonName.en ?? id;
 const cropName = (id: string) => cropById(id)?.name.en ?? id.replaceAll('-', ' ');
+const regionEnglish = (region: string) => regionName(region).en;
 const readable = (word: string) => word.replaceAll('-', ' ');
 
 export function english(options: WordingOptions): Wording {
@@ -73,6 +74,7 @@ export function english(options: WordingOptions): Wording {
       practice: 'common practice, no source',
       memory: 'recalled, source not at hand',
       own: 'this program’s own',
+      chosen: 'figure chosen by Duskwatch, no source',
     },
     design,
     condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
@@ -82,10 +84,11 @@ export function english(options: WordingOptions): Wording {
     percent,
     insect: insectName,
     crop: cropName,
+    region: regionEnglish,
     rate,
     when: (advice) => when(advice, date),
     headline: (advice) => headline(advice, date),
-    evidence: (item) => evidence(item, degrees, date),
+    evidence: (item) => evidence(item, degrees, date, options.temperature),
     caution: (item) => caution(item, date),
   };
 }
@@ -145,7 +148,7 @@ function outOfSeason(item: Evidence & { kind: 'out-of-season' }, date: Dates): s
   }
 }
 
-function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dates): string {
+function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dates, unit: TemperatureUnit): string {
   switch (item.kind) {
     case 'out-of-season':
       return outOfSeason(item, date);
@@ -178,7 +181,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
     case 'biofix':
       return `${biofixName(item.rule)} on ${date(item.on)}${item.trapId === null ? '' : ` in trap ${item.trapId}`}${item.earliest === item.on ? '' : ` (could have been from ${date(item.earliest)} on)`}.`;
     case 'event':
-      return eventSentence(item, date);
+      return eventSentence(item, date, unit);
     case 'sample': {
       const found = item.infested === null ? 'nobody wrote how many were infested' : `${item.infested} infested`;
       const held =
@@ -205,7 +208,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
     case 'missing':
       return missing(item, date);
     case 'other-rule':
-      return `Another rule${item.region === '' ? '' : ` (${item.region})`} has ${item.threshold === null ? 'another figure' : `${exact(item.threshold)} per ${item.per}`}: ${item.source}. Choose with your adviser which holds here.`;
+      return `Another rule${item.region === '' ? '' : ` (${regionEnglish(item.region)})`} has ${item.threshold === null ? 'another figure' : `${exact(item.threshold)} per ${item.per}`}${citation(item.source) === null ? '' : `: ${citation(item.source)}`}. Choose with your adviser which holds here.`;
     case 'other-design':
       return `A ${design[item.design]} stands here too: ${figure(item.perNight)} per night${
         item.adjusted === null || item.against === null
@@ -213,7 +216,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
           : `, as a ${design[item.against]} about ${figure(item.adjusted[0])}–${figure(item.adjusted[1])} (${item.source})`
       }. Designs are not pooled.`;
     case 'sampling':
-      return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${percent(item.share)} (${item.source}).`;
+      return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${percent(item.share)} (${citation(item.source) ?? 'common practice, no source'}).`;
     case 'trend':
       return item.direction === 'unclear'
         ? `No clear trend over the last ${item.visits} visits (${design[item.design]}).`
@@ -238,9 +241,10 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
   }
 }
 
-function eventSentence(item: Evidence & { kind: 'event' }, date: Dates): string {
-  const span = item.to === null ? exact(item.from) : `${exact(item.from)}–${exact(item.to)}`;
-  const heat = `heat to ${date(item.heatThrough)} ${Math.round(item.heatSoFar)} of ${span} °${item.unit}·d${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}`;
+function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: TemperatureUnit): string {
+  const { span, published } = heatSpan(item, unit, exact);
+  const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
+  const heat = `heat to ${date(item.heatThrough)} ${soFar} of ${span}${published === null ? '' : `, published as ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}`;
   const name = `${event[item.event][0]!.toUpperCase()}${event[item.event].slice(1)}`;
   if (item.status === 'now') return `${name}: now (${heat}).`;
   if (item.status === 'past') return `${name}: past (${heat}).`;
@@ -323,7 +327,7 @@ function caution(item: Caution, date: Dates): string {
     case 'threshold-is-estimate':
       return 'A threshold is an estimate, not a switch: a week of catches just below it can justify a decision.';
     case 'rule-from-elsewhere':
-      return `The rule was made for: ${item.region}. Thresholds are local.`;
+      return `The rule was made for: ${regionEnglish(item.region)}. Thresholds are local.`;
     case 'rule-design-unstated':
       return 'The source does not say for which trap design its figure was made.';
     case 'designs-not-pooled':

@@ -1,9 +1,9 @@
 /** Spanish. */
 import type { Advice, Caution, Evidence } from '../advice/types.ts';
-import { catalogue, cropById, insectById } from '../catalogue/index.ts';
+import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { day, type IsoDay } from '../units/day.ts';
-import { fromCelsius } from '../units/temperature.ts';
-import { exact, figure, fine, percent } from './figures.ts';
+import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../units/temperature.ts';
+import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import type { Wording, WordingOptions } from './types.ts';
 
 const verb: Wording['verb'] = {
@@ -56,6 +56,7 @@ const share = (value: number) => decimal(percent(value));
 const plural = (count: number, one: string, many = `${one}s`) => `${number(count)} ${count === 1 ? one : many}`;
 const insectName = (id: string) => insectById(id)?.commonName.es ?? id;
 const cropName = (id: string) => cropById(id)?.name.es ?? id.replaceAll('-', ' ');
+const regionSpanish = (region: string) => regionName(region).es;
 const readable = (word: string) => word.replaceAll('-', ' ');
 const capital = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 const stageNames = new Map(catalogue.crops.flatMap(({ stages }) => stages.map(({ id, name }) => [id, name.es] as const)));
@@ -86,6 +87,7 @@ export function spanish(options: WordingOptions): Wording {
       practice: 'práctica común, sin fuente',
       memory: 'recordado, fuente no a mano',
       own: 'propio de este programa',
+      chosen: 'cifra elegida por Duskwatch, sin fuente',
     },
     design,
     condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
@@ -95,10 +97,11 @@ export function spanish(options: WordingOptions): Wording {
     percent: share,
     insect: insectName,
     crop: cropName,
+    region: regionSpanish,
     rate,
     when,
     headline,
-    evidence: (item) => evidence(item, degrees),
+    evidence: (item) => evidence(item, degrees, options.temperature),
     caution,
   };
 }
@@ -160,7 +163,7 @@ function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
   }
 }
 
-function evidence(item: Evidence, degrees: (valueC: number) => string): string {
+function evidence(item: Evidence, degrees: (valueC: number) => string, unit: TemperatureUnit): string {
   switch (item.kind) {
     case 'out-of-season':
       return outOfSeason(item);
@@ -193,7 +196,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
     case 'biofix':
       return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde ${date(item.earliest)})`}.`;
     case 'event':
-      return eventSentence(item);
+      return eventSentence(item, unit);
     case 'sample': {
       const found = item.infested === null ? 'nadie anotó cuántas unidades infestadas' : `${item.infested} con infestación`;
       const held =
@@ -220,7 +223,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
     case 'missing':
       return missing(item);
     case 'other-rule':
-      return `Otra regla${item.region === '' ? '' : ` (${item.region})`} tiene ${item.threshold === null ? 'otra cifra' : `${given(item.threshold)} por ${PER[item.per!]}`}: ${item.source}. Elija con su asesor cuál vale aquí.`;
+      return `Otra regla${item.region === '' ? '' : ` (${regionSpanish(item.region)})`} tiene ${item.threshold === null ? 'otra cifra' : `${given(item.threshold)} por ${PER[item.per!]}`}${citation(item.source) === null ? '' : `: ${citation(item.source)}`}. Elija con su asesor cuál vale aquí.`;
     case 'other-design':
       return `Aquí hay también un diseño ${design[item.design]}: ${number(item.perNight)} por noche${
         item.adjusted === null || item.against === null
@@ -228,7 +231,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string): string {
           : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${item.source})`
       }. Los diseños no se mezclan.`;
     case 'sampling':
-      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${share(item.share)} (${item.source}).`;
+      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
     case 'trend':
       return item.direction === 'unclear'
         ? `Sin tendencia clara en las últimas ${item.visits} visitas (${design[item.design]}).`
@@ -253,9 +256,10 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
   }
 }
 
-function eventSentence(item: Evidence & { kind: 'event' }): string {
-  const span = item.to === null ? given(item.from) : `${given(item.from)}–${given(item.to)}`;
-  const heat = `calor hasta ${date(item.heatThrough)}: ${Math.round(item.heatSoFar)} de ${span} °${item.unit}·d${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
+function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
+  const { span, published } = heatSpan(item, unit, given);
+  const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
+  const heat = `calor hasta ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
   const name = capital(event[item.event]);
   if (item.status === 'now') return `${name}: ahora (${heat}).`;
   if (item.status === 'past') return `${name}: ya pasó (${heat}).`;
@@ -298,7 +302,7 @@ function missing(item: Evidence & { kind: 'missing' }): string {
         : ` del ${date(item.from)} al ${date(item.to)}`;
   switch (item.what) {
     case 'trap':
-      return 'Ninguna trampa informa sobre este campo. Cuelgue una, o añada el campo a una trampa cercana.';
+      return 'Ninguna trampa informa sobre esta parcela. Cuelgue una, o añada la parcela a una trampa cercana.';
     case 'rule':
       return `Ninguna regla corresponde${item.detail === null ? '' : ` (${ruleDetail(item.detail)})`}. Añada la suya en rules.csv, con su fuente.`;
     case 'stage':
@@ -308,7 +312,7 @@ function missing(item: Evidence & { kind: 'missing' }): string {
     case 'weather':
       return `Faltan datos del tiempo${span}. Añada esos días a weather.csv.`;
     case 'weather-source':
-      return 'El programa tiene varias fuentes del tiempo y ninguna está asignada a este campo. Asígnela en fields.csv (weather_source).';
+      return 'El programa tiene varias fuentes del tiempo y ninguna está asignada a esta parcela. Asígnela en fields.csv (weather_source).';
     case 'model':
       return 'No hay modelo de calor en el catálogo.';
     case 'biofix':
@@ -342,7 +346,7 @@ function caution(item: Caution): string {
     case 'threshold-is-estimate':
       return 'Un umbral es una estimación, no un interruptor: una semana de capturas justo por debajo puede justificar una decisión.';
     case 'rule-from-elsewhere':
-      return `La regla se hizo para: ${item.region}. Los umbrales son locales.`;
+      return `La regla se hizo para: ${regionSpanish(item.region)}. Los umbrales son locales.`;
     case 'rule-design-unstated':
       return 'La fuente no dice para qué diseño de trampa vale su cifra.';
     case 'designs-not-pooled':

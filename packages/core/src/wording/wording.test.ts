@@ -13,7 +13,7 @@ import {
   trapOf,
   treatmentOf,
 } from '../advice/test-program.ts';
-import type { Advice } from '../advice/types.ts';
+import type { Advice, Evidence } from '../advice/types.ts';
 import { day } from '../units/day.ts';
 import { english, figure, fine, percent, spanish, type Wording } from './index.ts';
 
@@ -127,4 +127,26 @@ it('dates read in the order of the reader, and Spanish keeps its own', () => {
   expect(said(english({ temperature: 'F', dayOrder: 'month-day' }))).toEqual(['Sun July 13', 'by Sun July 13']);
   expect(said(english({ temperature: 'F' }))).toEqual(['Sun 13 July', 'by Sun 13 July']);
   expect(spanish({ temperature: 'F', dayOrder: 'month-day' }).day('2025-07-13')).toBe('dom 13 de julio');
+});
+
+it('sums of heat read in the reader’s unit, and as published beside it', () => {
+  const event: Evidence = {
+    kind: 'event',
+    modelId: 'helicoverpa-zea-from-catch',
+    event: 'small-larvae',
+    generation: 1,
+    from: 72.9,
+    to: 332.7,
+    unit: 'F',
+    heatSoFar: 90,
+    heatThrough: '2025-07-13',
+    bridgedDays: 0,
+    status: 'now',
+    expected: null,
+  };
+  expect(english({ temperature: 'F' }).evidence(event)).toBe('Small larvae: now (heat to Sun 13 July 90 of 72.9–332.7 °F·d).');
+  expect(english({ temperature: 'C' }).evidence(event)).toBe(
+    'Small larvae: now (heat to Sun 13 July 50 of 41–185 °C·d, published as 72.9–332.7 °F·d).',
+  );
+  expect(spanish({ temperature: 'C' }).evidence(event)).toContain('50 de 41–185 °C·d, publicado como 72,9–332,7 °F·d');
 });

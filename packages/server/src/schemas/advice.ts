@@ -4,7 +4,7 @@ import { date } from './common.ts';
 
 export const verb = z.enum(['watch', 'scout', 'decide', 'covered', 'blind', 'none']);
 export const design = z.enum(TRAP_DESIGNS);
-export const standing = z.enum(['published', 'practice', 'memory', 'own']);
+export const standing = z.enum(['published', 'practice', 'memory', 'own', 'chosen']);
 
 /** One of a closed set of words, the set complete or it does not compile. */
 export const oneOf = <K extends string>(words: Record<K, true>) => z.enum(Object.keys(words) as [K, ...K[]]);

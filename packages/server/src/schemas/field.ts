@@ -2,7 +2,7 @@ import { CONDITIONS, type EventId, type FieldView } from '@duskwatch/core';
 import { z } from 'zod';
 import { advice, design, oneOf, standing } from './advice.ts';
 import { date } from './common.ts';
-import { insectName, named, observedStage, seasonLine, seasonPoint } from './week.ts';
+import { insectName, localName, named, observedStage, seasonLine, seasonPoint } from './week.ts';
 
 const checkMark = z.object({
   trapId: z.string(),
@@ -47,7 +47,7 @@ const event = oneOf<EventId>({
 
 const heatStrip = z.object({
   modelId: z.string(),
-  modelName: z.string(),
+  modelName: localName,
   source: z.string(),
   standing,
   unit: z.enum(['C', 'F']).describe('Unit of the degree-days.'),

@@ -33,7 +33,7 @@ const trap = z.object({
   checkDue: date,
   due: z.boolean(),
   lure: lure.nullable(),
-  lookAlikes: z.array(z.object({ name: z.string(), note: z.string() })),
+  lookAlikes: z.array(z.object({ name: localName, note: localName })),
 });
 
 const field = z.object({

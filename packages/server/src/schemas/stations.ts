@@ -73,7 +73,7 @@ export const stationsView: z.ZodType<StationsView> = z.object({
       traps: z.array(trap),
     }),
   ),
-  designs: z.array(z.object({ design, name: localName, heightM: z.number().nullable(), siting: z.string(), ...sourced })),
+  designs: z.array(z.object({ design, name: localName, heightM: z.number().nullable(), siting: localName, ...sourced })),
   practices: z.array(
     z.object({
       id: z.string(),

@@ -1,4 +1,4 @@
-import type { Advice } from '@duskwatch/core';
+import { type Advice, citation } from '@duskwatch/core';
 import type { ReactNode } from 'react';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
@@ -8,7 +8,8 @@ import { CheckTable } from './CheckTable.tsx';
 export function EvidencePanel({ advice, foot }: { advice: Advice; foot?: ReactNode }) {
   const w = words.evidence;
   const wording = useWording();
-  const { rule, source, confidence, because, cautions } = advice;
+  const cited = citation(advice.source);
+  const { rule, confidence, because, cautions } = advice;
   return (
     <div className="evidence">
       <div className="evidence-because">
@@ -41,9 +42,13 @@ export function EvidencePanel({ advice, foot }: { advice: Advice; foot?: ReactNo
       )}
       <dl className="evidence-rule">
         <dt>{w.rule}</dt>
-        <dd>{rule ? `${w.ruleKind[rule.kind]}, ${w.region(rule.region)} (${wording.standing[rule.standing]})` : w.noRule}</dd>
+        <dd>
+          {rule
+            ? `${[w.ruleKind[rule.kind], ...(rule.region === '' ? [] : [w.region(wording.region(rule.region))])].join(', ')} (${wording.standing[rule.standing]})`
+            : w.noRule}
+        </dd>
         <dt>{w.source}</dt>
-        <dd>{source ?? w.noSource}</dd>
+        <dd>{cited ? <cite lang="en">{cited}</cite> : w.noSource}</dd>
         <dt>{w.confidence}</dt>
         <dd>{confidence ? wording.confidence[confidence] : w.noConfidence}</dd>
       </dl>

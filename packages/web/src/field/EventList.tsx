@@ -8,10 +8,11 @@ import { numbered } from './HeatStrip.tsx';
 function when(event: Heat['events'][number]): string {
   const w = words.field.events;
   if (!event.expected) return w.unknown;
-  const { early, middle, late, method, years } = event.expected;
+  const { early, middle, late, lateOpen, method, years } = event.expected;
   if (method === 'reached') return w.reached(dayText(middle));
   const basis = method === 'past-years' ? w.byYears(years) : w.byDays;
-  return `${w.expected(dayText(middle), daySpan(early, late))}, ${basis}`;
+  const span = daySpan(early, late);
+  return `${w.expected(dayText(middle), lateOpen ? w.orLater(span) : span)}, ${basis}`;
 }
 
 /** The numbers on the heat strip, spelled out. */

@@ -1,9 +1,8 @@
-import { day, type HeatStrip as Heat, type TemperatureUnit } from '@duskwatch/core';
+import { day, degreeDaysFrom, type HeatStrip as Heat, type TemperatureUnit } from '@duskwatch/core';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import type { Frame } from '../draw/frame.ts';
 import { countText } from '../format/number.ts';
-import { heatIn } from '../format/temperature.ts';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 132;
@@ -35,7 +34,7 @@ export function HeatStrip({ heat, unit, ...props }: StripProps & { heat: Heat; u
   const shown = marksOf(heat, frame);
   const reached = Math.max(0, ...heat.days.map((each) => each.total ?? 0));
   const top = Math.max(reached, ...shown.map(({ event }) => event.from), 1);
-  const inUnit = (total: number) => heatIn(total, heat.unit, unit);
+  const inUnit = (total: number) => degreeDaysFrom(total, heat.unit, unit);
   const y = scaleLinear()
     .domain([0, inUnit(top) * 1.08])
     .range([HEIGHT - 1, TOP]);

@@ -1,5 +1,6 @@
 import type { FieldInsectView, FieldView, TemperatureUnit, TrapDesign } from '@duskwatch/core';
 import type { KeyboardEvent, PointerEvent } from 'react';
+import { Cited } from '../app/Cited.tsx';
 import { useWording } from '../app/wording.ts';
 import { frame as makeFrame } from '../draw/frame.ts';
 import { useWidth } from '../draw/useWidth.ts';
@@ -89,7 +90,7 @@ export function SeasonChart(props: SeasonChartProps) {
         {summed.map((heat) => (
           <div key={heat.modelId}>
             <p className="strip-title">
-              {words.field.heatAxis(`°${unit}·d`)} · {heat.modelName},{' '}
+              {words.field.heatAxis(`°${unit}·d`)} · {localName(heat.modelName)},{' '}
               {words.field.starts(dayText(heat.startsOn), heat.startKind)}
             </p>
             <HeatStrip heat={heat} unit={unit} {...strip} />
@@ -99,7 +100,9 @@ export function SeasonChart(props: SeasonChartProps) {
       </div>
       {summed.map((heat) => (
         <div key={heat.modelId} className="model">
-          <p>{words.field.events.basis(heat.modelName, heat.source, wording.standing[heat.standing])}</p>
+          <p>
+            {localName(heat.modelName)}. {words.field.events.source}: <Cited source={heat.source} standing={heat.standing} />.
+          </p>
           <EventList heat={heat} unit={unit} />
         </div>
       ))}

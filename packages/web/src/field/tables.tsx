@@ -1,6 +1,7 @@
 /** The numbers behind each chart, for whoever reads tables better than lines. */
-import type { FieldInsectView, HeatStrip } from '@duskwatch/core';
+import { degreeDaysFrom, type FieldInsectView, type HeatStrip } from '@duskwatch/core';
 import type { ReactNode } from 'react';
+import { useTemperatureUnit } from '../app/preferences.ts';
 import { useWording } from '../app/wording.ts';
 import { shortDate, shortDay } from '../format/day.ts';
 import { countText, intervalText, rateText } from '../format/number.ts';
@@ -139,13 +140,21 @@ export function ChecksTable({ insect }: { insect: FieldInsectView }) {
 
 export function HeatTable({ insect, heat }: { insect: FieldInsectView; heat: HeatStrip }) {
   const w = words.field.tables;
-  const columns = [{ head: w.date }, { head: `${w.total}, °${heat.unit}·d`, number: true }, { head: w.bridged }];
+  const [unit] = useTemperatureUnit();
+  const columns = [{ head: w.date }, { head: `${w.total}, °${unit}·d`, number: true }, { head: w.bridged }];
   const rows = newestFirst(heat.days).map((each) => [
     shortDay(each.date),
-    each.total === null ? words.field.read.noHeat : countText(each.total),
+    each.total === null ? words.field.read.noHeat : countText(degreeDaysFrom(each.total, heat.unit, unit)),
     each.bridged ? w.yes : '',
   ]);
-  return <Folded of={localName(insect.insect.commonName)} title={`${w.heat}: ${heat.modelName}`} columns={columns} rows={rows} />;
+  return (
+    <Folded
+      of={localName(insect.insect.commonName)}
+      title={`${w.heat}: ${localName(heat.modelName)}`}
+      columns={columns}
+      rows={rows}
+    />
+  );
 }
 
 export function ActsTable({ fieldId, insect }: { fieldId: string; insect: FieldInsectView }) {

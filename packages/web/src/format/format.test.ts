@@ -1,7 +1,8 @@
+import { degreeDaysFrom } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import { daySpan, dayText, dayTextFrom, longDay, shiftDay, shortDay } from './day.ts';
 import { intervalText } from './number.ts';
-import { heatIn, heatText } from './temperature.ts';
+import { heatText } from './temperature.ts';
 
 describe('days', () => {
   test('carry their weekday, whatever the zone of the reader', () => {
@@ -32,7 +33,8 @@ test('an interval is written with the figures of its rate', () => {
 });
 
 test('a sum of heat scales by 1.8 between units, with no offset', () => {
-  expect(heatIn(1800, 'F', 'C')).toBeCloseTo(1000, 9);
-  expect(heatIn(1000, 'C', 'F')).toBeCloseTo(1800, 9);
+  expect(degreeDaysFrom(1800, 'F', 'C')).toBeCloseTo(1000, 9);
+  expect(degreeDaysFrom(1000, 'C', 'F')).toBeCloseTo(1800, 9);
   expect(heatText(1204.4, 'F', 'F')).toBe('1,204 °F·d');
+  expect(heatText(900, 'F', 'C')).toBe('500 °C·d');
 });

@@ -1,12 +1,7 @@
-import { degreeDaysC, degreeDaysIn, type TemperatureUnit } from '@duskwatch/core';
+import { degreeDaysFrom, type TemperatureUnit } from '@duskwatch/core';
 import { countText } from './number.ts';
 
 /** The one place where a sum of heat becomes text: `1,204 °F·d`, in the unit the reader chose. */
 export function heatText(degreeDays: number, modelUnit: TemperatureUnit, shown: TemperatureUnit): string {
-  return `${countText(heatIn(degreeDays, modelUnit, shown))} °${shown}·d`;
-}
-
-/** Degree-days of a model in the unit shown. */
-export function heatIn(degreeDays: number, modelUnit: TemperatureUnit, shown: TemperatureUnit): number {
-  return modelUnit === shown ? degreeDays : degreeDaysIn(degreeDaysC(degreeDays, modelUnit), shown);
+  return `${countText(degreeDaysFrom(degreeDays, modelUnit, shown))} °${shown}·d`;
 }

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useWording } from '../app/wording.ts';
 import { dueText, lureText, rateOf, visitText } from '../stations/words.ts';
+import { localName } from '../words/names.ts';
 import type { StationMark } from './marks.ts';
 
 /** The traps of the station that was pointed at. */
@@ -16,7 +17,7 @@ export function ChosenStation({ mark, on, today }: { mark: StationMark; on: stri
               {trap.trapId}
             </Link>
             <span>
-              {trap.insect.commonName.en} · {wording.design[trap.design]}
+              {localName(trap.insect.commonName)} · {wording.design[trap.design]}
             </span>
             <span>{rateOf(trap)}</span>
             <span>{visitText(trap, today, wording.condition)}</span>

@@ -7,6 +7,7 @@ import { useTitle } from '../app/media.ts';
 import { useAround } from '../record/useAround.ts';
 import { stationsQuery } from '../stations/queries.ts';
 import { mapWords as w } from '../words/map.ts';
+import { localName } from '../words/names.ts';
 import { BaseMapForm } from './BaseMapForm.tsx';
 import { ChosenStation } from './ChosenStation.tsx';
 import { Key } from './Key.tsx';
@@ -42,7 +43,9 @@ export function MapPage() {
     () =>
       new Map(
         (view?.places ?? []).flatMap(({ traps }) =>
-          traps.filter(({ state }) => state === 'hanging').map((trap) => [trap.insect.id, trap.insect.commonName.en] as const),
+          traps
+            .filter(({ state }) => state === 'hanging')
+            .map((trap) => [trap.insect.id, localName(trap.insect.commonName)] as const),
         ),
       ),
     [view],

@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { rateText } from '../format/number.ts';
 import { degreesText, dueText } from '../stations/words.ts';
 import { mapWords as w } from '../words/map.ts';
+import { localName } from '../words/names.ts';
 import type { StationMark } from './marks.ts';
 
 /** The same stations for keys and readers, the highest rate first. */
@@ -45,7 +46,7 @@ export function MarksTable(props: {
                     {mark.station}
                   </button>
                 </th>
-                <td>{mark.lead.insect.commonName.en}</td>
+                <td>{localName(mark.lead.insect.commonName)}</td>
                 <td>
                   <Link to="/traps/$trapId" params={{ trapId: mark.lead.trapId }} search={{ on }}>
                     {mark.lead.trapId}

@@ -1,7 +1,9 @@
 import { designFacts, type RecordKind, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
+import { Cited } from '../app/Cited.tsx';
 import { useLengthUnit } from '../app/preferences.ts';
 import { useWording } from '../app/wording.ts';
 import { lengthText } from '../format/length.ts';
+import { localName } from '../words/names.ts';
 import { recordWords } from '../words/record.ts';
 import { stationsWords } from '../words/stations.ts';
 import type { Draft } from './draft.ts';
@@ -54,12 +56,14 @@ export function SitingAside({ design, insect }: { design: TrapDesign | null; ins
           <>
             <p>
               <b>{wording.design[facts.design]}.</b>{' '}
-              {facts.heightM === null ? w.noHeight : w.height(lengthText(facts.heightM, unit))} {facts.siting}{' '}
+              {facts.heightM === null ? w.noHeight : w.height(lengthText(facts.heightM, unit))} {localName(facts.siting)}{' '}
               {facts.costUsd && w.cost(String(facts.costUsd[0]), String(facts.costUsd[1]))}
             </p>
-            {facts.note && <p>{facts.note}</p>}
+            {facts.note && <p>{localName(facts.note)}</p>}
             <p>
-              <small>{w.note(facts.source, wording.standing[facts.standing])}</small>
+              <small>
+                <Cited source={facts.source} standing={facts.standing} />
+              </small>
             </p>
           </>
         ) : (

@@ -1,8 +1,8 @@
 /** What the catalogue says to know, or to beware of, while doing something. */
 import { type Act, practicesFor, type TrapDesign } from '@duskwatch/core';
-import { useWording } from '../app/wording.ts';
+import { Cited } from '../app/Cited.tsx';
+import { localName } from '../words/names.ts';
 import { recordWords } from '../words/record.ts';
-import { stationsWords } from '../words/stations.ts';
 
 export interface PracticesProps {
   readonly acts: readonly Act[];
@@ -14,7 +14,6 @@ export interface PracticesProps {
 
 /** Cautions first; what holds for other insects or designs only is left out. */
 export function Practices({ acts, insect = null, design = null, title = recordWords.cautions, only }: PracticesProps) {
-  const wording = useWording();
   const said = acts
     .flatMap((act) => practicesFor(act))
     .filter(({ insects, designs, weight }) => {
@@ -30,8 +29,10 @@ export function Practices({ acts, insect = null, design = null, title = recordWo
       <ul>
         {said.map(({ id, weight, text, source, standing }) => (
           <li key={id} className={weight}>
-            {text[wording.language === 'es' ? 'es' : 'en']}{' '}
-            <small>{stationsWords.siting.note(source, wording.standing[standing])}</small>
+            {localName(text)}{' '}
+            <small>
+              <Cited source={source} standing={standing} />
+            </small>
           </li>
         ))}
       </ul>

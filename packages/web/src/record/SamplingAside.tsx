@@ -1,5 +1,6 @@
 /** What the rules of a crop ask to be looked at, beside the form that records it. */
 import { canonicalCrop, catalogue, type InfestationRule, percent, rulesFor } from '@duskwatch/core';
+import { Cited } from '../app/Cited.tsx';
 import { useWording } from '../app/wording.ts';
 import { rateText } from '../format/number.ts';
 import { recordWords } from '../words/record.ts';
@@ -34,7 +35,10 @@ export function SamplingAside({ field, insect }: { field: OfCrop; insect: string
             <li key={rule.id}>
               <b>{w.look(units, unitsHigh ?? null, unit, places, unitsPerPlace)}</b> {w.sign[rule.sign]}{' '}
               {rule.sign === 'egg-masses' ? w.masses(rateText(rule.share), unit) : w.reached(percent(rule.share), unit)}{' '}
-              {rule.region && w.region(rule.region)} <small>{w.source(rule.source, wording.standing[rule.standing])}</small>
+              {rule.region && w.region(wording.region(rule.region))}{' '}
+              <small>
+                {w.source}: <Cited source={rule.source} standing={rule.standing} />.
+              </small>
             </li>
           );
         })}

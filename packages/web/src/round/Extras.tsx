@@ -165,9 +165,9 @@ function HelpSheet({ trap }: { trap: RoundTrap }) {
       {trap.lookAlikes.length === 0 && <p>{w.help.noLookAlikes}</p>}
       <dl>
         {trap.lookAlikes.map(({ name, note }) => (
-          <div key={name}>
-            <dt>{capital(name)}</dt>
-            <dd>{note}</dd>
+          <div key={name.en}>
+            <dt>{capital(local(name))}</dt>
+            <dd>{local(note)}</dd>
           </div>
         ))}
       </dl>

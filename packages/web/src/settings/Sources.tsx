@@ -1,5 +1,6 @@
-import { describeSources, type SourceKind } from '@duskwatch/core';
+import { citation, describeSources, type SourceKind } from '@duskwatch/core';
 import { useWording } from '../app/wording.ts';
+import { localName } from '../words/names.ts';
 import { settingsWords } from '../words/settings.ts';
 
 /** Where every fact of the catalogue comes from. */
@@ -47,9 +48,9 @@ function KindOfSource(props: {
               // biome-ignore lint/suspicious/noArrayIndexKey: lines carry no state and two may be alike
               <tr key={index}>
                 <td lang="en">{line.id}</td>
-                <td lang="en">{line.source}</td>
+                <td lang="en">{citation(line.source)}</td>
                 <td>{props.standing[line.standing]}</td>
-                <td lang="en">{line.note}</td>
+                <td>{line.note && localName(line.note)}</td>
               </tr>
             ))}
           </tbody>

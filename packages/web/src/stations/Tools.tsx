@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useWide } from '../app/media.ts';
 import { useWording } from '../app/wording.ts';
 import { copyText } from '../week/copy.ts';
+import { localName } from '../words/names.ts';
 import { stationsWords as w } from '../words/stations.ts';
 import { allRows, asCsv, csvCells, type Row } from './rows.ts';
 import { COLUMNS, STATES, type StationsSearch } from './search.ts';
@@ -18,7 +19,7 @@ export function Tools(props: {
   const { view, rows, all, search, change } = props;
   const wide = useWide();
   const traps = allRows(view).map(({ trap }) => trap);
-  const insects = new Map(traps.map(({ insect }) => [insect.id, insect.commonName.en]));
+  const insects = new Map(traps.map(({ insect }) => [insect.id, localName(insect.commonName)]));
   const farms = [...new Set(traps.flatMap(({ informs }) => informs.map(({ farm }) => farm)))].sort();
   return (
     <div className="trap-tools">
@@ -120,7 +121,7 @@ function Exports({ view, rows }: { view: StationsView; rows: readonly Row[] }) {
     rows
       .map(({ place, trap }) =>
         [
-          `${place.station}, ${trap.trapId}: ${trap.insect.commonName.en}, ${wording.design[trap.design]}`,
+          `${place.station}, ${trap.trapId}: ${localName(trap.insect.commonName)}, ${wording.design[trap.design]}`,
           visitText(trap, view.on, wording.condition),
           rateOf(trap),
           dueText(trap, view.on),

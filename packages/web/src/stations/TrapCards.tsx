@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useWording } from '../app/wording.ts';
+import { localName } from '../words/names.ts';
 import { stationsWords as w } from '../words/stations.ts';
 import type { TrapRowsProps } from './TrapTable.tsx';
 import { dueText, lureText, placeText, rateOf, visitText } from './words.ts';
@@ -28,7 +29,7 @@ export function TrapCards({ rows, view, notSent, search }: TrapRowsProps) {
               </span>
               <span>
                 {by !== 'station' && `${place.station} · `}
-                {trap.insect.commonName.en} · {wording.design[trap.design]}
+                {localName(trap.insect.commonName)} · {wording.design[trap.design]}
               </span>
               <span>
                 {rateOf(trap)} · {visitText(trap, view.on, wording.condition)}

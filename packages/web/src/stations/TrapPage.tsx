@@ -16,6 +16,7 @@ import { Panel } from '../record/Panel.tsx';
 import { recordsQuery, type Said } from '../record/queries.ts';
 import { useMayWrite } from '../record/useMayWrite.ts';
 import { historyWords } from '../words/history.ts';
+import { localName } from '../words/names.ts';
 import { recordWords } from '../words/record.ts';
 import { stationsWords as w } from '../words/stations.ts';
 import { MoveForm } from './MoveForm.tsx';
@@ -44,7 +45,7 @@ export function TrapPage() {
         <div>
           <h1>{trapId}</h1>
           <p className="sub">
-            {trap ? `${trap.station} · ${trap.insect.commonName.en} · ${hungText(trap, trap.on)}` : w.loading}
+            {trap ? `${trap.station} · ${localName(trap.insect.commonName)} · ${hungText(trap, trap.on)}` : w.loading}
           </p>
         </div>
         {(trap ?? search.on) && (

@@ -1,6 +1,7 @@
 import type { StationsView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { useWording } from '../app/wording.ts';
+import { localName } from '../words/names.ts';
 import { stationsWords as w } from '../words/stations.ts';
 import type { Row } from './rows.ts';
 import { COLUMNS, type ColumnId, type StationsSearch } from './search.ts';
@@ -60,7 +61,7 @@ export function TrapTable({ rows, view, notSent, search, change }: TrapRowsProps
                 </Link>
                 {notSent.has(trap.trapId) && <small className="not-sent">{w.notSent}</small>}
               </th>
-              <td>{trap.insect.commonName.en}</td>
+              <td>{localName(trap.insect.commonName)}</td>
               <td>{wording.design[trap.design]}</td>
               <td>{trap.informs.length === 0 ? w.informsNone : trap.informs.map(({ name }) => name).join(', ')}</td>
               <td>{hungText(trap, view.on)}</td>

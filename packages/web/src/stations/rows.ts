@@ -1,5 +1,6 @@
 /** The traps of a program as rows: filtered, sorted, and as text for elsewhere. */
 import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
+import { localName } from '../words/names.ts';
 import type { ColumnId, StateFilter, StationsSearch } from './search.ts';
 
 export interface Row {
@@ -38,7 +39,7 @@ function inState(trap: StationTrap, state: StateFilter): boolean {
 const VALUE: { readonly [C in ColumnId]: (row: Row) => string | number | null } = {
   station: ({ place }) => place.station,
   trap: ({ trap }) => trap.trapId,
-  insect: ({ trap }) => trap.insect.commonName.en,
+  insect: ({ trap }) => localName(trap.insect.commonName),
   design: ({ trap }) => trap.design,
   informs: ({ trap }) => trap.informs[0]?.name ?? null,
   hung: ({ trap }) => trap.hungOn,

@@ -170,8 +170,8 @@ export const en = {
     starts: (date: string, kind: 'calendar' | 'biofix') => (kind === 'biofix' ? `from the biofix on ${date}` : `from ${date}`),
     events: {
       title: 'Events by heat',
-      basis: (model: string, source: string, standing: string) =>
-        source === standing ? `${model} (${standing}).` : `${model}. Source: ${source} (${standing}).`,
+      source: 'Source',
+      orLater: (span: string) => `${span} or later`,
       event: 'Event',
       heat: 'Published at',
       when: 'When',

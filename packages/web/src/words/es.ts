@@ -169,8 +169,8 @@ export const es: Words = {
     starts: (date, kind) => (kind === 'biofix' ? `desde el biofix del ${date}` : `desde el ${date}`),
     events: {
       title: 'Momentos según el calor',
-      basis: (model, source, standing) =>
-        source === standing ? `${model} (${standing}).` : `${model}. Fuente: ${source} (${standing}).`,
+      source: 'Fuente',
+      orLater: (span) => `${span} o después`,
       event: 'Momento',
       heat: 'Publicado a',
       when: 'Cuándo',

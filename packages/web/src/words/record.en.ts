@@ -249,7 +249,7 @@ export const recordEn = {
     masses: (each: string, unit: string) => `The rule is reached at ${each} egg masses on average, over all ${unit}.`,
     units: { plants: 'plants', ears: 'ears', fruit: 'fruit' } as Readonly<Record<string, string>>,
     region: (region: string) => `Made for ${region}.`,
-    source: (source: string, standing: string) => `Source: ${source} (${standing}).`,
+    source: 'Source',
   },
 
   cautions: 'Before you do this',

@@ -253,7 +253,7 @@ export const recordEs: RecordWords = {
     masses: (each, unit) => `La regla se alcanza con ${each} masas de huevos de promedio, sobre todas las ${unit}.`,
     units: { plants: 'plantas', ears: 'mazorcas', fruit: 'frutos' },
     region: (region) => `Hecho para ${region}.`,
-    source: (source, standing) => `Fuente: ${source} (${standing}).`,
+    source: 'Fuente',
   },
 
   cautions: 'Antes de hacerlo',

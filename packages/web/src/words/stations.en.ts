@@ -160,7 +160,6 @@ export const stationsEn = {
     height: (metres: string) => `Opening at ${metres} above ground, all season.`,
     noHeight: 'The catalogue has no height for this design.',
     choose: 'Choose a design to see how it is set up.',
-    note: (source: string, standing: string) => (source === standing ? source : `${source} (${standing})`),
     cost: (low: string, high: string) => (low === high ? `About US$ ${low} each.` : `About US$ ${low}–${high} each.`),
   },
 };

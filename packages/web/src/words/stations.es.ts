@@ -162,7 +162,6 @@ export const stationsEs: StationsWords = {
     height: (metres) => `Abertura a ${metres} del suelo, toda la temporada.`,
     noHeight: 'El catálogo no da altura para este diseño.',
     choose: 'Elija un diseño para ver cómo se coloca.',
-    note: (source, standing) => (source === standing ? source : `${source} (${standing})`),
     cost: (low, high) => (low === high ? `Unos ${low} US$ cada una.` : `Unos ${low}–${high} US$ cada una.`),
   },
 };

@@ -13,7 +13,6 @@ const ALIKE = new Set([
   'map.north',
   'history.by',
   'record.no',
-  'stations.siting.note',
 ]);
 
 type Texts = { readonly [key: string]: Texts | string | readonly string[] | ((...values: never[]) => string) };

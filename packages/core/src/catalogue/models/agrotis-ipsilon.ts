@@ -9,7 +9,10 @@ export const agrotisIpsilonModels: readonly PhenologyModel[] = [
     ...CUTWORM_EXTENSION,
     id: 'agrotis-ipsilon-cutting-stages',
     insect: 'agrotis-ipsilon',
-    name: 'Black cutworm cutting after an intense capture',
+    name: {
+      en: 'Black cutworm cutting after an intense capture',
+      es: 'Corte del gusano trozador negro tras una captura intensa',
+    },
     heat: BASE_50,
     start: { kind: 'biofix' },
     events: [
@@ -20,24 +23,30 @@ export const agrotisIpsilonModels: readonly PhenologyModel[] = [
       { event: 'cutting-stops', generation: 1, from: 641, to: 989 },
     ],
     stages: [],
-    note: 'The finer of two tables with one biofix and base. Small larvae are instars 1–3.',
+    note: {
+      en: 'The finer of two tables with one biofix and base. Small larvae are instars 1–3.',
+      es: 'La más detallada de dos tablas con el mismo biofix y la misma base. Las larvas pequeñas son los estadios 1–3.',
+    },
   },
   {
     ...CUTWORM_EXTENSION,
     id: 'agrotis-ipsilon-first-cutting',
     insect: 'agrotis-ipsilon',
-    name: 'Black cutworm first cutting, one figure',
+    name: { en: 'Black cutworm first cutting, one figure', es: 'Primer corte del gusano trozador negro, una sola cifra' },
     heat: BASE_50,
     start: { kind: 'biofix' },
     events: [{ event: 'first-cutting', generation: 1, from: 300, to: null, approximate: true }],
     stages: [],
-    note: 'The rounded figure that published maps are drawn with.',
+    note: {
+      en: 'The rounded figure that published maps are drawn with.',
+      es: 'La cifra redondeada con la que se dibujan los mapas publicados.',
+    },
   },
   {
     ...STORY_1984,
     id: 'agrotis-ipsilon-calendar',
     insect: 'agrotis-ipsilon',
-    name: 'Black cutworm from 1 January',
+    name: { en: 'Black cutworm from 1 January', es: 'Gusano trozador negro desde el 1 de enero' },
     heat: { method: 'single-sine', cutoff: 'none', lower: 50.7, upper: null, unit: 'F' },
     start: { kind: 'calendar', month: 1, date: 1 },
     events: [
@@ -45,13 +54,16 @@ export const agrotisIpsilonModels: readonly PhenologyModel[] = [
       { event: 'large-larvae', generation: 1, from: 225, to: null },
     ],
     stages: [],
-    note: 'Field study; a date by which traps should hang. Large larvae are instars 4–5.',
+    note: {
+      en: 'Field study; a date by which traps should hang. Large larvae are instars 4–5.',
+      es: 'Estudio de campo; una fecha antes de la cual deben colgarse las trampas. Las larvas grandes son los estadios 4–5.',
+    },
   },
   {
     ...LUCKMANN_1976,
     id: 'agrotis-ipsilon-life-stages',
     insect: 'agrotis-ipsilon',
-    name: 'Black cutworm life stages',
+    name: { en: 'Black cutworm life stages', es: 'Etapas de vida del gusano trozador negro' },
     heat: { method: 'single-sine', cutoff: 'horizontal', lower: 50.7, upper: 86, unit: 'F' },
     start: { kind: 'stage' },
     events: [],
@@ -60,6 +72,6 @@ export const agrotisIpsilonModels: readonly PhenologyModel[] = [
       { stage: 'larva', lasts: 635.4 },
       { stage: 'pupa', lasts: 428.4 },
     ],
-    note: 'Laboratory study.',
+    note: { en: 'Laboratory study.', es: 'Estudio de laboratorio.' },
   },
 ];

@@ -6,7 +6,7 @@ export const cydiaPomonellaModels: readonly PhenologyModel[] = [
     ...MSU_CODLING_MOTH,
     id: 'cydia-pomonella-from-biofix',
     insect: 'cydia-pomonella',
-    name: 'Codling moth from biofix',
+    name: { en: 'Codling moth from biofix', es: 'Polilla de la manzana desde el biofix' },
     heat: { method: 'single-sine', cutoff: 'horizontal', lower: 50, upper: 88, unit: 'F' },
     start: { kind: 'biofix' },
     events: [
@@ -19,6 +19,9 @@ export const cydiaPomonellaModels: readonly PhenologyModel[] = [
       { event: 'peak-egg-laying', generation: 2, from: 1700, to: null },
     ],
     stages: [],
-    note: 'The table states a base of 50 °F; its sine form has an upper threshold of 88 °F. The horizontal cutoff is from memory.',
+    note: {
+      en: 'The table states a base of 50 °F; its sine form has an upper threshold of 88 °F. The horizontal cutoff is from memory.',
+      es: 'La tabla indica una base de 50 °F; su forma senoidal tiene un umbral superior de 88 °F. El corte horizontal es de memoria.',
+    },
   },
 ];

@@ -24,7 +24,7 @@ export const helicoverpaZeaModels: readonly PhenologyModel[] = [
     ...USDA_1976,
     id: 'helicoverpa-zea-life-stages',
     insect: 'helicoverpa-zea',
-    name: 'Corn earworm life stages',
+    name: { en: 'Corn earworm life stages', es: 'Etapas de vida del gusano elotero' },
     heat: ARS_HEAT,
     start: { kind: 'stage' },
     events: [
@@ -32,13 +32,16 @@ export const helicoverpaZeaModels: readonly PhenologyModel[] = [
       { event: 'first-eggs', generation: null, from: 872.8, to: null },
     ],
     stages,
-    note: 'Counted from the laying of an egg. Small larvae are instars 1–3, large ones 4–5. The stages add up to 760.2 °F·d where the table prints 760.1; the printed total is kept.',
+    note: {
+      en: 'Counted from the laying of an egg. Small larvae are instars 1–3, large ones 4–5. The stages add up to 760.2 °F·d where the table prints 760.1; the printed total is kept.',
+      es: 'Se cuenta desde la puesta de un huevo. Las larvas pequeñas son los estadios 1–3; las grandes, 4–5. Las etapas suman 760,2 °F·d donde la tabla imprime 760,1; se conserva el total impreso.',
+    },
   },
   {
     ...COMMON_PRACTICE,
     id: 'helicoverpa-zea-from-catch',
     insect: 'helicoverpa-zea',
-    name: 'Corn earworm from first steady catch',
+    name: { en: 'Corn earworm from first steady catch', es: 'Gusano elotero desde la primera captura sostenida' },
     heat: ARS_HEAT,
     start: { kind: 'biofix' },
     events: [
@@ -47,17 +50,23 @@ export const helicoverpaZeaModels: readonly PhenologyModel[] = [
       { event: 'small-larvae', generation: 1, from: EGG, to: tenths(PRE_EGG_LAYING + EGG + SMALL_LARVA) },
     ],
     stages: [],
-    note: 'Added up from the stage lengths of USDA ARS-S-127 (1976), not printed there. A trapped moth may lay at once or only after the whole pre-egg-laying time, so every event is a window.',
+    note: {
+      en: 'Added up from the stage lengths of USDA ARS-S-127 (1976), not printed there. A trapped moth may lay at once or only after the whole pre-egg-laying time, so every event is a window.',
+      es: 'Sumado de las duraciones de etapa de USDA ARS-S-127 (1976); allí no está impreso. Una polilla capturada puede poner enseguida o solo tras todo el tiempo previo a la puesta, así que cada evento es una ventana.',
+    },
   },
   {
     ...COOP_1993,
     id: 'helicoverpa-zea-larva-cotton',
     insect: 'helicoverpa-zea',
-    name: 'Corn earworm larva, second model',
+    name: { en: 'Corn earworm larva, second model', es: 'Larva del gusano elotero, segundo modelo' },
     heat: { method: 'single-sine', cutoff: 'none', lower: 54.5, upper: null, unit: 'F' },
     start: { kind: 'stage' },
     events: [],
     stages: [{ stage: 'larva', lasts: 360.0 }],
-    note: 'Larvae fed on cotton; other crops may differ.',
+    note: {
+      en: 'Larvae fed on cotton; other crops may differ.',
+      es: 'Larvas alimentadas con algodón; otros cultivos pueden diferir.',
+    },
   },
 ];

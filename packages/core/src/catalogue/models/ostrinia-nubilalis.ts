@@ -6,7 +6,7 @@ export const ostriniaNubilalisModels: readonly PhenologyModel[] = [
     ...APPLE_UW,
     id: 'ostrinia-nubilalis-calendar',
     insect: 'ostrinia-nubilalis',
-    name: 'European corn borer from 1 January',
+    name: { en: 'European corn borer from 1 January', es: 'Barrenador europeo del maíz desde el 1 de enero' },
     heat: { method: 'modified-average', cutoff: 'horizontal', lower: 50, upper: 86, unit: 'F' },
     start: { kind: 'calendar', month: 1, date: 1 },
     events: [
@@ -21,17 +21,23 @@ export const ostriniaNubilalisModels: readonly PhenologyModel[] = [
       { event: 'peak-flight', generation: 2, from: 1733, to: null },
     ],
     stages: [],
-    note: 'A spring and a summer flight; a third, where there is one, is not dated.',
+    note: {
+      en: 'A spring and a summer flight; a third, where there is one, is not dated.',
+      es: 'Un vuelo de primavera y uno de verano; el tercero, donde lo hay, no se fecha.',
+    },
   },
   {
     ...ILLINOIS_2007,
     id: 'ostrinia-nubilalis-first-capture',
     insect: 'ostrinia-nubilalis',
-    name: 'European corn borer from first capture',
+    name: { en: 'European corn borer from first capture', es: 'Barrenador europeo del maíz desde la primera captura' },
     heat: { method: 'simple-average', cutoff: 'none', lower: 50, upper: null, unit: 'F' },
     start: { kind: 'biofix' },
     events: [{ event: 'small-larvae', generation: 1, from: 212, to: null }],
     stages: [],
-    note: 'First instars. How the heat was counted is not stated beyond the base of 50 °F; the simple average is a choice (common practice, no source).',
+    note: {
+      en: 'First instars. How the heat was counted is not stated beyond the base of 50 °F; the simple average is a choice (common practice, no source).',
+      es: 'Primeros estadios. De cómo se contó el calor solo se indica la base de 50 °F; la media simple es una elección (práctica común, sin fuente).',
+    },
   },
 ];

@@ -20,7 +20,10 @@ export const decidingPractices: readonly Practice[] = [
     id: 'threshold-is-estimate',
     act: 'deciding',
     insects: ['helicoverpa-zea'],
-    note: 'Published case: nights of 9, 7, 5, 9, 6, 7 and 7 moths against a threshold of 10.',
+    note: {
+      en: 'Published case: nights of 9, 7, 5, 9, 6, 7 and 7 moths against a threshold of 10.',
+      es: 'Caso publicado: noches de 9, 7, 5, 9, 6, 7 y 7 polillas frente a un umbral de 10.',
+    },
     text: {
       en: 'A threshold is an estimate: a week of nights just below it can lay as many eggs as one above.',
       es: 'Un umbral es una estimación: una semana de noches apenas por debajo puede dejar tantos huevos como una por encima.',
@@ -59,7 +62,7 @@ export const decidingPractices: readonly Practice[] = [
     act: 'walking-fields',
     text: {
       en: 'Keep off a treated field until its re-entry time has passed.',
-      es: 'No entre en un campo tratado hasta que pase su tiempo de reingreso.',
+      es: 'No entre en una parcela tratada hasta que pase su tiempo de reingreso.',
     },
   },
   {

@@ -6,7 +6,7 @@ export const lureAndMothPractices: readonly Practice[] = [
     ...practice,
     id: 'lure-position',
     act: 'handling-lures',
-    text: { en: 'The lure is clipped at the opening of the trap.', es: 'El señuelo se sujeta en la entrada de la trampa.' },
+    text: { en: 'The lure is clipped at the opening of the trap.', es: 'El atrayente se sujeta en la entrada de la trampa.' },
   },
   {
     ...practice,
@@ -24,7 +24,7 @@ export const lureAndMothPractices: readonly Practice[] = [
     figure: { low: 14, high: 28, unit: 'days' },
     text: {
       en: 'Many lures are spent after two to four weeks; the package says how long its own lasts.',
-      es: 'Muchos señuelos se agotan en dos a cuatro semanas; el empaque dice cuánto dura el suyo.',
+      es: 'Muchos atrayentes se agotan en dos a cuatro semanas; el empaque dice cuánto dura el suyo.',
     },
   },
   {
@@ -33,7 +33,7 @@ export const lureAndMothPractices: readonly Practice[] = [
     act: 'handling-lures',
     text: {
       en: 'Unopened lures are kept cold or frozen, as their package says.',
-      es: 'Los señuelos sin abrir se guardan en frío o congelados, según su empaque.',
+      es: 'Los atrayentes sin abrir se guardan en frío o congelados, según su empaque.',
     },
   },
   {

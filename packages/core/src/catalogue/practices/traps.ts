@@ -18,7 +18,7 @@ export const trapPractices: readonly Practice[] = [
     act: 'planning',
     text: {
       en: 'Lures for the whole season are bought before the flight begins.',
-      es: 'Los señuelos para toda la temporada se compran antes de que empiece el vuelo.',
+      es: 'Los atrayentes para toda la temporada se compran antes de que empiece el vuelo.',
     },
   },
   {
@@ -51,11 +51,11 @@ export const trapPractices: readonly Practice[] = [
     weight: 'fact',
     id: 'low-growth-under-trap',
     act: 'siting',
-    note: 'The source says about a foot.',
+    note: { en: 'The source says about a foot.', es: 'La fuente dice más o menos un pie.' },
     figure: { low: 0.3, high: 0.3, unit: 'm' },
     text: {
       en: 'Growth under the trap stays below about 0.3 m (1 ft): taller, it costs catch.',
-      es: 'La vegetación bajo la trampa se mantiene por debajo de unos 0.3 m: más alta, reduce la captura.',
+      es: 'La vegetación bajo la trampa se mantiene por debajo de unos 0,3 m: más alta, reduce la captura.',
     },
   },
   {
@@ -75,7 +75,7 @@ export const trapPractices: readonly Practice[] = [
     act: 'siting',
     text: {
       en: 'Close to the field, easy to walk to, clear of tractors and implements, with flagging tape that drivers can see.',
-      es: 'Cerca del campo, de fácil acceso, fuera del paso de tractores y aperos, con cinta visible para quien maneja.',
+      es: 'Cerca de la parcela, de fácil acceso, fuera del paso de tractores y aperos, con cinta visible para quien maneja.',
     },
   },
   {

@@ -7,7 +7,10 @@ const TOMATO = { crops: ['tomato'], growthHabits: null, insect: 'helicoverpa-zea
 const tomatoFruitworm: readonly ActionRule[] = [
   {
     ...TOMATO,
-    ...noted(DELAWARE_KUHAR, 'Look below the flower clusters. The stages are read from that; "about 10 %" in the source.'),
+    ...noted(DELAWARE_KUHAR, {
+      en: 'Look below the flower clusters. The stages are read from that; "about 10 %" in the source.',
+      es: 'Busque debajo de los racimos de flores. De ahí se leen las etapas; «cerca del 10 %» en la fuente.',
+    }),
     kind: 'infestation',
     id: 'tomato-fruitworm-eggs',
     region: 'Delaware',
@@ -21,7 +24,10 @@ const tomatoFruitworm: readonly ActionRule[] = [
   },
   {
     ...TOMATO,
-    ...noted(DELAWARE_KUHAR, 'Three damaged per hundred unripe fruit, later in the season.'),
+    ...noted(DELAWARE_KUHAR, {
+      en: 'Three damaged per hundred unripe fruit, later in the season.',
+      es: 'Tres dañados por cada cien frutos verdes, más avanzada la temporada.',
+    }),
     kind: 'infestation',
     id: 'tomato-fruitworm-fruit',
     region: 'Delaware',
@@ -35,10 +41,10 @@ const tomatoFruitworm: readonly ActionRule[] = [
   },
   {
     ...TOMATO,
-    ...noted(
-      COMMON_PRACTICE,
-      'Added up from the stage lengths of USDA ARS-S-127 (1976): hatch begins 72.9 °F·d after a moth that lays at once, and the last small larvae of one caught newly emerged end at 112.7 + 72.9 + 147.1 = 332.7.',
-    ),
+    ...noted(COMMON_PRACTICE, {
+      en: 'Added up from the stage lengths of USDA ARS-S-127 (1976): hatch begins 72.9 °F·d after a moth that lays at once, and the last small larvae of one caught newly emerged end at 112.7 + 72.9 + 147.1 = 332.7.',
+      es: 'Sumado de las duraciones de etapa de USDA ARS-S-127 (1976): la eclosión empieza 72,9 °F·d después de una polilla que pone enseguida, y las últimas larvas pequeñas de una capturada recién emergida terminan a 112,7 + 72,9 + 147,1 = 332,7.',
+    }),
     kind: 'heat-scout',
     id: 'tomato-fruitworm-heat',
     region: '',
@@ -69,10 +75,10 @@ const squashVineBorer: readonly ActionRule[] = [
   { ...UNH_CATCH, id: 'squash-vine-borer-vining', growthHabits: ['vining'], threshold: 12 },
   {
     ...CUCURBITS,
-    ...noted(
-      SDSU_2021,
-      'From emergence until the latest hatch of the first eggs, 1000 + 300 °F·d: the end is added up, not printed in the source.',
-    ),
+    ...noted(SDSU_2021, {
+      en: 'From emergence until the latest hatch of the first eggs, 1000 + 300 °F·d: the end is added up, not printed in the source.',
+      es: 'Desde la emergencia hasta la última eclosión de los primeros huevos, 1000 + 300 °F·d: el final está sumado; la fuente no lo imprime.',
+    }),
     kind: 'heat-scout',
     id: 'squash-vine-borer-emergence',
     growthHabits: null,
@@ -85,10 +91,10 @@ const squashVineBorer: readonly ActionRule[] = [
   },
   {
     ...CUCURBITS,
-    ...noted(
-      COMMON_PRACTICE,
-      'The published 245–300 °F·d from laying to hatch, counted from the first catch; the source does not say so.',
-    ),
+    ...noted(COMMON_PRACTICE, {
+      en: 'The published 245–300 °F·d from laying to hatch, counted from the first catch; the source does not say so.',
+      es: 'Los 245–300 °F·d publicados de la puesta a la eclosión, contados desde la primera captura; la fuente no lo dice.',
+    }),
     kind: 'heat-scout',
     id: 'squash-vine-borer-hatch',
     growthHabits: null,
@@ -103,10 +109,10 @@ const squashVineBorer: readonly ActionRule[] = [
 
 const cutworm: readonly ActionRule[] = [
   {
-    ...noted(
-      CUTWORM_EXTENSION,
-      'Begins at the rounded 300 °F·d of the one-figure table and ends where the finer table has cutting stop; both count base 50 °F from the same intense capture.',
-    ),
+    ...noted(CUTWORM_EXTENSION, {
+      en: 'Begins at the rounded 300 °F·d of the one-figure table and ends where the finer table has cutting stop; both count base 50 °F from the same intense capture.',
+      es: 'Empieza en los 300 °F·d redondeados de la tabla de una cifra y termina donde la tabla más detallada da por acabado el corte; ambas cuentan sobre base de 50 °F desde la misma captura intensa.',
+    }),
     kind: 'heat-scout',
     id: 'corn-black-cutworm-cutting',
     insect: 'agrotis-ipsilon',
@@ -135,7 +141,10 @@ const POTATO = {
 const potatoCornBorer: readonly ActionRule[] = [
   {
     ...POTATO,
-    ...noted(MAINE_POTATO, 'In a pheromone trap; which design is not stated.'),
+    ...noted(MAINE_POTATO, {
+      en: 'In a pheromone trap; which design is not stated.',
+      es: 'En una trampa de feromona; no se indica el diseño.',
+    }),
     kind: 'catch-threshold',
     id: 'potato-corn-borer-catch',
     design: null,
@@ -146,7 +155,10 @@ const potatoCornBorer: readonly ActionRule[] = [
   },
   {
     ...POTATO,
-    ...noted(MAINE_POTATO, 'One egg mass per 15 plants: masses found, over plants looked at.'),
+    ...noted(MAINE_POTATO, {
+      en: 'One egg mass per 15 plants: masses found, over plants looked at.',
+      es: 'Una masa de huevos por cada 15 plantas: masas halladas entre plantas revisadas.',
+    }),
     kind: 'infestation',
     id: 'potato-corn-borer-egg-masses',
     unit: 'plants',

@@ -90,7 +90,7 @@ describe('action rules as published', () => {
         ['maxima-below', 80, 2, 1],
         ['maxima-above', 85, 3, -1],
       ]);
-      expect(table.adjustments[1]?.note).toContain('common practice, no source');
+      expect(table.adjustments[1]?.note?.en).toContain('common practice, no source');
     });
   });
 

@@ -15,7 +15,10 @@ const infestedPlants = (
 ): InfestationRule => ({
   ...NORTHEAST,
   note: stages.includes('tassel')
-    ? 'The source speaks of the time before tassel: held here from the tassel showing until silk.'
+    ? {
+        en: 'The source speaks of the time before tassel: held here from the tassel showing until silk.',
+        es: 'La fuente habla del tiempo anterior a la espiga: aquí se aplica desde que asoma la espiga hasta el jilote.',
+      }
     : null,
   kind: 'infestation',
   id,
@@ -45,14 +48,20 @@ const earworm: readonly ActionRule[] = [
     ],
     adjustments: [
       {
-        ...noted(UCONN_2012, 'The source says the last 2–3 days; two are taken.'),
+        ...noted(UCONN_2012, {
+          en: 'The source says the last 2–3 days; two are taken.',
+          es: 'La fuente dice los últimos 2–3 días; se toman dos.',
+        }),
         when: 'maxima-below',
         temperatureC: celsius(80, 'F'),
         days: 2,
         addDays: 1,
       },
       {
-        ...noted(NORTHEAST_UPDATES, 'The source says several days; reading that as three is common practice, no source.'),
+        ...noted(NORTHEAST_UPDATES, {
+          en: 'The source says several days; reading that as three is common practice, no source.',
+          es: 'La fuente dice varios días; leerlo como tres es práctica común, sin fuente.',
+        }),
         when: 'maxima-above',
         temperatureC: celsius(85, 'F'),
         days: 3,
@@ -78,7 +87,10 @@ const earworm: readonly ActionRule[] = [
   },
   {
     ...SWEET_CORN,
-    ...noted(SCOUTING_GUIDE, 'Eggs or larvae. The source says that such a share may need rescue treatment.'),
+    ...noted(SCOUTING_GUIDE, {
+      en: 'Eggs or larvae. The source says that such a share may need rescue treatment.',
+      es: 'Huevos o larvas. La fuente dice que una proporción así puede necesitar un tratamiento de rescate.',
+    }),
     kind: 'infestation',
     id: 'sweet-corn-earworm-ears',
     insect: 'helicoverpa-zea',
@@ -118,7 +130,10 @@ const cornBorer: readonly ActionRule[] = [
     ([generation, from, to]): ActionRule => ({
       ...SWEET_CORN,
       ...APPLE_UW,
-      note: 'The window is the published treatment period; the stages and what to look for are those of the infestation rule.',
+      note: {
+        en: 'The window is the published treatment period; the stages and what to look for are those of the infestation rule.',
+        es: 'La ventana es el período de tratamiento publicado; las etapas y lo que se busca son los de la regla de infestación.',
+      },
       kind: 'heat-scout',
       id: `sweet-corn-corn-borer-heat-${generation}`,
       insect: 'ostrinia-nubilalis',
