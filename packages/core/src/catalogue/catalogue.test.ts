@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { TRAP_DESIGNS } from '../records/schema.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
+import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
 import {
   ASSUMPTIONS,
   catalogue,
@@ -42,7 +43,11 @@ describe('every fact says where it comes from', () => {
     expect(of('model')).toEqual(models.map((model) => model.id));
     expect(of('rule')).toEqual(rules.map((entry) => entry.id));
     expect(of('hosts')).toEqual(insects.map((insect) => insect.id));
-    expect(of('assumption')).toEqual([...Object.keys(ASSUMPTIONS), ...Object.keys(PLAN_ASSUMPTIONS)]);
+    expect(of('assumption')).toEqual([
+      ...Object.keys(ASSUMPTIONS),
+      ...Object.keys(PLAN_ASSUMPTIONS),
+      ...Object.keys(SEASON_ASSUMPTIONS),
+    ]);
     expect(new Set(lines.map((line) => `${line.kind} ${line.id}`)).size).toBe(lines.length);
   });
 });

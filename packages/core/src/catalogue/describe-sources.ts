@@ -1,4 +1,5 @@
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
+import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
 import { ASSUMPTIONS } from './assumptions.ts';
 import { catalogue } from './catalogue.ts';
 import { looks } from './looks.ts';
@@ -54,8 +55,8 @@ export function describeSources(): readonly SourceLine[] {
       line('design-ratio', `${ratio.of} against ${ratio.against}: ${ratio.insect ?? 'any'}`, ratio),
     ),
     ...practices.flatMap((practice) => line('practice', practice.id, practice)),
-    ...[...Object.values(ASSUMPTIONS), ...Object.values(PLAN_ASSUMPTIONS)].flatMap((assumption) =>
-      line('assumption', assumption.id, assumption),
+    ...[...Object.values(ASSUMPTIONS), ...Object.values(PLAN_ASSUMPTIONS), ...Object.values(SEASON_ASSUMPTIONS)].flatMap(
+      (assumption) => line('assumption', assumption.id, assumption),
     ),
   ];
 }

@@ -165,6 +165,48 @@ const figures = {
     why: { en: 'Empty, count and write down one trap.', es: 'Vaciar, contar y anotar una trampa.' },
     ...OWN_FIGURE,
   },
+  usualChecks: {
+    value: 2,
+    unit: { en: 'days of the week, Monday and Thursday', es: 'días de la semana, lunes y jueves' },
+    why: {
+      en: 'Where no check days are chosen: often enough to see a flight begin, seldom enough to be kept up.',
+      es: 'Donde no se eligen días de revisión: bastante seguido para ver empezar un vuelo, y no tanto que se abandone.',
+    },
+    ...COMMON_PRACTICE,
+  },
+  usualLureDays: {
+    value: 14,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'The shorter usual life, where neither a package nor the catalogue says how long a lure lasts.',
+      es: 'La duración usual más corta, donde ni un envase ni el catálogo dicen cuánto dura un atrayente.',
+    },
+    ...COMMON_PRACTICE,
+  },
+  lateDayMinutes: {
+    value: 240,
+    unit: { en: 'minutes of driving', es: 'minutos de camino' },
+    why: {
+      en: 'What a check a day late weighs when rounds are made.',
+      es: 'Lo que pesa una revisión un día tarde al armar los recorridos.',
+    },
+    ...OWN_FIGURE,
+  },
+  earlyDayMinutes: {
+    value: 10,
+    unit: { en: 'minutes of driving', es: 'minutos de camino' },
+    why: { en: 'What a check a day too soon weighs.', es: 'Lo que pesa una revisión un día antes de tiempo.' },
+    ...OWN_FIGURE,
+  },
+  openingMinutes: {
+    value: 30,
+    unit: { en: 'minutes of driving', es: 'minutos de camino' },
+    why: {
+      en: 'What sending one more scout out on a day weighs.',
+      es: 'Lo que pesa enviar a un revisor más en un día.',
+    },
+    ...OWN_FIGURE,
+  },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 
 export type SeasonAssumptionId = keyof typeof figures;

@@ -90,6 +90,10 @@ export function seasonBudget(lines: readonly LineLures[], options: BudgetOptions
   const farmTraps = sumBy(lines, ({ line }) => line.farm);
   const designTraps = sumBy(lines, ({ line }) => line.design.design);
 
+  /** Placed so far, by insect: the reserve is rounded up once for an insect, and not once for every line. */
+  const placedBefore = new Map<string, number>();
+  const reserveOf = (placed: number): number => Math.ceil(placed * reserveShare - 1e-9);
+
   const items: CostItem[] = [];
   for (const { line, uses } of lines) {
     const { id: lineId, insect, farm, fields, traps } = line;
@@ -106,7 +110,9 @@ export function seasonBudget(lines: readonly LineLures[], options: BudgetOptions
     if (uses.length === 0) add('lure', null);
     else {
       const placed = uses.reduce((sum, { lures }) => sum + lures, 0);
-      const wanted = placed + Math.ceil(placed * reserveShare - 1e-9);
+      const before = placedBefore.get(insect) ?? 0;
+      placedBefore.set(insect, before + placed);
+      const wanted = placed + reserveOf(before + placed) - reserveOf(before);
       add('lure', wanted - take(onHand, insect, wanted));
       add('gloves', uses.length);
     }

@@ -52,6 +52,16 @@ export type HangBy =
       /** `one-year`: the spread is an assumption. `some-years-without`: the flight does not come every year. */
       readonly caution: 'one-year' | 'some-years-without' | null;
     }
+  /** The user's day, beside the one that heat proposes. */
+  | {
+      readonly basis: 'chosen';
+      readonly on: IsoDay;
+      readonly proposed: IsoDay;
+      readonly leadDays: number;
+      readonly spread: FlightSpread;
+      /** `late`: after the day from which the flight is plausible. */
+      readonly caution: 'late' | null;
+    }
   | { readonly basis: 'stated'; readonly on: IsoDay; readonly why: NoHeatReason; readonly years: readonly PastFlight[] }
   | { readonly basis: 'unknown'; readonly on: null; readonly why: NoHeatReason; readonly years: readonly PastFlight[] };
 
@@ -61,7 +71,7 @@ export interface HangOptions {
   /** Null: taken to be north of the equator. */
   readonly latitude: number | null;
   readonly leadDays?: number | undefined;
-  /** The day the user would hang them where heat does not say; null: not known. */
+  /** The day the user would hang them, whatever heat says; null: not stated. */
   readonly stated?: IsoDay | null | undefined;
 }
 
@@ -109,23 +119,24 @@ export function hangBy(opening: OpeningEvent | null, track: HeatTrack | null, op
   const dated = (wait: number): IsoDay => formatDay(addDays(start, wait));
   const plausible = Math.max(0, earliestPlausible(waits, missed));
   const lead = opening.event.event === 'set-out-traps' ? 0 : leadDays;
-  return {
-    basis: 'heat',
-    on: dated(plausible - lead),
-    leadDays: lead,
-    spread: {
-      modelId: opening.model.id,
-      event: opening.event.event,
-      from: opening.event.from,
-      unit: track.rule.unit,
-      years,
-      earliest: dated(waits[0]!),
-      median: dated(medianOf(waits)),
-      latest: dated(waits.at(-1)!),
-      plausible: dated(plausible),
-    },
-    caution: missed > 0 ? 'some-years-without' : waits.length === 1 ? 'one-year' : null,
+  const spread: FlightSpread = {
+    modelId: opening.model.id,
+    event: opening.event.event,
+    from: opening.event.from,
+    unit: track.rule.unit,
+    years,
+    earliest: dated(waits[0]!),
+    median: dated(medianOf(waits)),
+    latest: dated(waits.at(-1)!),
+    plausible: dated(plausible),
   };
+  const on = dated(plausible - lead);
+  if (stated !== null) {
+    const caution = stated > spread.plausible ? 'late' : null;
+    return { basis: 'chosen', on: stated, proposed: on, leadDays: lead, spread, caution };
+  }
+  const caution = missed > 0 ? 'some-years-without' : waits.length === 1 ? 'one-year' : null;
+  return { basis: 'heat', on, leadDays: lead, spread, caution };
 }
 
 /** Every growing year of the source before the season planned, oldest first. */

@@ -162,5 +162,5 @@ function effectsOf(
 
 /** Hung after the day from which the flight was plausible. */
 function afterPlausible({ hang }: PlanLine, daysLate: number): boolean {
-  return hang.basis === 'heat' && daysLate > daysBetween(day(hang.on), day(hang.spread.plausible));
+  return (hang.basis === 'heat' || hang.basis === 'chosen') && daysLate > daysBetween(day(hang.on), day(hang.spread.plausible));
 }

@@ -2,6 +2,7 @@
 import type { Prepared } from '../advice/prepare.ts';
 import { practicesFor } from '../catalogue/index.ts';
 import { day, type IsoDay } from '../units/day.ts';
+import { SEASON_ASSUMPTIONS } from './assumptions.ts';
 import { type LureChange, lureChanges } from './lure-changes.ts';
 import type { LureUse } from './lure-need.ts';
 import type { PlanLine, SeasonPlan } from './plan-types.ts';
@@ -13,9 +14,6 @@ export interface LureLife {
   readonly source: string | null;
 }
 
-/** Fourteen days, should the catalogue not say. */
-const SHORT_LIFE_DAYS = 14;
-
 export function lureLife(prepared: Prepared, insect: string, stated: number | null = null): LureLife {
   if (stated !== null) return { days: stated, why: 'stated', source: null };
   const newest = prepared.program.lures
@@ -23,7 +21,7 @@ export function lureLife(prepared: Prepared, insect: string, stated: number | nu
     .sort((a, b) => (a.placedOn < b.placedOn ? 1 : -1))[0];
   if (newest) return { days: newest.lifeDays!, why: 'own-records', source: null };
   const usual = practicesFor('handling-lures').find(({ id }) => id === 'lure-life');
-  return { days: usual?.figure?.low ?? SHORT_LIFE_DAYS, why: 'practice', source: usual?.source ?? null };
+  return { days: usual?.figure?.low ?? SEASON_ASSUMPTIONS.usualLureDays.value, why: 'practice', source: usual?.source ?? null };
 }
 
 export interface LineLures {
@@ -34,14 +32,14 @@ export interface LineLures {
   readonly uses: readonly LureUse[];
 }
 
-/** Lures of every line; `lifeDays` by insect, where the user says so. */
+/** Lures of every line; `lifeDays` by insect, where the user says so and the line does not. */
 export function planLures(
   prepared: Prepared,
   plan: SeasonPlan,
   lifeDays: Readonly<Record<string, number>> = {},
 ): readonly LineLures[] {
   return plan.lines.map((line): LineLures => {
-    const life = lureLife(prepared, line.insect, lifeDays[line.insect] ?? null);
+    const life = lureLife(prepared, line.insect, line.lureLifeDays ?? lifeDays[line.insect] ?? null);
     const { hang, takeDown, insect, traps } = line;
     if (hang.on === null || takeDown.on === null || line.caution !== null) return { line, life, changes: [], uses: [] };
     const changes = lureChanges(day(hang.on), day(takeDown.on), life.days, line.checkDays.map(day));

@@ -24,15 +24,19 @@ export interface PlanRequest {
   readonly trapBudget?: number | undefined;
   /** What the user decides, by insect. */
   readonly stated?: Readonly<Record<string, StatedPlan>> | undefined;
+  /** What the user decides for the area that holds a field, by `cellKey`; before what is decided for the insect. */
+  readonly statedAt?: Readonly<Record<string, StatedPlan>> | undefined;
 }
 
 export interface StatedPlan {
   readonly design?: TrapDesign | undefined;
   /** Traps per area. */
   readonly traps?: number | undefined;
-  /** Where heat does not say when to hang. */
+  /** Goes before the day that heat proposes. */
   readonly hangOn?: IsoDay | undefined;
   readonly takeDownOn?: IsoDay | undefined;
+  /** Days the maker says the lure lasts. */
+  readonly lureLifeDays?: number | undefined;
 }
 
 export interface PlannedDesign {
@@ -91,6 +95,8 @@ export interface PlanLine {
   readonly nightsBetweenChecks: number;
   /** `ends-before-it-begins`: the crop is harvested before the flight. */
   readonly caution: 'ends-before-it-begins' | null;
+  /** As the user states it; null: as `lureLife` finds it. */
+  readonly lureLifeDays: number | null;
 }
 
 export interface SeasonPlan {

@@ -1,14 +1,13 @@
 /** Who drives where on which day. */
 import { type Day, day, daysBetween } from '../units/day.ts';
+import { SEASON_ASSUMPTIONS } from './assumptions.ts';
 import { type Shift, shorterOrder, timeRound, withBound } from './round-timing.ts';
 import type { DueStation, PlannedRound, Rounds, RoundsRequest } from './round-types.ts';
 import { type Travel, travelBy } from './travel.ts';
 
-/** What a day's delay of a check weighs against driving, and a day too soon, in minutes. Figures chosen by Duskwatch, no source. */
-const LATE_DAY_MINUTES = 240;
-const EARLY_DAY_MINUTES = 10;
-/** What sending one more scout out on a day weighs. Figure chosen by Duskwatch, no source. */
-const OPENING_MINUTES = 30;
+const LATE_DAY_MINUTES = SEASON_ASSUMPTIONS.lateDayMinutes.value;
+const EARLY_DAY_MINUTES = SEASON_ASSUMPTIONS.earlyDayMinutes.value;
+const OPENING_MINUTES = SEASON_ASSUMPTIONS.openingMinutes.value;
 const PASSES = 5;
 
 /**

@@ -11,7 +11,7 @@ import { takeDownOf } from './take-down.ts';
 import { fitBudget } from './trap-budget.ts';
 import { trapNumberRow, trapsEnough, wishesOf } from './trap-table.ts';
 
-/** Twice a week, Monday and Thursday (common practice, no source). */
+/** `SEASON_ASSUMPTIONS.usualChecks`. */
 const USUAL_WEEKDAYS = [1, 4];
 
 /** A line for every insect and area of the request, as known on the day of `prepared`. */
@@ -35,7 +35,7 @@ export function seasonPlan(prepared: Prepared, request: PlanRequest): SeasonPlan
 }
 
 function planLine(prepared: Prepared, area: readonly FieldRecord[], insect: string, request: PlanRequest): PlanLine {
-  const stated = request.stated?.[insect] ?? {};
+  const stated = statedFor(area, insect, request);
   const weekdays = [...new Set(request.checkWeekdays ?? USUAL_WEEKDAYS)].sort((a, b) => a - b);
   const nightsBetweenChecks = shortestStretch(weekdays);
   const design = designFor(prepared, area, insect, stated);
@@ -56,7 +56,14 @@ function planLine(prepared: Prepared, area: readonly FieldRecord[], insect: stri
     checkDays: hang.on === null || takeDown.on === null || ends ? [] : checkDays(day(hang.on), day(takeDown.on), weekdays),
     nightsBetweenChecks,
     caution: ends ? 'ends-before-it-begins' : null,
+    lureLifeDays: stated.lureLifeDays ?? null,
   };
+}
+
+/** What is decided for the insect, and over it what is decided for a field of the area. */
+function statedFor(area: readonly FieldRecord[], insect: string, { stated, statedAt }: PlanRequest): StatedPlan {
+  const own = area.map(({ fieldId }) => statedAt?.[cellKey(fieldId, insect)] ?? {});
+  return Object.assign({}, stated?.[insect], ...own);
 }
 
 /** A crop is a host when the catalogue says so, when it does not know, or when the program traps the pair. */

@@ -35,6 +35,8 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/advice': ['200 200 200 403 401', () => ({ url: '/api/advice' })],
   'GET /api/fields/:fieldId': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1' })],
   'GET /api/round': ['200 200 403 403 401', () => ({ url: '/api/round' })],
+  'GET /api/season': ['200 200 403 403 401', () => ({ url: '/api/season' }), () => ({ url: '/api/season?year=2026' })],
+  'GET /api/season/truth': ['200 200 403 403 401', () => ({ url: '/api/season/truth' })],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
   'POST /api/labels': ['200 200 403 403 401', () => ({ url: '/api/labels', body: { ...LABELS, trapIds: ['TA'] } })],

@@ -1,0 +1,7 @@
+import type { Prepared } from '../advice/prepare.ts';
+import type { SeasonField } from './season-types.ts';
+
+export function fieldOf(prepared: Prepared, id: string): SeasonField {
+  const field = prepared.fields.get(id);
+  return { fieldId: id, name: field?.name ?? id, farm: field?.farm ?? '', crop: field?.crop ?? '' };
+}
