@@ -38,11 +38,11 @@ const row = z.object({
 const assumption = z.object({
   id: z.string(),
   value: z.number(),
-  unit: z.string(),
-  why: z.string(),
+  unit: localName,
+  why: localName,
   source: z.string(),
   standing,
-  note: z.string().nullable().optional(),
+  note: localName.nullable().optional(),
 });
 
 const dispersion = z.object({
@@ -76,7 +76,7 @@ const practice = z.object({
   figure: z.object({ low: z.number(), high: z.number(), unit: z.enum(['m', 'days', 'h']) }).nullable(),
   source: z.string(),
   standing,
-  note: z.string().nullable().optional(),
+  note: localName.nullable().optional(),
 }) as unknown as z.ZodType<SeasonView['cautions'][number]>;
 
 const line = z.object({
@@ -188,9 +188,7 @@ const budget = z.object({
       kind,
       of: z.string().nullable(),
       quantity: z.number().nullable(),
-      price: z
-        .object({ ...range, standing: z.enum(['published', 'practice', 'memory', 'own', 'user']), source: z.string().nullable() })
-        .nullable(),
+      price: z.object({ ...range, standing: z.enum([...standing.options, 'user']), source: z.string().nullable() }).nullable(),
       low: z.number().nullable(),
       high: z.number().nullable(),
     }),
