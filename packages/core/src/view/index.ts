@@ -2,6 +2,8 @@ export { fieldView } from './field.ts';
 export { roundView } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-types.ts';
+export { scoutingView } from './scouting.ts';
+export * from './scouting-types.ts';
 export { seasonView } from './season.ts';
 export { seasonPoints } from './season-line.ts';
 export { seasonTruthView } from './season-truth.ts';

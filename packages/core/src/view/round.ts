@@ -96,7 +96,7 @@ function newestLure(prepared: Prepared, trapId: string) {
   return known.sort((a, b) => (a.placedOn < b.placedOn ? 1 : -1))[0] ?? null;
 }
 
-function roundField(prepared: Prepared, field: FieldRecord): RoundField {
+export function roundField(prepared: Prepared, field: FieldRecord): RoundField {
   const stage = stageOf(prepared, field);
   const { fieldId, name, farm, crop } = field;
   return {

@@ -216,7 +216,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
           : `, as a ${design[item.against]} about ${figure(item.adjusted[0])}–${figure(item.adjusted[1])} (${item.source})`
       }. Designs are not pooled.`;
     case 'sampling':
-      return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${percent(item.share)} (${citation(item.source) ?? 'common practice, no source'}).`;
+      return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${item.sign === 'egg-masses' ? `1 on ${fine(1 / item.share)} ${readable(item.unit)}` : percent(item.share)} (${citation(item.source) ?? 'common practice, no source'}).`;
     case 'trend':
       return item.direction === 'unclear'
         ? `No clear trend over the last ${item.visits} visits (${design[item.design]}).`

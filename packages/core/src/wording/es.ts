@@ -231,7 +231,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
           : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${item.source})`
       }. Los diseños no se mezclan.`;
     case 'sampling':
-      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
+      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${item.sign === 'egg-masses' ? `1 en ${decimal(fine(1 / item.share))} ${unitName(item.unit)}` : share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
     case 'trend':
       return item.direction === 'unclear'
         ? `Sin tendencia clara en las últimas ${item.visits} visitas (${design[item.design]}).`

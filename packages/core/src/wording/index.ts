@@ -1,4 +1,5 @@
 export { english } from './en.ts';
 export { spanish } from './es.ts';
 export { exact, figure, fine, percent } from './figures.ts';
+export { type Sampled, type ScoutingWording, scoutingWording } from './scouting.ts';
 export * from './types.ts';
