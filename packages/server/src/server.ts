@@ -21,6 +21,7 @@ import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
 import { roundRoute } from './routes/round.ts';
 import type { RouteContext } from './routes/route.ts';
+import { scoutingRoute } from './routes/scouting.ts';
 import { seasonRoute } from './routes/season.ts';
 import { sessionRoute } from './routes/session.ts';
 import { trapsRoute } from './routes/traps.ts';
@@ -100,6 +101,7 @@ export function buildServer({
       fieldRoute,
       adviceRoute,
       roundRoute,
+      scoutingRoute,
       trapsRoute,
       seasonRoute,
       labelsRoute,

@@ -3,6 +3,7 @@ export { roundView } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-types.ts';
 export { scoutingView } from './scouting.ts';
+export { type ScoutingSheet, type SheetWanted, scoutingSheets } from './scouting-sheet.ts';
 export * from './scouting-types.ts';
 export { seasonView } from './season.ts';
 export { seasonPoints } from './season-line.ts';

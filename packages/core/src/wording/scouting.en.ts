@@ -21,10 +21,16 @@ const level = (mean: number, sampled: Sampled) =>
   countsInsects(sampled)
     ? `1 egg mass on ${fine(1 / mean)} ${UNITS[sampled.unit][1]}`
     : `${exactShare(mean)} of ${UNITS[sampled.unit][1]} ${MARKED[sampled.sign]}`;
+const figure: ScoutingWording['figure'] = (plan) => {
+  const text = level(plan.threshold, plan);
+  return plan.thresholdHigh === null ? text : text.replace(' %', `–${Math.round(plan.thresholdHigh * 100)} %`);
+};
 const inFields = (probability: number) => {
   const of100 = Math.round(probability * 100);
   return of100 === 0 ? 'in fewer than 1 of 100 such fields' : `in ${of100} of 100 such fields`;
 };
+
+const upper = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
 export const scoutingEn: ScoutingWording = {
   units,
@@ -32,6 +38,7 @@ export const scoutingEn: ScoutingWording = {
   marked: (sign) => MARKED[sign],
   found,
   level,
+  figure,
   counts: ({ unit, sign }) =>
     sign === 'egg-masses'
       ? `Write how many egg masses each of the ${UNITS[unit][1]} has, also none.`
@@ -73,6 +80,8 @@ export const scoutingEn: ScoutingWording = {
     `Count ${insect} apart on the same ${UNITS[sampled.unit][1]}: both together reach their figure at ${exactShare(share)}.`,
   noFigure: (insect) =>
     `The catalogue names no figure for ${insect} in this crop. A count tells the share and how sure it is; it gives no answer.`,
+  basis: (plan) =>
+    `Between ${level(plan.test.m0, plan)} and ${level(plan.test.m1, plan)} either answer may come. Accepted risks ${percent(plan.test.alpha)} and ${percent(plan.test.beta)}; no answer before ${units(plan.minSamples, plan.unit)}, ${plan.maxSamples} at most. What the rule does not give is chosen by Duskwatch.`,
   independence:
     'All of this takes units as independent. Where infested ones stand together the risks are larger: keep to the walk.',
   cautions: [
@@ -95,9 +104,11 @@ export const scoutingEn: ScoutingWording = {
     when: 'When to stop',
     howTo: (sampled, { perPlace }) =>
       `${countsInsects(sampled) ? `One box for each: write the number of egg masses.` : `One box for each: cross it when ${MARKED[sampled.sign]}, stroke it when clean.`} After the ${perPlace} of a place add up all so far, and stop when the sum is in one of the two columns.`,
+    countAll: ({ places, perPlace }, unit) =>
+      `One box for each: cross it when infested, stroke it when clean. Look at all ${units(places * perPlace, unit)}: no figure is published at which to stop.`,
     place: 'Place',
-    tally: ({ unit }) => `${UNITS[unit][1][0]!.toUpperCase()}${UNITS[unit][1].slice(1)} at this place`,
-    soFar: (sampled) => `${MARKED[sampled.sign][0]!.toUpperCase()}${MARKED[sampled.sign].slice(1)} so far`,
+    tally: ({ unit }) => `${upper(UNITS[unit][1])} at this place`,
+    soFar: (sampled) => (countsInsects(sampled) ? 'Masses so far' : `${upper(MARKED[sampled.sign])} so far`),
     below: 'Stop: below',
     above: 'Stop: above',
     examined: (unit) => `${UNITS[unit][1]} so far`,
@@ -105,7 +116,6 @@ export const scoutingEn: ScoutingWording = {
     result: 'Result',
     results: ['below', 'above', 'too close to call', 'stopped early'],
     enter: 'Enter it in Duskwatch as a sample of this field: units examined, units infested, total.',
-    rests: 'This plan rests on',
     figure: 'Figure',
     page: (n, of) => `${n} of ${of}`,
     invented: 'Invented demonstration data',

@@ -26,6 +26,10 @@ const level = (mean: number, sampled: Sampled) =>
   countsInsects(sampled)
     ? `1 masa de huevos en ${decimal(fine(1 / mean))} ${UNITS[sampled.unit][1]}`
     : `${exactShare(mean)} de ${UNITS[sampled.unit][1]} ${marked(sampled)}`;
+const figure: ScoutingWording['figure'] = (plan) => {
+  const text = level(plan.threshold, plan);
+  return plan.thresholdHigh === null ? text : text.replace(' %', `–${Math.round(plan.thresholdHigh * 100)} %`);
+};
 const inFields = (probability: number) => {
   const of100 = Math.round(probability * 100);
   return of100 === 0 ? 'en menos de 1 de cada 100 parcelas así' : `en ${of100} de cada 100 parcelas así`;
@@ -39,6 +43,7 @@ export const scoutingEs: ScoutingWording = {
     ({ infested: 'con infestación', eggs: 'con huevos', damaged: 'con daño', 'egg-masses': 'masas de huevos' })[sign],
   found,
   level,
+  figure,
   counts: (sampled) => {
     const { unit, sign } = sampled;
     const article = masculine(unit) ? 'Un' : 'Una';
@@ -91,6 +96,8 @@ export const scoutingEs: ScoutingWording = {
     `Cuente ${insect} aparte en ${masculine(sampled.unit) ? 'los mismos' : 'las mismas'} ${UNITS[sampled.unit][1]}: juntos alcanzan su umbral con ${exactShare(share)}.`,
   noFigure: (insect) =>
     `El catálogo no tiene umbral para ${insect} en este cultivo. El conteo dice la proporción y qué tan segura es; no da respuesta.`,
+  basis: (plan) =>
+    `Entre ${level(plan.test.m0, plan)} y ${level(plan.test.m1, plan)} puede salir cualquiera de las dos respuestas. Riesgos aceptados: ${decimal(percent(plan.test.alpha))} y ${decimal(percent(plan.test.beta))}; sin respuesta antes de ${units(plan.minSamples, plan.unit)}, a lo sumo ${plan.maxSamples}. Lo que la regla no da lo elige Duskwatch.`,
   independence:
     'Todo esto toma las unidades como independientes. Donde las infestadas están juntas los riesgos son mayores: siga el recorrido.',
   cautions: [
@@ -113,9 +120,11 @@ export const scoutingEs: ScoutingWording = {
     when: 'Cuándo parar',
     howTo: (sampled, { perPlace }) =>
       `${countsInsects(sampled) ? 'Una casilla por unidad: escriba el número de masas de huevos.' : `Una casilla por unidad: una cruz si está ${marked(sampled, false)}, una raya si está ${masculine(sampled.unit) ? 'limpio' : 'limpia'}.`} Después de ${perPlace} por punto sume todo lo visto, y pare cuando la suma esté en una de las dos columnas.`,
+    countAll: ({ places, perPlace }, unit) =>
+      `Una casilla por unidad: una cruz si está ${marked({ unit, sign: 'infested' }, false)}, una raya si no. Revise ${units(places * perPlace, unit)} en total: no hay umbral publicado para parar antes.`,
     place: 'Punto',
     tally: ({ unit }) => `${upper(UNITS[unit][1])} en este punto`,
-    soFar: (sampled) => `${upper(marked(sampled))} en total`,
+    soFar: (sampled) => (countsInsects(sampled) ? 'Masas en total' : `${upper(marked(sampled))} en total`),
     below: 'Pare: por debajo',
     above: 'Pare: por encima',
     examined: (unit) => `${UNITS[unit][1]} en total`,
@@ -123,7 +132,6 @@ export const scoutingEs: ScoutingWording = {
     result: 'Resultado',
     results: ['por debajo', 'por encima', 'demasiado justo', 'detenido antes'],
     enter: 'Anótelo en Duskwatch como muestra de esta parcela: unidades revisadas, infestadas y total.',
-    rests: 'Este plan se apoya en',
     figure: 'Umbral',
     page: (n, of) => `${n} de ${of}`,
     invented: 'Datos de demostración inventados',

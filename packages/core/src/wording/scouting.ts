@@ -24,6 +24,8 @@ export interface ScoutingWording {
   readonly found: (total: number, sampled: Sampled) => string;
   /** `10 % of plants with eggs`, `1 egg mass on 15 plants`. */
   readonly level: (mean: number, sampled: Sampled) => string;
+  /** The rule's own figure, a range where its source gives one: `5–10 % of ears infested`. */
+  readonly figure: (plan: ScoutingPlan) => string;
   /** Which units count. */
   readonly counts: (sampled: Sampled) => string;
   /** Where to walk, in the order of walking. */
@@ -43,6 +45,8 @@ export interface ScoutingWording {
   /** Two insects of one rule. */
   readonly together: (insect: string, share: number, sampled: Sampled) => string;
   readonly noFigure: (insect: string) => string;
+  /** What was chosen for the plan where its rule says nothing. */
+  readonly basis: (plan: ScoutingPlan) => string;
   readonly independence: string;
   readonly cautions: readonly string[];
   readonly keepOut: (until: string, product: string, hours: number) => string;
@@ -63,6 +67,7 @@ export interface SheetWording {
   readonly cautions: string;
   readonly when: string;
   readonly howTo: (sampled: Sampled, walk: WalkedPlaces) => string;
+  readonly countAll: (walk: WalkedPlaces, unit: SampledUnit) => string;
   readonly place: string;
   readonly tally: (sampled: Sampled) => string;
   readonly soFar: (sampled: Sampled) => string;
@@ -73,7 +78,6 @@ export interface SheetWording {
   readonly result: string;
   readonly results: readonly string[];
   readonly enter: string;
-  readonly rests: string;
   readonly figure: string;
   readonly page: (n: number, of: number) => string;
   readonly invented: string;

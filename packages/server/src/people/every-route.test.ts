@@ -37,6 +37,12 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/round': ['200 200 403 403 401', () => ({ url: '/api/round' })],
   'GET /api/season': ['200 200 403 403 401', () => ({ url: '/api/season' }), () => ({ url: '/api/season?year=2026' })],
   'GET /api/season/truth': ['200 200 403 403 401', () => ({ url: '/api/season/truth' })],
+  'GET /api/scouting': ['200 200 200 403 401', () => ({ url: '/api/scouting' })],
+  'GET /api/scouting.pdf': [
+    '400 400 400 403 401',
+    () => ({ url: '/api/scouting.pdf?sheet=birch-1%7Chelicoverpa-zea%7Cno-rule' }),
+    () => ({ url: '/api/scouting.pdf?sheet=birch-1%7Cno-insect' }),
+  ],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
   'POST /api/labels': ['200 200 403 403 401', () => ({ url: '/api/labels', body: { ...LABELS, trapIds: ['TA'] } })],
