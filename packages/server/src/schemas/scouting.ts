@@ -11,11 +11,11 @@ const assumed = z.array(
   z.object({
     id: z.string(),
     value: z.number(),
-    unit: z.string(),
-    why: z.string(),
+    unit: localName,
+    why: localName,
     source: z.string(),
     standing,
-    note: z.string().nullable().exactOptional(),
+    note: localName.nullable().exactOptional(),
   }),
 );
 
