@@ -1,4 +1,5 @@
 export { dayInZone, readingDay } from './clock.ts';
+export { drivingTimesAddress } from './driving-times.ts';
 export { mapOrigin } from './map-origins.ts';
 export { type Accounts, type AccountsOptions, accountsOn } from './people/accounts.ts';
 export { THIS_MACHINE } from './people/guard.ts';

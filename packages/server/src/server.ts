@@ -20,6 +20,7 @@ import { openApiRoute } from './routes/openapi.ts';
 import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
 import { roundRoute } from './routes/round.ts';
+import { roundsRoute } from './routes/rounds.ts';
 import type { RouteContext } from './routes/route.ts';
 import { scoutingRoute } from './routes/scouting.ts';
 import { seasonRoute } from './routes/season.ts';
@@ -40,6 +41,8 @@ export interface ServerOptions {
   readonly records?: RecordsOptions;
   /** Origins from which the map may fetch a base map, as `mapOrigin` gives them. Default: none. */
   readonly mapOrigins?: readonly string[];
+  /** Address of a routing service (OSRM’s HTTP API) that may be asked for driving times. Default: none. */
+  readonly drivingTimes?: string | undefined;
   /** The day to read on when nobody names one. Default: the program's pinned day, else today where its fields are. */
   readonly today?: () => IsoDay;
   readonly log?: boolean;
@@ -52,6 +55,7 @@ export function buildServer({
   accounts: accountsOptions,
   records,
   mapOrigins = [],
+  drivingTimes,
   today,
   log = false,
 }: ServerOptions): FastifyInstance {
@@ -90,6 +94,7 @@ export function buildServer({
     reader,
     accounts,
     publicOrigin: accountsOptions?.publicOrigin,
+    drivingTimesAddress: drivingTimes,
     dayFor: async (asked) => asked ?? today?.() ?? readingDay(await reader.everything()),
   };
   app.register(async (scope) => {
@@ -102,6 +107,7 @@ export function buildServer({
       adviceRoute,
       roundRoute,
       scoutingRoute,
+      roundsRoute,
       trapsRoute,
       seasonRoute,
       labelsRoute,

@@ -26,3 +26,4 @@ export * from './stock-now.ts';
 export * from './trap-number.ts';
 export * from './trap-table.ts';
 export * from './travel.ts';
+export * from './travel-table.ts';

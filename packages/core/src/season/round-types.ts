@@ -62,6 +62,10 @@ export interface PlannedRound {
   readonly minutes: number;
 }
 
+/** By how much the drive may be longer than the shortest there is, as a share; null where no drive is known. */
+export const longerThanShortest = ({ driveMinutes, boundMinutes }: PlannedRound): number | null =>
+  boundMinutes > 0 ? driveMinutes / boundMinutes - 1 : null;
+
 export interface Rounds {
   /** By day, then by scout. */
   readonly rounds: readonly PlannedRound[];

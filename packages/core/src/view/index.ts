@@ -2,6 +2,7 @@ export { fieldView } from './field.ts';
 export { roundView } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-types.ts';
+export { type RoundsView, roundsView, type StationToVisit } from './rounds.ts';
 export { scoutingView } from './scouting.ts';
 export { type ScoutingSheet, type SheetWanted, scoutingSheets } from './scouting-sheet.ts';
 export * from './scouting-types.ts';

@@ -23,8 +23,8 @@ export const labelWords: Readonly<Record<Language, LabelWords>> = {
   },
   es: {
     title: 'Etiquetas de trampas',
-    opening: (height) => `mantener la entrada a ${height}`,
-    openingUnknown: 'mantener la entrada a ______',
+    opening: (height) => `mantener la abertura a ${height}`,
+    openingUnknown: 'mantener la abertura a ______',
     station: (station) => `estación ${station}`,
     contact: (contact) => `Preguntas: ${contact}`,
     noCode: 'Nombre demasiado largo para un código en esta etiqueta',

@@ -88,10 +88,10 @@ describe('labels', () => {
     const text = page!.text.replace(/\s+/g, ' ');
     expect(text).toContain('CR2-MC-26');
     expect(text).toContain('gusano elotero');
-    expect(text).toContain('mantener la entrada a 0,6 m');
+    expect(text).toContain('mantener la abertura a 0,6 m');
     expect(text).toContain('Preguntas: Ida Brook, +1 555 0100');
     // The catalogue knows no height for a delta trap: a place to write it, no figure.
-    expect(text).toContain('mantener la entrada a ______');
+    expect(text).toContain('mantener la abertura a ______');
     const [feet] = await rendered(await labelsPdf(request('letter-2x3', { traps: TRAPS.slice(0, 1), length: 'ft' })));
     expect(feet!.text.replace(/\s+/g, ' ')).toContain('keep opening at 2 ft');
   });

@@ -21,6 +21,7 @@ interface Asked {
   readonly body?: object;
 }
 
+const PLACE = { id: 'a', latitude: 44, longitude: -62 };
 const LABELS = { grid: 'a4-3x7', startAt: 1, trapIds: null, language: 'en', length: 'm', contact: '', outlines: false };
 
 /**
@@ -42,6 +43,11 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
     '400 400 400 403 401',
     () => ({ url: '/api/scouting.pdf?sheet=birch-1%7Chelicoverpa-zea%7Cno-rule' }),
     () => ({ url: '/api/scouting.pdf?sheet=birch-1%7Cno-insect' }),
+  ],
+  'GET /api/rounds': ['200 200 403 403 401', () => ({ url: '/api/rounds?until=2026-07-20' })],
+  'POST /api/rounds/driving-times': [
+    '404 404 403 403 401',
+    () => ({ url: '/api/rounds/driving-times', body: { places: [PLACE, { ...PLACE, id: 'b' }] } }),
   ],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],

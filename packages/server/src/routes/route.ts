@@ -13,6 +13,8 @@ export interface RouteContext {
   readonly accounts: Accounts | null;
   /** Where people reach the server, when that is not where it listens. */
   readonly publicOrigin: string | undefined;
+  /** A service for driving times; left out: none is asked. */
+  readonly drivingTimesAddress?: string | undefined;
   /** The day to read the program on: as asked for, else its own. */
   readonly dayFor: (asked: IsoDay | undefined) => Promise<IsoDay>;
 }

@@ -8,6 +8,7 @@ import type { Round } from './progress.ts';
 import { RoundHeader } from './RoundHeader.tsx';
 import { RoundList } from './RoundList.tsx';
 import { registerServiceWorker, takeUpdate } from './register.ts';
+import { ScannedPage } from './ScannedPage.tsx';
 import { StartPage } from './StartPage.tsx';
 import { StopPage } from './StopPage.tsx';
 import type { RoundSearch } from './search.ts';
@@ -44,8 +45,12 @@ export function RoundPage() {
     if (!state.opened) return <main className="round-body" id="page" aria-busy="true" aria-label={w.opening} />;
     if (search.show === 'unsent') return <UnsentPage {...{ state, device, view, go }} tell={setTold} />;
     if (!kept || !view || !on) return <NothingKept {...{ state, device }} />;
-    if (!round || !progress) return <StartPage {...{ state, device, view }} />;
-    const at = progress.stops.find((each) => each.stop.station === search.station);
+    const scanned = search.trap !== undefined && search.station === undefined;
+    const at = progress?.stops.find(({ stop }) =>
+      scanned ? stop.traps.some(({ trapId }) => trapId === search.trap) : stop.station === search.station,
+    );
+    if (scanned && !at) return <ScannedPage {...{ state, device, view, go }} trapId={search.trap!} />;
+    if (!round || !progress) return <StartPage {...{ state, device, view }} planned={search.stops?.split(';') ?? null} />;
     const trap = at?.stop.traps.find(({ trapId }) => trapId === search.trap);
     if (at && trap) {
       return (

@@ -1,16 +1,97 @@
-import { distanceKm, type RoundView } from '@duskwatch/core';
+import { distanceKm, type RoundStop, type RoundView, roundLengthKm } from '@duskwatch/core';
 import { useMemo, useState } from 'react';
 import { longDay, shortDay } from '../format/day.ts';
 import { words } from '../words/index.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
 import { wayText } from './figures.ts';
-import { isAsked, planOrder, stopsAsked } from './progress.ts';
+import { isAsked, planned as plannedStops, planOrder, stopsAsked } from './progress.ts';
 
 type Finding = 'no' | 'yes' | 'failed';
 
 /** Before the round: what is due, in which order, and what may happen to a person on the way. */
-export function StartPage({ state, device, view }: { state: DeviceState; device: RoundDevice; view: RoundView }) {
+export function StartPage(props: {
+  state: DeviceState;
+  device: RoundDevice;
+  view: RoundView;
+  /** Stations of a planned round in driving order; null: what is due, in the shortest order. */
+  planned: readonly string[] | null;
+}) {
+  const { planned, ...rest } = props;
+  const stops = planned === null ? [] : plannedStops(props.view, planned);
+  return stops.length === 0 ? <DueStart {...rest} /> : <PlannedStart {...rest} stops={stops} asked={planned!} />;
+}
+
+type Start = Omit<Parameters<typeof StartPage>[0], 'planned'>;
+
+/** A round that somebody planned at a desk. */
+function PlannedStart({ device, view, stops, asked }: Start & { stops: readonly RoundStop[]; asked: readonly string[] }) {
+  const traps = stops.flatMap((stop) => stop.traps);
+  const missing = asked.filter((station) => stops.every((stop) => stop.station !== station));
+  const left = view.stops.filter((stop) => stop.due && !stops.includes(stop)).length;
+  return (
+    <main className="round-body start" id="page">
+      <div className="round-title">
+        <h1>{w.planned.title}</h1>
+        <p>
+          {longDay(view.on)} · {view.program.name}
+          {view.program.invented && <span className="round-invented"> {words.app.invented}</span>}
+        </p>
+      </div>
+      <p className="start-sum">
+        <strong>{w.start.due(stops.length, traps.length)}</strong>
+        <br />
+        {w.start.distance(wayText(roundLengthKm(stops)))}
+      </p>
+      {missing.length > 0 && <p className="warning-line">{w.planned.missing(missing.join(', '))}</p>}
+      {left > 0 && <p className="hint">{w.planned.left(left)}</p>}
+      <Cautions stops={stops} />
+      <ol className="stops">
+        {stops.map((stop, index) => (
+          <li key={stop.station} className="stop-row">
+            <span className="stop-n">{index + 1}</span>
+            <span className="stop-name">
+              <strong>{stop.station}</strong>
+              <small>{stop.fields.map(({ name }) => name).join(', ')}</small>
+            </span>
+          </li>
+        ))}
+      </ol>
+      <div className="round-foot">
+        <a className="big" href="/round">
+          {w.planned.instead}
+        </a>
+        <button type="button" className="big primary" onClick={() => void device.startPlanned(asked, view)}>
+          {w.start.go}
+        </button>
+      </div>
+    </main>
+  );
+}
+
+/** What may happen to a person on the way, and fields to keep out of. */
+export function Cautions({ stops }: { stops: readonly RoundStop[] }) {
+  const keepOut = new Set(
+    stops.flatMap(({ fields }) => fields.filter((field) => field.keepOut.length > 0).map(({ fieldId }) => fieldId)),
+  );
+  return (
+    <section className="before" aria-labelledby="before">
+      <h2 id="before">{w.start.before}</h2>
+      {keepOut.size > 0 && (
+        <p className="warning-line">
+          <Sign /> {w.start.keepOut(keepOut.size)}
+        </p>
+      )}
+      <ul>
+        {w.start.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function DueStart({ state, device, view }: Start) {
   const [all, setAll] = useState(false);
   const [from, setFrom] = useState<string | null>(null);
   const [finding, setFinding] = useState<Finding>('no');
@@ -19,9 +100,6 @@ export function StartPage({ state, device, view }: { state: DeviceState; device:
   const byStation = new Map(asked.map((stop) => [stop.station, stop]));
   const stops = order.map((station) => byStation.get(station)!);
   const traps = stops.flatMap((stop) => stop.traps.filter((trap) => isAsked(trap, all)));
-  const keepOut = new Set(
-    stops.flatMap(({ fields }) => fields.filter((field) => field.keepOut.length > 0).map(({ fieldId }) => fieldId)),
-  );
   const placed = stops.some(({ latitude }) => latitude !== null);
 
   const nearest = () => {
@@ -67,19 +145,7 @@ export function StartPage({ state, device, view }: { state: DeviceState; device:
         </span>
       </label>
 
-      <section className="before" aria-labelledby="before">
-        <h2 id="before">{w.start.before}</h2>
-        {keepOut.size > 0 && (
-          <p className="warning-line">
-            <Sign /> {w.start.keepOut(keepOut.size)}
-          </p>
-        )}
-        <ul>
-          {w.start.cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
-      </section>
+      <Cautions stops={stops} />
 
       {stops.length > 0 && (
         <section aria-labelledby="from">

@@ -6,7 +6,7 @@ import type { Outbox, OutboxEntry, OutboxStatus } from '../sync/types.ts';
 import { roundWords } from '../words/round.ts';
 import { checkFrom, type Draft } from './draft.ts';
 import { type Kept, type KeptView, openKept } from './kept.ts';
-import { planOrder, type Round, type SkipReason, visitNumber } from './progress.ts';
+import { type Place, planned, planOrder, type Round, type SkipReason, visitNumber, withTrap } from './progress.ts';
 import { askRound, askSession } from './server.ts';
 import { ofKind, planSaying, type Saying, standing, type Written, writtenRecords } from './written.ts';
 
@@ -88,9 +88,32 @@ export class RoundDevice {
   }
 
   async start(all: boolean, from: string | null, view: RoundView): Promise<void> {
+    await this.begin(view, planOrder(view, all, from).order, { all });
+  }
+
+  /** Past the stations of a plan, in its order, and every trap there. */
+  async startPlanned(stations: readonly string[], view: RoundView): Promise<void> {
+    const stops = planned(view, stations);
+    const asked = stops.flatMap(({ traps }) => traps.map(({ trapId }) => trapId));
+    await this.begin(
+      view,
+      stops.map(({ station }) => station),
+      { all: false, asked },
+    );
+  }
+
+  /** For somebody who stands before a trap: it joins the round under way, or begins one past what is due. */
+  async visit(place: Place, view: RoundView): Promise<void> {
+    const { round } = this.state;
+    if (round) return this.keepRound(withTrap(round, place));
+    const isDue = view.stops.some((stop) => stop.due && stop.station === place.station);
+    const { order } = planOrder(view, false, isDue ? place.station : null);
+    await this.begin(view, isDue ? order : [place.station, ...order], { all: false, asked: [place.trapId] });
+  }
+
+  private async begin(view: RoundView, order: readonly string[], what: Pick<Round, 'all' | 'asked'>): Promise<void> {
     const afterPlace = this.state.entries.at(-1)?.place ?? 0;
-    const { order } = planOrder(view, all, from);
-    await this.keepRound({ startedOn: view.on, afterPlace, order, all, skipped: {} });
+    await this.keepRound({ startedOn: view.on, afterPlace, order, skipped: {}, ...what });
     // The browser may clear what a page keeps when the disk is full, unless it is asked not to.
     void navigator.storage?.persist?.();
   }

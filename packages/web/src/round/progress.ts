@@ -22,6 +22,8 @@ export interface Round {
   readonly order: readonly string[];
   /** Every trap of every station, also those not due. */
   readonly all: boolean;
+  /** Traps to check though they are not due: somebody stands before them, or a plan says so. */
+  readonly asked?: readonly string[] | undefined;
   /** Traps not checked, and why. */
   readonly skipped: Readonly<Record<string, SkipReason>>;
 }
@@ -59,6 +61,17 @@ export function planOrder(view: RoundView, all: boolean, from: string | null): {
   return { order: stops.map(({ station }) => station), lengthKm };
 }
 
+/** The stations of a plan that are in the view, in the plan's order. */
+export const planned = (view: RoundView, stations: readonly string[]): RoundStop[] =>
+  stations.flatMap((station) => view.stops.find((stop) => stop.station === station) ?? []);
+
+/** A round that also asks for one trap: its station comes first where the round does not pass it. */
+export function withTrap(round: Round, { station, trapId }: Place): Round {
+  const order = round.order.includes(station) ? round.order : [station, ...round.order];
+  const { [trapId]: _, ...skipped } = round.skipped;
+  return { ...round, order, skipped, asked: [...new Set([...(round.asked ?? []), trapId])] };
+}
+
 /**
  * @param view as it was at the start of the round, before its own checks made traps no longer due
  */
@@ -92,7 +105,8 @@ function stopProgress(stop: RoundStop, round: Round, checks: ReturnType<typeof c
     const reason = round.skipped[trapId];
     return reason ? { kind: 'skipped', reason } : { kind: 'open' };
   };
-  const asked = (trap: RoundTrap) => isAsked(trap, round.all) || checks.has(trap.trapId);
+  const asked = (trap: RoundTrap) =>
+    isAsked(trap, round.all) || checks.has(trap.trapId) || round.asked?.includes(trap.trapId) === true;
   const traps = stop.traps.filter(asked).map((trap) => ({ trap, state: stateOf(trap) }));
   return {
     stop,

@@ -62,6 +62,27 @@ export const roundEn = {
     updateNow: 'Use it now',
   },
 
+  scanned: {
+    unknown: (trap: string) => `No trap ${trap} here`,
+    unknownWhy:
+      'It was taken down, belongs to another program, or was hung after this phone last read the round. With signal, read it again.',
+    underWay: 'A round under way keeps the traps it began with: end it first to read new ones.',
+    readAgain: 'Read the round again',
+    toRound: 'To the round',
+    due: 'This trap is due.',
+    notDue: (date: string) => `Not due until ${date}.`,
+    begins: 'A round begins here and goes on past what is due today.',
+    joins: 'It joins the round under way.',
+    check: 'Check this trap',
+  },
+
+  planned: {
+    title: 'Planned round',
+    missing: (stations: string) => `Not on this phone: ${stations}. Read the round again with signal.`,
+    left: (n: number) => `${plural(n, 'station that is due is', 'stations that are due are')} not in this plan.`,
+    instead: 'What is due instead',
+  },
+
   list: {
     next: 'Next',
     again: 'Go on',

@@ -64,6 +64,26 @@ export const roundEs: RoundWords = {
     updateNow: 'Usarla ahora',
   },
 
+  scanned: {
+    unknown: (trap) => `Aquí no hay trampa ${trap}`,
+    unknownWhy: 'Se quitó, es de otro programa o se colgó después de que este teléfono leyó la ronda. Con señal, léala de nuevo.',
+    underWay: 'Una ronda en curso conserva las trampas con que empezó: termínela antes para leer las nuevas.',
+    readAgain: 'Leer la ronda de nuevo',
+    toRound: 'A la ronda',
+    due: 'A esta trampa le toca revisión.',
+    notDue: (date) => `No le toca hasta el ${date}.`,
+    begins: 'Aquí empieza una ronda, que sigue por lo que toca hoy.',
+    joins: 'Se suma a la ronda en curso.',
+    check: 'Revisar esta trampa',
+  },
+
+  planned: {
+    title: 'Ronda planeada',
+    missing: (stations) => `No están en este teléfono: ${stations}. Lea la ronda de nuevo con señal.`,
+    left: (n) => `${plural(n, 'estación que toca no está', 'estaciones que tocan no están')} en este plan.`,
+    instead: 'Mejor lo que toca hoy',
+  },
+
   list: {
     next: 'Siguiente',
     again: 'Seguir',
