@@ -84,7 +84,7 @@ test('on the pinned day all five verbs are said, most cells need nothing, and fe
 test('decisions come from counts against a rule and from samples, and blindness from more than one cause', () => {
   const leads = (verb: Verb) => new Set(advice.filter((a) => a.verb === verb).map((a) => a.because[0]!.kind));
   expect(leads('decide')).toEqual(new Set(['rate', 'sample']));
-  expect(leads('scout')).toEqual(new Set(['rate', 'event']));
+  expect(leads('scout')).toEqual(new Set(['rate', 'event', 'larvae']));
   const missing = advice.filter((a) => a.verb === 'blind').flatMap((a) => a.because);
   expect(missing.some((item) => item.kind === 'trap-unusable' && item.why === 'unfit')).toBe(true);
   expect(missing.some((item) => item.kind === 'trap-unusable' && item.why === 'overdue')).toBe(true);

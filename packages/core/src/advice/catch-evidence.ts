@@ -5,11 +5,17 @@ import type { CatchInterval, PooledCatch, RateEstimate, TrapHistory, UnusableTra
 import { trendOf } from '../flight/index.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import { type Day, formatDay } from '../units/day.ts';
-import type { CheckEvidence, Evidence } from './types.ts';
+import type { CheckEvidence, Evidence, KBasis } from './types.ts';
 
-export function rateEvidence(design: TrapDesign, rate: RateEstimate, intervals: readonly CatchInterval[]): Evidence {
+export function rateEvidence(
+  design: TrapDesign,
+  rate: RateEstimate,
+  intervals: readonly CatchInterval[],
+  kBasis: KBasis,
+): Evidence {
   const { perNight, low, high, level, count, trapNights, model, k } = rate;
-  return { kind: 'rate', design, perNight, low, high, level, count, trapNights, model, k, checks: intervals.map(checkEvidence) };
+  const checks = intervals.map(checkEvidence);
+  return { kind: 'rate', design, perNight, low, high, level, count, trapNights, model, k, kBasis, checks };
 }
 
 export function checkEvidence(interval: CatchInterval): CheckEvidence {

@@ -8,6 +8,7 @@ import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
 import { daysBetween } from '../units/day.ts';
 import { distanceKm } from '../units/distance.ts';
 import { lookAlikes, lureUnknown, rateEvidence } from './catch-evidence.ts';
+import { type CatchDispersion, kBasis } from './dispersion.ts';
 import { pooled } from './pooled.ts';
 import { type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
 import { type CatchRule, lowestPerNight, ruleForDesign } from './rules.ts';
@@ -58,7 +59,7 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
     unusable.push(...pool.unusable);
     if (!pool.newest) continue;
     const longer = () => pooled(prepared, own, ASSUMPTIONS.accumulationNights.value).newest;
-    const finding = assess(prepared, field, { rule, windowNights }, stage, pool.newest, longer);
+    const finding = assess(prepared, field, { rule, windowNights }, stage, { ...pool, newest: pool.newest }, longer);
     designs.push({ ...finding, because: [...finding.because, ...pool.context] });
   }
   return { traps, designs, unusable };
@@ -69,12 +70,12 @@ function assess(
   field: FieldRecord,
   { rule, windowNights }: { readonly rule: CatchRule | null; readonly windowNights: number },
   stage: StageKnown | null,
-  newest: PooledCatch,
+  { newest, dispersion }: { readonly newest: PooledCatch; readonly dispersion: CatchDispersion },
   longer: () => PooledCatch | null,
 ): DesignFinding {
   const { rate, intervals, readsLow, spent } = freshest(newest, rule);
   const because: Evidence[] = [
-    rateEvidence(newest.design, rate, intervals),
+    rateEvidence(newest.design, rate, intervals, kBasis(dispersion)),
     ...spent,
     ...lureUnknown(intervals),
     ...lookAlikes(intervals),

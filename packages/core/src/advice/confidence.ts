@@ -12,6 +12,7 @@ export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: re
   if (verb === 'covered') return 'high';
   const event = because.find((item) => item.kind === 'event');
   if (because[0]?.kind === 'event') return event?.expected?.method === 'recent-days' ? 'low' : 'moderate';
+  if (because[0]?.kind === 'larvae') return because[0].worthGoing?.method === 'recent-days' ? 'low' : 'moderate';
   if (because[0]?.kind === 'sample') return because[0].examined >= ASSUMPTIONS.sampleUnitsFair.value ? 'high' : 'moderate';
   if (!lead || lead.probabilityAbove === null) return 'low';
   const thin = lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value || lead.doubtful || lead.readsLow;

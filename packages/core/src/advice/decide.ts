@@ -2,7 +2,7 @@
  * From findings to one verb.
  *
  * In this order: out of season; covered; a decision due (a sample or the catch has reached its rule); scouting due (catch
- * near its rule or adding up below it, or heat says that eggs or larvae are due); blind when something that could have
+ * near its rule or adding up below it, or heat says that eggs or larvae are due, by the model's start or by the moths caught); blind when something that could have
  * raised a verb cannot be seen; else watch. The order is the urgency of the act, and each step keeps its evidence.
  */
 import { ASSUMPTIONS } from '../catalogue/index.ts';
@@ -15,11 +15,12 @@ import { confidenceOf } from './confidence.ts';
 import { otherDesign } from './designs.ts';
 import { nextCheck } from './due.ts';
 import { type Findings, isOpen } from './findings.ts';
+import { larvaeFinding } from './larvae-finding.ts';
 import { heatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
 import { cellRules, otherRules } from './rules.ts';
 import { sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
-import { outOfSeason, type StageKnown, stageFit, stageOf } from './season.ts';
+import { outOfSeason, type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
 import { labelCautions, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
 
@@ -135,24 +136,34 @@ function scout(findings: Findings): Draft | null {
     .sort(bySeverity)[0];
   const byHeat = heat.due[0];
   const lead = asks ?? leading(caught);
+  const larvae = larvaeFinding(prepared, field, caught.traps, findings.treatment);
+  const left = larvae ? [larvae.because] : [];
   const sampling = samplingRule(prepared, field, rules.infestation);
   const how = sampling ? [samplingEvidence(sampling)] : [];
   if (asks) {
     const within = addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value);
-    const by = byHeat && byHeat.by < within ? byHeat.by : within;
+    const by = soonest(within, byHeat?.by, larvae?.by);
     const cautions: Caution[] = asks.accumulating ? [{ kind: 'threshold-is-estimate' }] : [];
     return {
       verb: 'scout',
       by,
-      because: [...asks.because, ...(byHeat ? [byHeat.event] : []), ...how],
+      because: [...asks.because, ...left, ...(byHeat ? [byHeat.event] : []), ...how],
       cautions,
       lead: asks,
       rule: asks.rule,
     };
   }
-  if (!byHeat) return null;
-  return { verb: 'scout', by: byHeat.by, because: [byHeat.event, ...how], lead, rule: byHeat.rule };
+  if (byHeat) {
+    const by = soonest(byHeat.by, larvae?.by);
+    return { verb: 'scout', by, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
+  }
+  // Nobody is sent without a figure to hold a sample against, nor where the crop's stage must be seen first.
+  if (!larvae || larvae.by === null || !sampling || !holds(stageFit(field, sampling.stages, findings.stage))) return null;
+  return { verb: 'scout', by: larvae.by, because: [larvae.because, ...how], lead, rule: sampling };
 }
+
+const soonest = (first: Day, ...others: readonly (Day | null | undefined)[]): Day =>
+  others.reduce<Day>((best, day) => (day != null && day < best ? day : best), first);
 
 function blind(findings: Findings): Draft | null {
   const because = blindSpots(findings);
@@ -245,9 +256,9 @@ function decisionDue(prepared: Prepared, reachedOn: Day): { readonly by: Day; re
 }
 
 /** A finding counts towards a verb when its rule holds at the crop's stage. */
-function speaks(finding: DesignFinding): boolean {
-  return finding.rule !== null && (finding.stage.kind === 'any' || finding.stage.kind === 'susceptible');
-}
+const speaks = (finding: DesignFinding): boolean => finding.rule !== null && holds(finding.stage);
+
+const holds = ({ kind }: StageFit): boolean => kind === 'any' || kind === 'susceptible';
 
 /** Looking never harms: scouting is called for even where nobody knows whether the crop is at the rule's stage. */
 const maySpeak = (finding: DesignFinding) => speaks(finding) || (finding.rule !== null && finding.stage.kind === 'unknown');

@@ -3,11 +3,12 @@ import { ASSUMPTIONS, insectById, modelById } from '../catalogue/index.ts';
 import type { EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
 import { findBiofix } from '../flight/index.ts';
 import type { Biofix } from '../flight/types.ts';
-import { type HeatTrack, projectEvent } from '../heat/index.ts';
+import { type HeatTrack, type Projection, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../units/day.ts';
 import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
+import { type HeatAhead, heatAhead } from './weather-ahead.ts';
 
 export type EventEvidence = Evidence & { readonly kind: 'event' };
 type Missing = Evidence & { readonly kind: 'missing' };
@@ -18,6 +19,8 @@ export interface ModelHeat {
   readonly start: Day;
   readonly biofix: Biofix | null;
   readonly track: HeatTrack;
+  /** The same and what somebody forecast after it. */
+  readonly ahead: HeatAhead;
   /** In the model's unit, from `start` through `through`. */
   readonly total: number;
   readonly through: Day;
@@ -40,6 +43,7 @@ export function modelHeat(prepared: Prepared, field: FieldRecord, model: Phenolo
     return { kind: 'missing', missing: missing(what, start, prepared.on), biofix };
   }
   const track = heatOf(prepared, source, model.heat);
+  const ahead = heatAhead(prepared, source, model.heat);
   const { end } = track;
   if (end === null) return { kind: 'missing', missing: missing('weather', start, prepared.on), biofix };
   const behind = daysBetween(end, prepared.on);
@@ -50,12 +54,12 @@ export function modelHeat(prepared: Prepared, field: FieldRecord, model: Phenolo
     if (daysBetween(start, prepared.on) > ASSUMPTIONS.weatherStaleDays.value) {
       return { kind: 'missing', missing: missing('weather', start, prepared.on), biofix };
     }
-    return { kind: 'known', heat: { model, start, biofix, track, total: 0, through: addDays(start, -1), bridgedDays: 0 } };
+    return { kind: 'known', heat: { model, start, biofix, track, ahead, total: 0, through: addDays(start, -1), bridgedDays: 0 } };
   }
   const sum = track.total(start, end);
   if (!sum.ok) return { kind: 'missing', missing: missing('weather', sum.gap.from, sum.gap.to), biofix };
   const { degreeDays: total, bridgedDays } = sum;
-  return { kind: 'known', heat: { model, start, biofix, track, total, through: end, bridgedDays } };
+  return { kind: 'known', heat: { model, start, biofix, track, ahead, total, through: end, bridgedDays } };
 }
 
 export function biofixOf(prepared: Prepared, field: FieldRecord, insect: string): Biofix | null {
@@ -70,7 +74,7 @@ export function eventAt(
   heat: ModelHeat,
   event: { readonly event: EventId; readonly generation: number | null; readonly from: number; readonly to: number | null },
 ): EventEvidence {
-  const { model, track, total } = heat;
+  const { model, total } = heat;
   const status = total < event.from ? 'ahead' : event.to !== null && total < event.to ? 'now' : 'past';
   return {
     kind: 'event',
@@ -84,7 +88,7 @@ export function eventAt(
     heatThrough: formatDay(heat.through),
     bridgedDays: heat.bridgedDays,
     status,
-    expected: status === 'ahead' ? projected(track, event.from - total) : reachedOn(heat, event.from),
+    expected: status === 'ahead' ? projected(heat, event.from) : reachedOn(heat, event.from),
   };
 }
 
@@ -140,18 +144,38 @@ function scoutBy(event: EventEvidence, on: Day): Day | null {
   return Math.max(on, middle) as Day;
 }
 
-function projected(track: HeatTrack, remaining: number): EventEvidence['expected'] {
-  const ahead = projectEvent(track, remaining);
-  if (!ahead) return null;
-  const { early, middle, late, lateOpen, method, years } = ahead;
+function projected(heat: ModelHeat, target: number): EventEvidence['expected'] {
+  const { track, forecastThrough } = heat.ahead;
+  // A sum begun after the last known day has all its heat still to come.
+  const known = track.total(heat.start, track.end!);
+  const reached = forecastThrough === null ? null : track.dayReaching(heat.start, target);
+  if (reached !== null) return { ...oneDate(reached), method: 'own-forecast', forecastThrough: formatDay(forecastThrough!) };
+  if (!known.ok) return null;
+  const window = projectEvent(track, target - known.degreeDays);
+  return window && { ...writtenWindow(window), forecastThrough: forecastThrough === null ? null : formatDay(forecastThrough) };
+}
+
+/** A window with its days as they are written. */
+export function writtenWindow<M extends string>({
+  early,
+  middle,
+  late,
+  lateOpen,
+  method,
+  years,
+}: Omit<Projection, 'method'> & { readonly method: M }) {
   return { early: formatDay(early), middle: formatDay(middle), late: formatDay(late), lateOpen, method, years };
+}
+
+function oneDate(on: Day) {
+  const date = formatDay(on);
+  return { early: date, middle: date, late: date, lateOpen: false, years: 0 };
 }
 
 function reachedOn(heat: ModelHeat, target: number): EventEvidence['expected'] {
   const reached = heat.track.dayReaching(heat.start, target);
   if (reached === null) return null;
-  const date = formatDay(reached);
-  return { early: date, middle: date, late: date, lateOpen: false, method: 'reached', years: 0 };
+  return { ...oneDate(reached), method: 'reached', forecastThrough: null };
 }
 
 /**

@@ -5,11 +5,14 @@ import { poolNewest } from '../catch/index.ts';
 import type { PooledCatch } from '../catch/types.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
+import { type CatchDispersion, catchDispersion } from './dispersion.ts';
 import { historyOf, type Prepared } from './prepare.ts';
 import type { Evidence } from './types.ts';
 
 export interface SharedPool {
   readonly trapIds: readonly string[];
+  /** Dispersion the rate was read with. */
+  readonly dispersion: CatchDispersion;
   /** Null when no trap of the design can be used. */
   readonly newest: PooledCatch | null;
   readonly unusable: readonly Evidence[];
@@ -17,24 +20,25 @@ export interface SharedPool {
   readonly context: readonly Evidence[];
 }
 
-/** `traps` are of one design; `windowNights` is how many nights the newest visits should cover. */
+/** `traps` are of one insect and one design, at least one; `windowNights` is how many nights the newest visits should cover. */
 export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowNights: number): SharedPool {
   const trapIds = traps.map((trap) => trap.trapId);
   const key = `${windowNights}\n${trapIds.join('\n')}`;
   const known = prepared.pools.get(key);
   if (known) return known;
   const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
+  const dispersion = catchDispersion(prepared, traps[0]!.insect, traps[0]!.design);
   const { designs, unusable } = poolNewest(histories, {
     on: prepared.on,
     windowNights,
     maxAgeDays: ASSUMPTIONS.maxCheckGapDays.value,
-    k: ASSUMPTIONS.catchDispersionK.value,
+    k: dispersion.k,
     level: ASSUMPTIONS.intervalLevel.value,
   });
   const newest = designs[0] ?? null;
   const seen = histories.map(({ history }) => history);
   const context = newest ? [...trendEvidence(newest.design, seen, prepared.on), ...questions(seen, newest)] : [];
-  const pool = { trapIds, newest, unusable: unusable.map(unusableEvidence), context };
+  const pool = { trapIds, dispersion, newest, unusable: unusable.map(unusableEvidence), context };
   prepared.pools.set(key, pool);
   return pool;
 }

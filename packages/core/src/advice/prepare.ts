@@ -22,8 +22,9 @@ import type {
 } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
 import { type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
-import { seriesFromRecords, truncateSeries } from '../weather/index.ts';
+import { forecastsFromRecords, seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
+import type { SharedOutlook } from './larvae-finding.ts';
 import type { SharedPool } from './pooled.ts';
 
 export interface Prepared {
@@ -41,11 +42,16 @@ export interface Prepared {
   readonly stagesByField: ReadonlyMap<string, readonly StageRecord[]>;
   readonly samplesByCell: ReadonlyMap<string, readonly SampleRecord[]>;
   readonly treatmentsByCell: ReadonlyMap<string, readonly TreatmentRecord[]>;
+  /** As measured, by source. */
   readonly weather: ReadonlyMap<string, DailyExtremes>;
+  /** Somebody's own forecasts, by the source they are for. */
+  readonly forecasts: ReadonlyMap<string, DailyExtremes>;
   readonly histories: Map<string, TrapHistory>;
   readonly heat: Map<string, HeatTrack>;
   /** What sets of traps say together, shared by the fields they inform. */
   readonly pools: Map<string, SharedPool>;
+  /** What the moths of sets of traps have left in a field; see `larvaeFinding`. */
+  readonly outlooks: Map<string, SharedOutlook>;
   /** Answers that many cells share, by a key of their own. */
   readonly shared: Map<string, unknown>;
 }
@@ -98,9 +104,11 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
       (t) => t.appliedOn,
     ),
     weather,
+    forecasts: forecastsFromRecords(program.weather, on),
     histories: new Map(),
     heat: new Map(),
     pools: new Map(),
+    outlooks: new Map(),
     shared: new Map(),
   };
 }
@@ -117,10 +125,17 @@ export function withCheck(
   checksByTrap.set(check.trapId, [...others, check]);
   const histories = new Map(prepared.histories);
   histories.delete(check.trapId);
-  const pools = new Map([...prepared.pools].filter(([, pool]) => !pool.trapIds.includes(check.trapId)));
+  const without = <V extends { readonly trapIds: readonly string[] }>(kept: ReadonlyMap<string, V>) =>
+    new Map([...kept].filter(([, { trapIds }]) => !trapIds.includes(check.trapId)));
   const trap = prepared.traps.get(check.trapId);
   return {
-    prepared: { ...prepared, checksByTrap, histories, pools },
+    prepared: {
+      ...prepared,
+      checksByTrap,
+      histories,
+      pools: without(prepared.pools),
+      outlooks: without(prepared.outlooks),
+    },
     touched: trap ? trap.informs.map((field) => ({ field, insect: trap.insect })) : [],
   };
 }

@@ -1,5 +1,5 @@
 /** Advice is a value: a verb, a date, and the records and numbers it rests on. Wording is made at the edge. */
-import type { EventId, Standing } from '../catalogue/types.ts';
+import type { EventId, LocalName, Standing } from '../catalogue/types.ts';
 import type { CatchInterval, NoInformation, UnusableTrap } from '../catch/types.ts';
 import type { BiofixRule } from '../flight/types.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
@@ -20,6 +20,11 @@ export interface CheckEvidence {
   readonly lureAgeDays: number | null;
   readonly lureLifeDays: number | null;
 }
+
+/** The program's own dispersion, with about 95 % limits, and the counts behind it; or the assumed one. */
+export type KBasis =
+  | { readonly from: 'own-checks'; readonly low: number; readonly high: number; readonly counts: number }
+  | { readonly from: 'assumed'; readonly why: 'too-few-checks' | 'no-scatter-found' | 'no-fit' };
 
 export type Evidence =
   /** Why field and insect do not meet now. */
@@ -48,6 +53,8 @@ export type Evidence =
       readonly trapNights: number;
       readonly model: 'negative-binomial' | 'gamma-poisson';
       readonly k: number | null;
+      /** Where k is from: estimated from the program's own checks, or assumed and why. */
+      readonly kBasis: KBasis;
       readonly checks: readonly CheckEvidence[];
     }
   | {
@@ -115,8 +122,10 @@ export type Evidence =
         readonly late: IsoDay;
         /** True when `late` is only as far as is looked ahead: it may come later still, or not at all. */
         readonly lateOpen: boolean;
-        readonly method: 'reached' | 'past-years' | 'recent-days';
+        readonly method: 'reached' | 'own-forecast' | 'past-years' | 'recent-days';
         readonly years: number;
+        /** Last day of the user's own weather forecast that the dates rest on; null: none was used. */
+        readonly forecastThrough: IsoDay | null;
       } | null;
     }
   | {
@@ -173,6 +182,39 @@ export type Evidence =
       readonly adjusted: readonly [number, number] | null;
       readonly source: string | null;
     }
+  /** What the moths caught have left in the field, and when it is worth going. */
+  | {
+      readonly kind: 'larvae';
+      readonly modelId: string;
+      readonly source: string;
+      readonly standing: Standing;
+      /** Heat before a moth lays, and from egg to hatch, in `unit`·d. */
+      readonly heat: { readonly beforeLaying: number; readonly egg: number; readonly unit: TemperatureUnit };
+      readonly design: TrapDesign;
+      /** Moths caught in the nights from `from` to `to`, all traps together. */
+      readonly moths: number;
+      readonly traps: number;
+      readonly from: IsoDay;
+      readonly to: IsoDay;
+      readonly unknownNights: number;
+      readonly checks: readonly CheckEvidence[];
+      /** The day worth going, or the day read where none comes. */
+      readonly on: IsoDay;
+      /** Shares of the offspring in the field on that day: eggs and larvae, none grown beyond. They add up to 1. */
+      readonly shares: Readonly<Record<'egg' | 'small-larva' | 'large-larva' | 'larva', number>> | null;
+      readonly lookFor: 'nothing-yet' | 'egg' | 'small-larva' | 'large-larva' | 'larva';
+      /** Where to look for each stage that is a tenth of them or more; none where the catalogue has no word. */
+      readonly places: readonly {
+        readonly stage: 'egg' | 'small-larva' | 'large-larva' | 'larva';
+        readonly where: LocalName;
+        readonly source: string;
+        readonly standing: Standing;
+      }[];
+      /** First day small larvae are a tenth of the offspring or more, with its 80 % window; null: not within the days looked ahead. */
+      readonly worthGoing: LarvaeDates | null;
+      /** Days by which a tenth and half of the eggs have hatched; null: later than looked ahead. */
+      readonly hatch: { readonly ten: IsoDay | null; readonly half: IsoDay | null };
+    }
   /** What to look at in the field, how much of it, and the figure it is held against. */
   | {
       readonly kind: 'sampling';
@@ -202,6 +244,16 @@ export type Evidence =
       readonly got: number;
       readonly before: number;
     };
+
+export interface LarvaeDates {
+  readonly early: IsoDay;
+  readonly middle: IsoDay;
+  readonly late: IsoDay;
+  readonly lateOpen: boolean;
+  /** `reached`: the heat has come. */
+  readonly method: 'reached' | 'own-forecast' | 'past-years' | 'recent-days';
+  readonly years: number;
+}
 
 export type Caution =
   /** The label is the law; a licensed adviser decides with the grower. */

@@ -174,6 +174,15 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  larvaeMoths: {
+    value: 5,
+    unit: { en: 'moths per trap', es: 'polillas por trampa' },
+    why: {
+      en: 'Fewer moths than this, over the nights whose offspring may still be eggs or larvae, send nobody into a field for them.',
+      es: 'Con menos polillas que estas, en las noches cuya descendencia aún puede ser huevo o larva, no se envía a nadie a la parcela por ellas.',
+    },
+    ...OWN_FIGURE,
+  },
   fewTrapNights: {
     value: 4,
     unit: { en: 'trap-nights', es: 'noches-trampa' },

@@ -19,6 +19,7 @@ export type SourceKind =
   | 'design'
   | 'design-ratio'
   | 'practice'
+  | 'search-place'
   | 'assumption';
 
 export interface SourceLine {
@@ -33,7 +34,7 @@ export interface SourceLine {
 export function describeSources(): readonly SourceLine[] {
   const line = (kind: SourceKind, id: string, fact: Sourced | null | undefined): SourceLine[] =>
     fact ? [{ id, kind, source: fact.source, standing: fact.standing, note: fact.note ?? null }] : [];
-  const { insects, crops, models, rules, designs, designRatios, practices } = catalogue;
+  const { insects, crops, models, rules, designs, designRatios, practices, searchPlaces } = catalogue;
   return [
     ...insects.flatMap((insect) => [
       ...line('hosts', insect.id, insect.hostsSource),
@@ -55,6 +56,7 @@ export function describeSources(): readonly SourceLine[] {
       line('design-ratio', `${ratio.of} against ${ratio.against}: ${ratio.insect ?? 'any'}`, ratio),
     ),
     ...practices.flatMap((practice) => line('practice', practice.id, practice)),
+    ...searchPlaces.flatMap((place) => line('search-place', place.id, place)),
     ...[...Object.values(ASSUMPTIONS), ...Object.values(PLAN_ASSUMPTIONS), ...Object.values(SEASON_ASSUMPTIONS)].flatMap(
       (assumption) => line('assumption', assumption.id, assumption),
     ),

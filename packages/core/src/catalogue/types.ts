@@ -239,6 +239,15 @@ export interface Crop {
   readonly stagesSource: Sourced;
 }
 
+/** Where people find one stage of an insect on a crop. */
+export interface SearchPlace extends Sourced {
+  readonly id: string;
+  readonly insect: string;
+  readonly crops: readonly string[];
+  readonly stage: 'egg' | 'small-larva' | 'large-larva' | 'larva';
+  readonly where: LocalName;
+}
+
 /** A figure that Duskwatch must assume somewhere: shown wherever it is used. */
 export interface Assumption extends Sourced {
   readonly id: string;
@@ -255,4 +264,5 @@ export interface Catalogue {
   readonly designs: readonly DesignFacts[];
   readonly designRatios: readonly DesignRatio[];
   readonly practices: readonly Practice[];
+  readonly searchPlaces: readonly SearchPlace[];
 }

@@ -54,6 +54,8 @@ export interface LarvaeOutlook {
   readonly lookFor: 'nothing-yet' | 'egg' | 'small-larva' | 'large-larva' | 'larva' | 'pupa' | 'nothing-left';
   /** First day from today on when small larvae are at least the stated share; null: not in the days looked ahead. */
   readonly worthGoing: Day | null;
+  /** The same day as a distribution: by when the heat that it takes has come. Null with `worthGoing`. */
+  readonly worthGoingDates: EventForecast | null;
 }
 
 /**
@@ -83,6 +85,12 @@ export function larvaeFromMoths(
   const hatchedBy = (share: number) => days.find(({ hatched }) => hatched > 0 && hatched >= share - ROUNDING)?.on ?? null;
   const isDue = ({ amounts }: LarvaeDay) =>
     smallLarvae(amounts) > 0 && smallLarvae(amounts) >= worthGoingShare * (moths - now.amounts['next-adults']) - ROUNDING;
+  const known = days.findLast((day) => day.known && day.on <= on);
+  const datesOf = (day: Day): EventForecast =>
+    day === on && known && isDue(known)
+      ? { status: 'came', on: known.on }
+      : forecastEvent(track, heat.start, heatBy(heat, day), { measuredThrough });
+  const worthGoing = days.find((day) => day.on >= on && isDue(day))?.on ?? null;
   return {
     moths,
     unknownNights,
@@ -94,7 +102,8 @@ export function larvaeFromMoths(
     smallLarvaePeak: peakDay(days, smallLarvae),
     largeLarvaePeak: peakDay(days, ({ 'large-larva': large }) => large),
     lookFor: lookFor(now.amounts),
-    worthGoing: days.find((day) => day.on >= on && isDue(day))?.on ?? null,
+    worthGoing,
+    worthGoingDates: worthGoing === null ? null : datesOf(worthGoing),
   };
 }
 
@@ -102,6 +111,10 @@ const ROUNDING = 1e-9;
 
 /** Small larvae, or larvae where the model knows only one size. */
 const smallLarvae = (amounts: StageAmounts): number => amounts['small-larva'] + amounts.larva;
+
+/** Which stage each moth's offspring are in depends on heat alone, so the heat by a day stands for that day's mixture. */
+const heatBy = ({ start, daily }: HeatOutlook, on: Day): number =>
+  daily.subarray(0, on - start + 1).reduce((sum, heat) => sum + heat, 0);
 
 function daysOf(
   line: LifeLine,

@@ -1,7 +1,7 @@
 /** The flights of an insect at a field, and the dates of its events to come: what its traps and its weather say together. */
+import { catchDispersion } from '../advice/dispersion.ts';
 import { modelHeat } from '../advice/phenology.ts';
 import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
-import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { modelsFor } from '../catalogue/look-up.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import { type FlightAgreement, flightAgreement } from '../flight/agreement.ts';
@@ -81,7 +81,11 @@ function fittedFlights(
   const designs = [...groupBy(traps, ({ design }) => design).values()].map((own) => ({ own, caught: spans(own) }));
   const most = designs.reduce((best, one) => (mothsIn(one.caught) > mothsIn(best.caught) ? one : best));
   if (mothsIn(most.caught) === 0) return most.caught.leftOut > 0 && most.caught.spans.length === 0 ? 'no-heat' : 'nothing-caught';
-  const read = readGenerations(fit(most.caught, model, cache), track, axisFrom);
+  const read = readGenerations(
+    fit(most.caught, catchDispersion(prepared, insect, most.own[0]!.design).k, model, cache),
+    track,
+    axisFrom,
+  );
   if (read === null) return 'no-heat';
   const startsWithAxis = model.start.kind === 'calendar' && model.start.month === 1 && model.start.date === 1;
   const agreement = startsWithAxis ? flightAgreement(read, model) : [];
@@ -90,8 +94,8 @@ function fittedFlights(
 
 const mothsIn = ({ spans }: SpannedCatch): number => spans.reduce((sum, { count }) => sum + count, 0);
 
-function fit(caught: SpannedCatch, model: PhenologyModel, cache: FlightCache) {
-  const options = { k: ASSUMPTIONS.catchDispersionK.value, unit: model.heat.unit };
+function fit(caught: SpannedCatch, k: number, model: PhenologyModel, cache: FlightCache) {
+  const options = { k, unit: model.heat.unit };
   const key = contentKey(caught, options);
   const fits = cache.get(key) ?? fitFlights(caught, options);
   cache.set(key, fits);

@@ -56,6 +56,14 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
     );
   },
   weather(day, at) {
+    const { forecastMadeOn = null, date } = day;
+    if (forecastMadeOn !== null && forecastMadeOn > date)
+      at.problem(
+        'forecast_made_on',
+        `${forecastMadeOn}, for ${date}`,
+        'a day on or before the one forecast',
+        'Correct one of the two days; leave forecast_made_on empty for a measured day.',
+      );
     if (day.tminC === null || day.tmaxC === null || day.tminC <= day.tmaxC) return;
     at.problem(
       'tmin_c',

@@ -104,6 +104,8 @@ export const weatherSchema = z.object({
   tminC: z.number().min(-90).max(60).nullable(),
   tmaxC: z.number().min(-90).max(60).nullable(),
   precipitationMm: z.number().min(0).max(2_000).nullable(),
+  /** The day on which somebody forecast these figures; null, or left out, when they were measured. */
+  forecastMadeOn: isoDay.nullable().optional(),
 });
 
 export const sampleSchema = z.object({

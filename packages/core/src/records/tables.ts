@@ -122,6 +122,10 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
       tmin_c: ['Lowest temperature of the day, °C; empty when missing.', { needs: 'column' }],
       tmax_c: ['Highest temperature of the day, °C; empty when missing.', { needs: 'column' }],
       precipitation_mm: 'Precipitation of the day, mm; empty when missing.',
+      forecast_made_on: [
+        'Day on which the figures were forecast; empty when they were measured. A measured day replaces a forecast one.',
+        { extension: true },
+      ],
     },
     { primary: ['source_id', 'date'] },
   ),

@@ -1,7 +1,6 @@
 export { SEASON_ASSUMPTIONS, type SeasonAssumptionId } from './assumptions.ts';
 export * from './budget.ts';
 export * from './calendar.ts';
-export * from './dispersion.ts';
 export * from './due-stations.ts';
 export * from './from-records.ts';
 export * from './hanging-date.ts';

@@ -1,8 +1,8 @@
 /** A season plan is a value: what to hang, where, how many, when, and what each choice rests on. */
+import type { CatchDispersion } from '../advice/dispersion.ts';
 import type { Standing } from '../catalogue/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { IsoDay } from '../units/day.ts';
-import type { CatchDispersion } from './dispersion.ts';
 import type { HangBy } from './hanging-date.ts';
 import type { TrapNumberRow, TrapWishes } from './trap-table.ts';
 

@@ -1,10 +1,10 @@
 /** Which traps to hang next season, where, how many and when. */
+import { catchDispersion } from '../advice/dispersion.ts';
 import { cellKey, heatOf, type Prepared, weatherSourceOf } from '../advice/prepare.ts';
 import { cellRules, lowestPerNight, ruleForDesign } from '../advice/rules.ts';
 import { insectById, modelsFor, practicesFor } from '../catalogue/index.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
 import { addDays, type Day, day, formatDay } from '../units/day.ts';
-import { catchDispersion } from './dispersion.ts';
 import { hangBy, openingEvent } from './hanging-date.ts';
 import type { PlanLine, PlannedDesign, PlannedNumber, PlannedRule, PlanRequest, SeasonPlan, StatedPlan } from './plan-types.ts';
 import { takeDownOf } from './take-down.ts';

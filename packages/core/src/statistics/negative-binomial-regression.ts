@@ -7,6 +7,7 @@
  */
 import { ok, type Result, refuse } from '../units/problem.ts';
 import { type Family, fitLinear, type LinearFit, type Unsettled } from './generalised-linear.ts';
+import { goldenSection } from './golden-section.ts';
 import { invertCholesky } from './linear-algebra.ts';
 import { type CountTable, countTable, describeK, logLikelihood, maximiseK, notCounts } from './negative-binomial.ts';
 import {
@@ -79,7 +80,7 @@ function alternate(design: Design, table: CountTable): Settled | Unsettled {
 function adjustK(design: Design, table: CountTable, likeliest: Settled): Settled {
   let best: { readonly settled: Settled; readonly height: number } = { settled: likeliest, height: -Infinity };
   const height = (logK: number): number => {
-    const k = logK >= MOST_LOG_K ? Infinity : Math.exp(logK);
+    const k = logK >= K_SEARCH.mostLogK ? Infinity : Math.exp(logK);
     const fit = fitLinear(design, logLinear(table, k), best.settled.beta);
     if ('reason' in fit) return -Infinity;
     const size = fit.beta.length;
@@ -89,26 +90,12 @@ function adjustK(design: Design, table: CountTable, likeliest: Settled): Settled
     if (adjusted > best.height) best = { settled: { ...fit, k }, height: adjusted };
     return adjusted;
   };
-  let [low, high] = [LEAST_LOG_K, MOST_LOG_K];
-  height(high);
-  let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-  let [atLeft, atRight] = [height(left), height(right)];
-  while (high - low > 1e-4) {
-    if (atLeft > atRight) {
-      [high, right, atRight] = [right, left, atLeft];
-      left = high - GOLDEN * (high - low);
-      atLeft = height(left);
-    } else {
-      [low, left, atLeft] = [left, right, atRight];
-      right = low + GOLDEN * (high - low);
-      atRight = height(right);
-    }
-  }
+  goldenSection(height, K_SEARCH.leastLogK, K_SEARCH.mostLogK, K_SEARCH.within);
   return best.settled;
 }
 
-const [LEAST_LOG_K, MOST_LOG_K] = [Math.log(0.01), Math.log(1e4)];
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** Where the adjusted k is looked for, on its logarithm; from the upper end on, counts are taken for Poisson. */
+export const K_SEARCH = { leastLogK: Math.log(0.01), mostLogK: Math.log(1e4), within: 1e-4 } as const;
 
 function describe(
   names: readonly string[],

@@ -1,4 +1,5 @@
 /** What the traps of a field caught in earlier years, laid over this one by the calendar. */
+import { catchDispersion } from '../advice/dispersion.ts';
 import { cellKey, historyOf, type Prepared, seasonStart } from '../advice/prepare.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
@@ -37,7 +38,7 @@ export function earlierSeasons(prepared: Prepared, field: FieldRecord, insect: s
       groups.set(trap.design, group);
     }
     for (const { design, stations, intervals } of groups.values()) {
-      const points = seasonPoints(intervals).flatMap((point) => moved(point, back));
+      const points = seasonPoints(intervals, catchDispersion(prepared, insect, design).k).flatMap((point) => moved(point, back));
       if (points.every((point) => point.perNight === null)) continue;
       seasons.push({ year: yearOf(from), design, stations: [...stations].sort(), points });
     }

@@ -1,5 +1,6 @@
 /** The season's catch as a line: one rate for every stretch in which the same visits speak. */
 import { nearbyThreshold } from '../advice/catch-finding.ts';
+import { catchDispersion } from '../advice/dispersion.ts';
 import { historyOf, type Prepared, trapsThisSeason } from '../advice/prepare.ts';
 import { cellRules, ruleForDesign } from '../advice/rules.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
@@ -20,7 +21,7 @@ export function seasonLines(prepared: Prepared, field: FieldRecord, insect: stri
   }
   const lines: SeasonLine[] = [];
   for (const [design, intervals] of byDesign) {
-    const points = seasonPoints(intervals);
+    const points = seasonPoints(intervals, catchDispersion(prepared, insect, design).k);
     if (points.length === 0) continue;
     const rule = ruleForDesign(rules, design);
     lines.push({
@@ -37,8 +38,10 @@ export function seasonLines(prepared: Prepared, field: FieldRecord, insect: stri
 /**
  * Cuts the season at every visit and reads, for each stretch, all the visits whose nights cover it together.
  * A stretch that only visits without information cover, or none, is a gap: null, never zero.
+ *
+ * @param k dispersion of one visit's count; see `catchDispersion`
  */
-export function seasonPoints(intervals: readonly CatchInterval[]): SeasonPoint[] {
+export function seasonPoints(intervals: readonly CatchInterval[], k: number = ASSUMPTIONS.catchDispersionK.value): SeasonPoint[] {
   const cuts = [...new Set(intervals.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   const ordered = [...intervals].sort((a, b) => a.from - b.from);
   const points: SeasonPoint[] = [];
@@ -49,16 +52,16 @@ export function seasonPoints(intervals: readonly CatchInterval[]): SeasonPoint[]
     while (next < ordered.length && ordered[next]!.from <= from) open.push(ordered[next++]!);
     open = open.filter((interval) => interval.to > from);
     const counted = open.filter((interval) => interval.count !== null);
-    points.push(pointOf(from, to, counted));
+    points.push(pointOf(from, to, counted, k));
   }
   return points;
 }
 
-function pointOf(from: Day, to: Day, counted: readonly CatchInterval[]): SeasonPoint {
+function pointOf(from: Day, to: Day, counted: readonly CatchInterval[], k: number): SeasonPoint {
   const span = { from: formatDay(from), to: formatDay(to) };
   if (counted.length === 0) return { ...span, perNight: null, low: null, high: null };
   const { perNight, low, high } = estimateRate(sumIntervals(counted), {
-    k: ASSUMPTIONS.catchDispersionK.value,
+    k,
     level: ASSUMPTIONS.intervalLevel.value,
   });
   return { ...span, perNight, low, high };

@@ -1,9 +1,9 @@
 /** What the season pages show. */
+import type { CatchDispersion } from '../advice/dispersion.ts';
 import type { Verb } from '../advice/types.ts';
 import type { Assumption, Practice } from '../catalogue/types.ts';
 import type { PlanRecord, PricedItem, PriceRecord, SeasonRecord, StockRecord, TrapDesign, Weekday } from '../records/schema.ts';
 import type {
-  CatchDispersion,
   CostKind,
   HangBy,
   LureChange,

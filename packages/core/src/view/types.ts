@@ -122,8 +122,9 @@ export interface HeatStrip {
       readonly middle: IsoDay;
       readonly late: IsoDay;
       readonly lateOpen: boolean;
-      readonly method: 'reached' | 'past-years' | 'recent-days';
+      readonly method: 'reached' | 'own-forecast' | 'past-years' | 'recent-days';
       readonly years: number;
+      readonly forecastThrough: IsoDay | null;
     } | null;
   }[];
   readonly gap: { readonly from: IsoDay; readonly to: IsoDay } | null;

@@ -6,17 +6,29 @@ import type { DailyExtremes } from './types.ts';
  * One series of daily extremes per weather source, from records in any order.
  *
  * A day without a record is missing. So is a half-told day (only one extreme) and a day whose minimum lies above its
- * maximum: neither says what the temperature did between.
+ * maximum: neither says what the temperature did between. A day that somebody forecast was not measured, and is left out.
  */
 export function seriesFromRecords(records: readonly WeatherRecord[]): Map<string, DailyExtremes> {
-  const bySource = new Map<string, { day: Day; record: WeatherRecord }[]>();
+  return bySource(records.filter((record) => !isForecast(record)));
+}
+
+/** The same of the days that somebody forecast by `on`: the weather to come as it was thought to be on that day. */
+export function forecastsFromRecords(records: readonly WeatherRecord[], on: Day): Map<string, DailyExtremes> {
+  return bySource(records.filter((record) => isForecast(record) && day(record.forecastMadeOn!) <= on));
+}
+
+/** True for a day whose extremes were forecast and have not been replaced by measured ones. */
+export const isForecast = (record: WeatherRecord): boolean => (record.forecastMadeOn ?? null) !== null;
+
+function bySource(records: readonly WeatherRecord[]): Map<string, DailyExtremes> {
+  const lists = new Map<string, { day: Day; record: WeatherRecord }[]>();
   for (const record of records) {
     const told = { day: day(record.date), record };
-    const list = bySource.get(record.sourceId);
+    const list = lists.get(record.sourceId);
     if (list) list.push(told);
-    else bySource.set(record.sourceId, [told]);
+    else lists.set(record.sourceId, [told]);
   }
-  return new Map([...bySource].map(([sourceId, list]) => [sourceId, seriesOf(sourceId, list)]));
+  return new Map([...lists].map(([sourceId, list]) => [sourceId, seriesOf(sourceId, list)]));
 }
 
 function seriesOf(sourceId: string, list: readonly { day: Day; record: WeatherRecord }[]): DailyExtremes {

@@ -1,9 +1,10 @@
 /** English. */
-import type { Advice, Caution, Evidence } from '../advice/types.ts';
+import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
 import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { day, type IsoDay } from '../units/day.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../units/temperature.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
+import { larvaeReason, larvaeSentence } from './larvae.en.ts';
 import type { Wording, WordingOptions } from './types.ts';
 
 const verb: Wording['verb'] = {
@@ -21,6 +22,14 @@ const design: Wording['design'] = {
   'wire-cone': 'wire cone',
   delta: 'delta trap',
   other: 'other design',
+};
+
+const standing: Wording['standing'] = {
+  published: 'published',
+  practice: 'common practice, no source',
+  memory: 'recalled, source not at hand',
+  own: 'this program’s own',
+  chosen: 'figure chosen by Duskwatch, no source',
 };
 
 const event: Wording['event'] = {
@@ -69,13 +78,7 @@ export function english(options: WordingOptions): Wording {
     language: 'en',
     verb,
     confidence: { high: 'well supported', moderate: 'moderately supported', low: 'weakly supported' },
-    standing: {
-      published: 'published',
-      practice: 'common practice, no source',
-      memory: 'recalled, source not at hand',
-      own: 'this program’s own',
-      chosen: 'figure chosen by Duskwatch, no source',
-    },
+    standing,
     design,
     condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
     event,
@@ -119,6 +122,7 @@ function headline(advice: Advice, date: Dates): string {
       return `A decision on ${insect} is due${by}, with a licensed adviser.${next}`;
     }
     case 'scout':
+      if (first?.kind === 'larvae') return `Go and look for ${insect}${by}: ${larvaeReason(first, date)}.`;
       return first?.kind === 'event'
         ? `Go and look for ${insect}${by}: ${event[first.event]} ${first.status === 'now' ? 'due now' : 'expected soon'}.`
         : `Go and look for ${insect}${by}: the catch is close to the rule or adding up below it.`;
@@ -157,7 +161,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
         item.needed.length === 0 ? 'the rules hold at any stage' : `the rules hold at ${item.needed.map(readable).join(', ')}`
       }.`;
     case 'rate': {
-      const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${exact(item.k)}`;
+      const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)} ${dispersion(item.kBasis)}`;
       return `${plural(item.count, 'moth')} in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): ${figure(item.perNight)} per trap per night, ${percent(item.level)} interval ${figure(item.low)}–${figure(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -217,6 +221,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       }. Designs are not pooled.`;
     case 'sampling':
       return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${item.sign === 'egg-masses' ? `1 on ${fine(1 / item.share)} ${readable(item.unit)}` : percent(item.share)} (${citation(item.source) ?? 'common practice, no source'}).`;
+    case 'larvae':
+      return larvaeSentence(item, design[item.design], standing[item.standing], date, unit);
     case 'trend':
       return item.direction === 'unclear'
         ? `No clear trend over the last ${item.visits} visits (${design[item.design]}).`
@@ -226,6 +232,17 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
         ? `Trap ${item.trapId} held ${item.got} other moths beside ${item.before} of the target on ${date(item.on)}: look-alikes are worth a second look.`
         : `Trap ${item.trapId} counted ${item.got} on ${date(item.on)} after ${item.before} were left in it: ask the scout.`;
   }
+}
+
+function dispersion(basis: KBasis): string {
+  if (basis.from === 'own-checks')
+    return `from ${plural(basis.counts, 'count')} of this program’s own, ${fine(basis.low)}–${fine(basis.high)}`;
+  const why = {
+    'too-few-checks': 'too few traps checked in the same nights to estimate it',
+    'no-scatter-found': 'this program’s own checks scatter less',
+    'no-fit': 'this program’s own checks give no estimate',
+  };
+  return `assumed: ${why[basis.why]}`;
 }
 
 function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
@@ -250,8 +267,13 @@ function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: Te
   if (item.status === 'past') return `${name}: past (${heat}).`;
   if (item.expected === null) return `${name}: ahead, date not known (${heat}).`;
   const { early, middle, late, lateOpen, method, years } = item.expected;
+  const { forecastThrough } = item.expected;
+  if (method === 'own-forecast') return `${name}: ${date(middle)}, by your own weather forecast (${heat}).`;
+  const after = forecastThrough === null ? '' : ` after your own forecast to ${date(forecastThrough)}`;
   const how =
-    method === 'past-years' ? `from ${plural(years, 'past year')} at this source` : 'if the coming days are like the last 14';
+    method === 'past-years'
+      ? `from ${plural(years, 'past year')} at this source${after}`
+      : `if the coming days are like the last 14${after}`;
   return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''} ${how} (${heat}).`;
 }
 

@@ -1,9 +1,10 @@
 /** Spanish. */
-import type { Advice, Caution, Evidence } from '../advice/types.ts';
+import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
 import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { day, type IsoDay } from '../units/day.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../units/temperature.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
+import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
 import type { Wording, WordingOptions } from './types.ts';
 
 const verb: Wording['verb'] = {
@@ -21,6 +22,14 @@ const design: Wording['design'] = {
   'wire-cone': 'cono de alambre',
   delta: 'trampa delta',
   other: 'otro diseño',
+};
+
+const standing: Wording['standing'] = {
+  published: 'publicado',
+  practice: 'práctica común, sin fuente',
+  memory: 'recordado, fuente no a mano',
+  own: 'propio de este programa',
+  chosen: 'cifra elegida por Duskwatch, sin fuente',
 };
 
 const event: Wording['event'] = {
@@ -53,6 +62,7 @@ const decimal = (text: string) => text.replace('under ', 'menos de ').replace('o
 const number = (value: number) => decimal(figure(value));
 const given = (value: number) => decimal(exact(value));
 const share = (value: number) => decimal(percent(value));
+const says: SpanishSays = { date, given, share };
 const plural = (count: number, one: string, many = `${one}s`) => `${number(count)} ${count === 1 ? one : many}`;
 const insectName = (id: string) => insectById(id)?.commonName.es ?? id;
 const cropName = (id: string) => cropById(id)?.name.es ?? id.replaceAll('-', ' ');
@@ -82,13 +92,7 @@ export function spanish(options: WordingOptions): Wording {
     language: 'es',
     verb,
     confidence: { high: 'bien fundado', moderate: 'medianamente fundado', low: 'débilmente fundado' },
-    standing: {
-      published: 'publicado',
-      practice: 'práctica común, sin fuente',
-      memory: 'recordado, fuente no a mano',
-      own: 'propio de este programa',
-      chosen: 'cifra elegida por Duskwatch, sin fuente',
-    },
+    standing,
     design,
     condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
     event,
@@ -132,6 +136,7 @@ function headline(advice: Advice): string {
       return `Toca decidir sobre ${insect}${by}, con un asesor autorizado.${next}`;
     }
     case 'scout':
+      if (first?.kind === 'larvae') return `Vaya a buscar ${insect}${by}: ${larvaeReason(first, says)}.`;
       return first?.kind === 'event'
         ? `Vaya a buscar ${insect}${by}: ${event[first.event]}, ${first.status === 'now' ? 'ahora' : 'pronto'}.`
         : `Vaya a buscar ${insect}${by}: la captura está cerca de la regla o se acumula por debajo de ella.`;
@@ -174,7 +179,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
           : `las reglas valen en ${item.needed.map(stageName).join(', ')}`
       }.`;
     case 'rate': {
-      const spread = item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${given(item.k)}`;
+      const spread =
+        item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))} ${dispersion(item.kBasis)}`;
       return `${plural(item.count, 'polilla')} en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): ${number(item.perNight)} por trampa y noche, intervalo del ${share(item.level)} ${number(item.low)}–${number(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -232,6 +238,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
       }. Los diseños no se mezclan.`;
     case 'sampling':
       return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${item.sign === 'egg-masses' ? `1 en ${decimal(fine(1 / item.share))} ${unitName(item.unit)}` : share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
+    case 'larvae':
+      return larvaeSentence(item, design[item.design], standing[item.standing], says, unit);
     case 'trend':
       return item.direction === 'unclear'
         ? `Sin tendencia clara en las últimas ${item.visits} visitas (${design[item.design]}).`
@@ -256,6 +264,17 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
   }
 }
 
+function dispersion(basis: KBasis): string {
+  if (basis.from === 'own-checks')
+    return `según ${plural(basis.counts, 'conteo')} de este programa, ${decimal(fine(basis.low))}–${decimal(fine(basis.high))}`;
+  const why = {
+    'too-few-checks': 'pocas trampas revisadas en las mismas noches para estimarlo',
+    'no-scatter-found': 'los conteos de este programa varían menos',
+    'no-fit': 'los conteos de este programa no dan una estimación',
+  };
+  return `supuesto: ${why[basis.why]}`;
+}
+
 function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
   const { span, published } = heatSpan(item, unit, given);
   const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
@@ -265,10 +284,13 @@ function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit
   if (item.status === 'past') return `${name}: ya pasó (${heat}).`;
   if (item.expected === null) return `${name}: por venir, fecha desconocida (${heat}).`;
   const { early, middle, late, lateOpen, method, years } = item.expected;
+  const { forecastThrough } = item.expected;
+  if (method === 'own-forecast') return `${name}: ${date(middle)}, según su propio pronóstico del tiempo (${heat}).`;
+  const after = forecastThrough === null ? '' : `, después de su propio pronóstico hasta el ${date(forecastThrough)}`;
   const how =
     method === 'past-years'
-      ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente`
-      : 'si los próximos días son como los últimos 14';
+      ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente${after}`
+      : `si los próximos días son como los últimos 14${after}`;
   return `${name}: hacia ${date(middle)}, entre ${date(early)} y ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).`;
 }
 

@@ -36,6 +36,7 @@ const evidence = ofKind<Evidence>({
   'other-design': true,
   question: true,
   sampling: true,
+  larvae: true,
   trend: true,
 });
 

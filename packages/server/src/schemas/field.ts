@@ -21,8 +21,9 @@ const expectedDay = z.object({
   middle: date,
   late: date,
   lateOpen: z.boolean(),
-  method: z.enum(['reached', 'past-years', 'recent-days']),
+  method: z.enum(['reached', 'own-forecast', 'past-years', 'recent-days']),
   years: z.int(),
+  forecastThrough: date.nullable().describe("Last day of the user's own weather forecast that the dates rest on."),
 });
 
 const event = oneOf<EventId>({

@@ -61,6 +61,7 @@ export const settingsEn = {
       'weather-adjustment': 'Adjustments for weather',
       'sample-size': 'Sample sizes',
       'look-for': 'What scouts look for',
+      'search-place': 'Where to look',
       design: 'Trap designs',
       'design-ratio': 'Designs side by side',
       practice: 'Practices',

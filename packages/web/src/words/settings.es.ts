@@ -63,6 +63,7 @@ export const settingsEs: SettingsWords = {
       'weather-adjustment': 'Ajustes por el tiempo',
       'sample-size': 'Tamaños de muestra',
       'look-for': 'Qué se busca al muestrear',
+      'search-place': 'Dónde buscar',
       design: 'Diseños de trampa',
       'design-ratio': 'Diseños comparados',
       practice: 'Prácticas',

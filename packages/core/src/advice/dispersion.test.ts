@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { prepare } from '../advice/index.ts';
-import { checkOf, programOf, trapOf } from '../advice/test-program.ts';
+import { trapNumberRow, trapNumberTable, trapsEnough } from '../season/trap-table.ts';
 import { randomFrom } from '../statistics/random.testing.ts';
 import { addDays, day, formatDay } from '../units/day.ts';
 import { catchDispersion } from './dispersion.ts';
-import { trapNumberRow, trapNumberTable, trapsEnough } from './trap-table.ts';
+import { prepare } from './prepare.ts';
+import { checkOf, programOf, trapOf } from './test-program.ts';
 
 /** Four traps at one field, checked together, with a mean that changes from one visit to the next. */
 function invented(k: number, visits: number, seed: number, traps = 4) {

@@ -1,12 +1,13 @@
 /** How much traps of one field differ in the same nights, from a program's own checks. */
-import { historyOf, type Prepared } from '../advice/prepare.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import type { Assumption } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import { groupBy } from '../learn/group-by.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import { indicatorColumns, negativeBinomialRegression, withIntercept } from '../statistics/index.ts';
-import { SEASON_ASSUMPTIONS } from './assumptions.ts';
+import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
+import { dispersionWithinBlocks } from '../statistics/block-dispersion.ts';
+import { historyOf, once, type Prepared } from './prepare.ts';
+import type { KBasis } from './types.ts';
 
 export type DispersionReason =
   /** The program's own figure is used. */
@@ -42,18 +43,12 @@ const Z_95 = 1.959963984540054;
  * Counts are negative binomial with a mean of their own for each field and stretch of nights, so that only the scatter
  * between traps is left; likelihood is adjusted for the many means. Stretches in which nothing was caught say nothing of
  * k and are left out. A lasting difference between places is part of the scatter, as it is for whoever reads the mean.
+ *
+ * Estimated once for a prepared program: one more check (`withCheck`) does not move it, the next preparation does.
  */
 export function catchDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
-  const known = estimates.get(prepared) ?? new Map<string, CatchDispersion>();
-  estimates.set(prepared, known);
-  const key = `${insect}\n${design}`;
-  const found = known.get(key) ?? estimateDispersion(prepared, insect, design);
-  known.set(key, found);
-  return found;
+  return once(prepared, `dispersion\n${insect}\n${design}`, () => estimateDispersion(prepared, insect, design));
 }
-
-/** A plan asks the same for every area; one more check makes another `Prepared`, and so another estimate. */
-const estimates = new WeakMap<Prepared, Map<string, CatchDispersion>>();
 
 function estimateDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
   const blocks = sharedNights(prepared, insect, design);
@@ -72,28 +67,29 @@ function estimateDispersion(prepared: Prepared, insect: string, design: TrapDesi
   )
     return assumed('too-few-checks');
 
-  const labels = blocks.flatMap((block, index) => block.map(() => String(index)));
-  const fit = negativeBinomialRegression({
-    y: counts.map(({ count }) => count!),
-    ...withIntercept(counts.length, indicatorColumns('nights', labels)),
-    dispersion: 'adjusted',
-  });
-  if (!fit.ok) return assumed('no-fit');
-  const { k, kStandardError } = fit.value;
-  if (!fit.value.overdispersed || kStandardError === null) return assumed('no-scatter-found');
+  const fit = dispersionWithinBlocks(blocks.map((block) => block.map(({ count }) => count!)));
+  if (fit === null) return assumed('no-fit');
+  const { k, kStandardError } = fit;
+  if (!fit.overdispersed || kStandardError === null) return assumed('no-scatter-found');
   const reach = Math.exp((Z_95 * kStandardError) / k);
   return { k, reason: 'own-checks', assumption: null, low: k / reach, high: k * reach, ...seen };
+}
+
+/** What a rate says of the k behind it. */
+export function kBasis({ reason, low, high, counts }: CatchDispersion): KBasis {
+  return reason === 'own-checks' ? { from: reason, low: low!, high: high!, counts } : { from: 'assumed', why: reason };
 }
 
 /** Informative intervals of two or more traps over the same nights at one field, with some catch; each interval once. */
 function sharedNights(prepared: Prepared, insect: string, design: TrapDesign): CatchInterval[][] {
   const rows: { readonly field: string; readonly interval: CatchInterval }[] = [];
-  for (const trap of prepared.traps.values()) {
-    if (trap.insect !== insect || trap.design !== design) continue;
-    for (const interval of historyOf(prepared, trap).intervals) {
-      if (interval.count === null || interval.lurePastLife === true) continue;
-      for (const field of trap.informs) rows.push({ field, interval });
-    }
+  for (const [cell, informing] of prepared.trapsByCell) {
+    const own = informing.filter((trap) => trap.insect === insect && trap.design === design);
+    // One trap alone in its field shares no nights with another.
+    if (own.length < 2) continue;
+    for (const trap of own)
+      for (const interval of historyOf(prepared, trap).intervals)
+        if (interval.count !== null && interval.lurePastLife !== true) rows.push({ field: cell, interval });
   }
   const used = new Set<CatchInterval>();
   const blocks: CatchInterval[][] = [];
