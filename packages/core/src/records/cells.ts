@@ -1,5 +1,6 @@
 /** One cell of a table: text to value with what is wrong said, and value back to the same text. */
 import { parseDay } from '../units/day.ts';
+import type { Fault, Hint } from '../units/fault.ts';
 import { celsius } from '../units/temperature.ts';
 import type { Column } from './columns.ts';
 import { nearest } from './nearest.ts';
@@ -9,9 +10,12 @@ import { explainDay } from './written-day.ts';
 export class CellFault {
   readonly expected: string;
   readonly fix: string;
-  constructor(expected: string, fix: string) {
+  /** Null where only files are read, and files are spoken of in English. */
+  readonly fault: Fault | null;
+  constructor(expected: string, fix: string, fault: Fault | null = null) {
     this.expected = expected;
     this.fix = fix;
+    this.fault = fault;
   }
 }
 
@@ -29,7 +33,11 @@ export function cellReader(column: Column, style: CellStyle): (cell: string) => 
   const read = readers[column.type](column, style);
   const empty =
     column.needs === 'cell'
-      ? new CellFault(`${wanted(column)}; this column may not be empty`, `Fill in ${column.name}, or remove the row.`)
+      ? new CellFault(
+          `${wanted(column)}; this column may not be empty`,
+          `Fill in ${column.name}, or remove the row.`,
+          unreadable(column, { kind: 'fill-in' }),
+        )
       : column.empty;
   const fresh = Array.isArray(empty);
   return (cell) => (isEmpty(cell) ? (fresh ? [] : empty) : read(cell));
@@ -69,23 +77,30 @@ function readText(column: Column) {
   const longest = column.maxLength ?? Number.POSITIVE_INFINITY;
   const read = (cell: string) => {
     const text = column.isId ? cell.trim() : cell;
-    if (text.length > longest) return new CellFault(`at most ${longest} characters`, `Shorten it: it has ${text.length}.`);
-    if (column.isId && /[;|]/.test(text)) return new CellFault('no ; or | here', 'Write it with another sign, such as a dash.');
+    if (text.length > longest)
+      return new CellFault(`at most ${longest} characters`, `Shorten it: it has ${text.length}.`, {
+        kind: 'too-long',
+        longest,
+        length: text.length,
+      });
+    if (column.isId && /[;|]/.test(text))
+      return new CellFault('no ; or | here', 'Write it with another sign, such as a dash.', { kind: 'sign-in-id' });
     return text;
   };
   return column.isId ? remember(read) : read;
 }
 
-function readDay() {
+function readDay(column: Column) {
   return remember((cell: string) => {
     const text = cell.trim();
-    return parseDay(text) === null ? faultyDay(text) : text;
+    return parseDay(text) === null ? faultyDay(column, text) : text;
   });
 }
 
-function faultyDay(text: string): CellFault {
-  const { expected, fix } = explainDay(text);
-  return new CellFault(expected, fix);
+function faultyDay(column: Column, text: string): CellFault {
+  const { expected, fix, meant } = explainDay(text);
+  const fault: Fault = meant === null ? { kind: 'no-such-day' } : unreadable(column, { kind: 'write', texts: meant });
+  return new CellFault(expected, fix, fault);
 }
 
 function readNumber(column: Column, style: CellStyle, whole: boolean) {
@@ -94,8 +109,9 @@ function readNumber(column: Column, style: CellStyle, whole: boolean) {
     const text = style.decimalComma ? cell.trim().replace(/^([^.,]*),([^.,]*)$/, '$1.$2') : cell.trim();
     const value = Number(text);
     if (!NUMBER.test(text) || !Number.isFinite(value)) return notANumber(column, text);
-    if (whole && !Number.isInteger(value)) return new CellFault(wanted(column), 'Write a whole number: correct the figure.');
-    if (value < low || value > high) return new CellFault(wanted(column), outOfRange(column, value));
+    if (whole && !Number.isInteger(value))
+      return new CellFault(wanted(column), 'Write a whole number: correct the figure.', unreadable(column, { kind: 'whole' }));
+    if (value < low || value > high) return outOfRange(column, value);
     return column.fahrenheit ? celsius(value, 'F') : value;
   });
 }
@@ -103,18 +119,22 @@ function readNumber(column: Column, style: CellStyle, whole: boolean) {
 function notANumber(column: Column, text: string): CellFault {
   const decimalComma = /^[+-]?\d+,\d+$/.test(text);
   if (decimalComma) {
-    return new CellFault(wanted(column), `Write ${text.replace(',', '.')} if the comma is a decimal comma.`);
+    const point = text.replace(',', '.');
+    const meant = unreadable(column, { kind: 'write', texts: [point] });
+    return new CellFault(wanted(column), `Write ${point} if the comma is a decimal comma.`, meant);
   }
   const optional = column.needs === 'cell' ? '' : ' Leave the cell empty when it is not known.';
-  return new CellFault(wanted(column), `Write figures only.${optional}`);
+  return new CellFault(wanted(column), `Write figures only.${optional}`, unreadable(column, { kind: 'figures-only' }));
 }
 
-function outOfRange(column: Column, value: number): string {
+function outOfRange(column: Column, value: number): CellFault {
   if (column.name.endsWith('_c') && column.maximum !== null && value > column.maximum) {
     const inFahrenheit = column.name.replace(/_c$/, '_f');
-    return `${value} looks like °F: if the column is in °F, name it ${inFahrenheit} (and its partner too); otherwise correct it.`;
+    const fix = `${value} looks like °F: if the column is in °F, name it ${inFahrenheit} (and its partner too); otherwise correct it.`;
+    return new CellFault(wanted(column), fix, unreadable(column, { kind: 'fahrenheit' }));
   }
-  return value < 0 && column.minimum === 0 ? 'A negative figure cannot be: correct it.' : 'Correct the figure.';
+  const fix = value < 0 && column.minimum === 0 ? 'A negative figure cannot be: correct it.' : 'Correct the figure.';
+  return new CellFault(wanted(column), fix, unreadable(column, { kind: 'correct' }));
 }
 
 function readWord(column: Column) {
@@ -127,7 +147,9 @@ function readWord(column: Column) {
       .trim()
       .toLowerCase()
       .replace(/[\s_]+/g, '-');
-    return known.get(plain) ?? new CellFault(wanted(column), useNearest(cell, words));
+    return (
+      known.get(plain) ?? new CellFault(wanted(column), useNearest(cell, words), unreadable(column, nearestHint(cell, words)))
+    );
   };
 }
 
@@ -136,7 +158,7 @@ function readYesNo(column: Column) {
     const plain = cell.trim().toLowerCase();
     if (YES.has(plain)) return true;
     if (NO.has(plain)) return false;
-    return new CellFault(wanted(column), `Write yes or no in ${column.name}.`);
+    return new CellFault(wanted(column), `Write yes or no in ${column.name}.`, unreadable(column, { kind: 'correct' }));
   });
 }
 
@@ -148,10 +170,22 @@ function readList() {
       .filter((item) => item !== '');
 }
 
+const nearestHint = (written: string, words: Iterable<string>): Hint => {
+  const close = nearest(written, words);
+  return close === null ? { kind: 'one-of' } : { kind: 'write', texts: [close] };
+};
+
 export const useNearest = (written: string, words: Iterable<string>): string => {
   const close = nearest(written, words);
   return close === null ? 'Use one of these words.' : `Did you mean ${close}?`;
 };
+
+/** What is wrong with a cell that does not hold what its column should. */
+export const unreadable = ({ type, minimum, maximum }: Column, hint: Hint): Fault => ({
+  kind: 'unreadable',
+  wanted: { type, minimum, maximum },
+  hint,
+});
 
 /** What a cell of the column may hold, in words. */
 export function wanted(column: Column): string {

@@ -40,7 +40,7 @@ export function checkReferences(program: Program, context: Context, claimed: Cla
     const thing = to === 'fields' ? 'field_id' : 'trap_id';
     const close = nearestFew(id, ids);
     const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Add it to ${to}.csv, or correct it.`;
-    problemAt(context, kind, index)(column, id, `a ${thing} that is in ${to}.csv`, fix);
+    problemAt(context, kind, index)(column, id, `a ${thing} that is in ${to}.csv`, fix, { kind: 'unknown-reference', to, close });
   };
 
   for (const { kind, foreignKeys } of allTables) {
@@ -68,7 +68,11 @@ function checkWhileHung({ traps, checks }: Program, context: Context): void {
     if (trap === undefined || (trap.takenDownOn !== null && trap.takenDownOn < trap.hungOn)) return;
     if (checkedOn < trap.hungOn) {
       const expected = `a day on or after ${trap.hungOn}, when trap ${trapId} was hung`;
-      problemAt(context, 'checks', index)('checked_on', checkedOn, expected, 'Correct the day here, or hung_on in traps.csv.');
+      problemAt(context, 'checks', index)('checked_on', checkedOn, expected, 'Correct the day here, or hung_on in traps.csv.', {
+        kind: 'before-hung',
+        trapId,
+        hungOn: trap.hungOn,
+      });
     } else if (trap.takenDownOn !== null && checkedOn > trap.takenDownOn) {
       const expected = `a day up to ${trap.takenDownOn}, when trap ${trapId} was taken down`;
       problemAt(context, 'checks', index)(
@@ -76,6 +80,7 @@ function checkWhileHung({ traps, checks }: Program, context: Context): void {
         checkedOn,
         expected,
         'Correct the day here, or taken_down_on in traps.csv.',
+        { kind: 'after-taken-down', trapId, takenDownOn: trap.takenDownOn },
       );
     }
   });
@@ -97,7 +102,11 @@ function checkWeatherSources({ fields, weather }: Program, context: Context): vo
   fields.forEach(({ weatherSource }, index) => {
     if (weatherSource === null || sources.has(weatherSource)) return;
     const close = nearestFew(weatherSource, sources);
-    const fix = `Use ${(close.length > 0 ? close : [...sources].slice(0, 5)).join(' or ')}, or add its days to weather.csv.`;
-    problemAt(context, 'fields', index)('weather_source', weatherSource, 'a source_id that is in weather.csv', fix);
+    const known = close.length > 0 ? close : [...sources].slice(0, 5);
+    const fix = `Use ${known.join(' or ')}, or add its days to weather.csv.`;
+    problemAt(context, 'fields', index)('weather_source', weatherSource, 'a source_id that is in weather.csv', fix, {
+      kind: 'unknown-weather-source',
+      known,
+    });
   });
 }

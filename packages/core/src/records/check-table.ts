@@ -1,5 +1,6 @@
 /** What can be wrong within one table whose cells each read well. */
 
+import type { Fault } from '../units/fault.ts';
 import type { Context } from './locate.ts';
 import { nearest, nearestFew } from './nearest.ts';
 import { naturalKey, type RecordKind, type RecordOf } from './program.ts';
@@ -20,20 +21,21 @@ export function checkTable<K extends RecordKind>(kind: K, records: readonly Reco
   else checkKeys(kind, records, context);
 }
 
-type Say = (column: string, got: string, expected: string, fix: string) => void;
+type Say = (column: string, got: string, expected: string, fix: string, fault: Fault) => void;
 type At = Context & { readonly problem: Say };
 
 /** Reports problems of one record. */
 export function problemAt(context: Context, kind: RecordKind, index: number): Say {
-  return (column, got, expected, fix) =>
-    context.report({ where: { ...context.locate(kind, index), column }, got, expected, fix });
+  return (column, got, expected, fix, fault) =>
+    context.report({ where: { ...context.locate(kind, index), column }, got, expected, fix, fault });
 }
 
 const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => void } = {
   fields(field, at) {
     inOrder(at, ['planted_on', field.plantedOn], ['harvest_on', field.harvestOn]);
     if (field.timeZone !== null && !isTimeZone(field.timeZone)) {
-      at.problem('time_zone', field.timeZone, 'an IANA time zone', 'Write it like America/Halifax, or leave it empty.');
+      const fix = 'Write it like America/Halifax, or leave it empty.';
+      at.problem('time_zone', field.timeZone, 'an IANA time zone', fix, { kind: 'time-zone' });
     }
   },
   stages: () => {},
@@ -45,7 +47,10 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
   checks(check, at) {
     if (check.visit > MAX_VISITS) {
       const got = `more than ${MAX_VISITS} visits to trap ${check.trapId} on ${check.checkedOn}`;
-      at.problem('checked_on', got, `up to ${MAX_VISITS} visits to a trap on a day`, 'Check the dates.');
+      at.problem('checked_on', got, `up to ${MAX_VISITS} visits to a trap on a day`, 'Check the dates.', {
+        kind: 'too-many-visits',
+        most: MAX_VISITS,
+      });
     }
     if (check.targetCount !== null || check.condition === 'unfit') return;
     at.problem(
@@ -53,6 +58,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
       `nothing, at a ${check.condition} visit`,
       'a count: not counted is not zero',
       'Write the count (0 when the trap held none), or set condition to unfit if nothing could be counted.',
+      { kind: 'uncounted' },
     );
   },
   weather(day, at) {
@@ -70,6 +76,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
       `tmin ${shortC(day.tminC)} above tmax ${shortC(day.tmaxC)}`,
       "a night's low at or below the day's high",
       'Check whether the two were swapped; leave a wrong one empty.',
+      { kind: 'low-above-high' },
     );
   },
   samples(sample, at) {
@@ -80,6 +87,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
       `${sample.unitsInfested} infested of ${sample.unitsExamined} examined`,
       'no more units infested than examined',
       'Correct one of the two; insects counted go in total_count.',
+      { kind: 'infested-above-examined', infested: sample.unitsInfested, examined: sample.unitsExamined },
     );
   },
   treatments(treatment, at) {
@@ -108,7 +116,11 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
     inOrder(at, ['opened_on', stock.openedOn], ['expires_on', stock.expiresOn]);
     if (stock.wornOut === null || stock.wornOut <= stock.onHand) return;
     const got = `${stock.wornOut} worn out of ${stock.onHand} on hand`;
-    at.problem('worn_out', got, 'no more worn out than on hand', 'Correct one of the two.');
+    at.problem('worn_out', got, 'no more worn out than on hand', 'Correct one of the two.', {
+      kind: 'worn-above-stock',
+      wornOut: stock.wornOut,
+      onHand: stock.onHand,
+    });
   },
 };
 
@@ -117,21 +129,29 @@ const shortC = (value: number): string => `${Number(value.toFixed(2))} °C`;
 
 function inOrder(at: At, [first, from]: [string, string | null], [second, to]: [string, string | null]): void {
   if (from === null || to === null || from <= to) return;
-  at.problem(second, to, `a day on or after ${first}, ${from}`, `Correct ${first} or ${second}: they are in the wrong order.`);
+  const fix = `Correct ${first} or ${second}: they are in the wrong order.`;
+  at.problem(second, to, `a day on or after ${first}, ${from}`, fix, { kind: 'wrong-order', first, from, second });
 }
 
 function oneOf(at: At, column: string, word: string, words: readonly string[]): void {
   if (words.includes(word)) return;
   const close = nearest(word, words);
   const fix = close === null ? `Use one of ${words.join(', ')}.` : `Did you mean ${close}?`;
-  at.problem(column, word, `one of ${words.join(', ')}`, fix);
+  at.problem(column, word, `one of ${words.join(', ')}`, fix, {
+    kind: 'unreadable',
+    wanted: { type: 'word', minimum: null, maximum: null },
+    hint: close === null ? { kind: 'one-of' } : { kind: 'write', texts: [close] },
+  });
 }
 
 function knownInsect(at: At, insect: string, column = 'insect'): void {
   if (at.words === null || at.words.insects.includes(insect)) return;
   const close = nearestFew(insect, at.words.insects);
   const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Use one of ${at.words.insects.join(', ')}.`;
-  at.problem(column, insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea', fix);
+  at.problem(column, insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea', fix, {
+    kind: 'unknown-insect',
+    close,
+  });
 }
 
 export function knownStage(at: Pick<At, 'words' | 'problem'>, column: string, crop: string, stage: string): void {
@@ -139,7 +159,11 @@ export function knownStage(at: Pick<At, 'words' | 'problem'>, column: string, cr
   if (at.words === null || known === null || at.words.stage(crop, stage) !== null) return;
   const close = nearest(stage, known);
   const fix = close === null ? `Use one of ${known.join(', ')}.` : `Did you mean ${close}?`;
-  at.problem(column, stage, `a growth stage of ${crop}, in words or as a BBCH code`, fix);
+  at.problem(column, stage, `a growth stage of ${crop}, in words or as a BBCH code`, fix, {
+    kind: 'unknown-stage',
+    crop,
+    close: close === null ? known : [close],
+  });
 }
 
 function checkKeys<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[], context: Context): void {
@@ -158,6 +182,7 @@ function checkKeys<K extends RecordKind>(kind: K, records: readonly RecordOf<K>[
       key.replaceAll('|', ', '),
       `each ${primaryKey.join(' + ')} once; ${row === undefined ? 'an earlier record' : `row ${row}`} has it already`,
       'Remove one of the two, or correct the one that is wrong.',
+      { kind: 'key-twice' },
     );
   });
 }
@@ -171,6 +196,7 @@ function checkRepeats(checks: readonly RecordOf<'checks'>[], context: Context): 
       `${trapId}, ${checkedOn}: repeats ${row === undefined ? 'an earlier check' : `row ${row}`} exactly`,
       'a second visit on a day to differ from the first in something',
       'Remove the repeated row; if there were two visits alike, say so in the note of the second.',
+      { kind: 'repeated-check' },
     );
   }
 }

@@ -7,6 +7,7 @@ export * from './nearest.ts';
 export * from './program.ts';
 export * from './schema.ts';
 export * from './scope.ts';
+export * from './shape-fault.ts';
 export * from './sheet-match.ts';
 export * from './tables.ts';
 export * from './visits.ts';

@@ -26,24 +26,27 @@ function keep(readings: Partial<Record<DateOrder, IsoDay | null>>): Partial<Reco
   return Object.fromEntries(Object.entries(readings).filter(([, day]) => day !== null));
 }
 
-/** What a cell that should hold `YYYY-MM-DD` and does not should hold instead. */
-export function explainDay(written: string): { expected: string; fix: string } {
+/** What a cell that should hold `YYYY-MM-DD` and does not should hold instead; `meant` is null for a day that does not exist. */
+export function explainDay(written: string): { expected: string; fix: string; meant: readonly string[] | null } {
   const expected = 'a calendar day as YYYY-MM-DD';
   const text = written.trim();
   const iso = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (iso) return { expected: `a day that exists; ${monthLength(iso[1]!, iso[2]!)}`, fix: 'Correct the day.' };
+  if (iso) return { expected: `a day that exists; ${monthLength(iso[1]!, iso[2]!)}`, fix: 'Correct the day.', meant: null };
   const readings = dayReadings(text);
   const days = [...new Set(Object.values(readings))];
-  if (days.length === 1) return { expected, fix: `Write ${days[0]}.` };
+  if (days.length === 1) return { expected, fix: `Write ${days[0]}.`, meant: days };
   if (days.length === 2) {
-    return { expected, fix: `Write ${readings.dmy} if the day comes first, or ${readings.mdy} if the month comes first.` };
+    const fix = `Write ${readings.dmy} if the day comes first, or ${readings.mdy} if the month comes first.`;
+    return { expected, fix, meant: days };
   }
   const withTime = /^(\d{4}-\d{2}-\d{2})[T ]/.exec(text);
-  if (withTime && parseDay(withTime[1]!) !== null) return { expected, fix: `Leave the time out: write ${withTime[1]}.` };
+  if (withTime && parseDay(withTime[1]!) !== null)
+    return { expected, fix: `Leave the time out: write ${withTime[1]}.`, meant: [withTime[1]!] };
   if (SPREADSHEET_DAY.test(text)) {
-    return { expected, fix: `This looks like a spreadsheet's day number: write ${spreadsheetDay(Number(text))}.` };
+    const day = spreadsheetDay(Number(text));
+    return { expected, fix: `This looks like a spreadsheet's day number: write ${day}.`, meant: [day] };
   }
-  return { expected, fix: 'Write the year, month and day in figures, for example 2025-07-12.' };
+  return { expected, fix: 'Write the year, month and day in figures, for example 2025-07-12.', meant: ['2025-07-12'] };
 }
 
 function monthLength(year: string, month: string): string {

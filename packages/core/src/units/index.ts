@@ -1,5 +1,6 @@
 export * from './day.ts';
 export * from './distance.ts';
+export * from './fault.ts';
 export * from './length.ts';
 export * from './problem.ts';
 export * from './temperature.ts';

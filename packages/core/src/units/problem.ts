@@ -1,3 +1,5 @@
+import type { Fault } from './fault.ts';
+
 /** One thing wrong with what somebody gave us, said so that they can mend it. */
 export interface Problem {
   /**
@@ -11,6 +13,8 @@ export interface Problem {
   readonly expected: string;
   /** What to do about it. */
   readonly fix: string;
+  /** The same as values, for other languages. */
+  readonly fault?: Fault;
 }
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -1,8 +1,8 @@
 /** Spanish. */
 import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
 import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
-import { day, type IsoDay } from '../units/day.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../units/temperature.ts';
+import { spanishDay as date } from './days.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
 import type { Wording, WordingOptions } from './types.ts';
@@ -52,12 +52,6 @@ const event: Wording['event'] = {
   'peak-egg-laying': 'máximo de puesta',
 };
 
-const weekday = new Intl.DateTimeFormat('es', { weekday: 'short', timeZone: 'UTC' });
-const dayMonth = new Intl.DateTimeFormat('es', { day: 'numeric', month: 'long', timeZone: 'UTC' });
-const date = (text: IsoDay): string => {
-  const instant = day(text) * 86_400_000;
-  return `${weekday.format(instant)} ${dayMonth.format(instant)}`;
-};
 const decimal = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ').replace('.', ',');
 const number = (value: number) => decimal(figure(value));
 const given = (value: number) => decimal(exact(value));

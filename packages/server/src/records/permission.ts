@@ -24,6 +24,7 @@ export function mayWrite(
       got: kind,
       expected: `what a ${person.role} may write`,
       fix: 'Ask a coordinator to write it.',
+      fault: { kind: 'may-not-write', role: person.role },
     };
   }
   if (person.role !== 'grower') return null;
@@ -32,7 +33,13 @@ export function mayWrite(
     if (value === null || ('fieldId' in value && own.has(value.fieldId))) continue;
     // What is there already belongs to somebody else, and whose it is stays untold.
     const got = value === after && 'fieldId' in value ? value.fieldId : 'a record of another farm';
-    return { where: { column: 'field_id' }, got, expected: 'a field of your own farm', fix: 'Ask a coordinator to write it.' };
+    return {
+      where: { column: 'field_id' },
+      got,
+      expected: 'a field of your own farm',
+      fix: 'Ask a coordinator to write it.',
+      fault: { kind: 'other-farm' },
+    };
   }
   return null;
 }

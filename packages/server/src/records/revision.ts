@@ -1,5 +1,5 @@
 /** A revision as it is sent: who wrote it is known from the session. */
-import { type Problem, RECORD_KINDS, recordSchemas, settingsSchema } from '@duskwatch/core';
+import { type Problem, RECORD_KINDS, recordSchemas, settingsSchema, shapeFault } from '@duskwatch/core';
 import type { Revision, StoredKind } from '@duskwatch/store';
 import { z } from 'zod';
 
@@ -39,12 +39,16 @@ export function readRevision(sent: unknown): Read {
   const kind = anyKind.safeParse(sent);
   const read = kind.success ? revisionOf[kind.data.kind]!.safeParse(sent) : kind;
   if (read.success) return { revisionId, revision: read.data as Omit<Revision, 'author'>, problems: [] };
-  const problems = read.error.issues.map(({ path, message }) => ({
-    where: { column: path.map(String).join('.') },
-    got: JSON.stringify(valueAt(sent, path)) ?? 'nothing',
-    expected: message.replace(/^Invalid input: expected |^expected /, ''),
-    fix: 'Correct it and send it as a new revision.',
-  }));
+  const problems = read.error.issues.map(({ path, message }) => {
+    const fault = kind.success && kind.data.kind !== 'settings' ? shapeFault(kind.data.kind, String(path[1] ?? '')) : null;
+    return {
+      where: { column: path.map(String).join('.') },
+      got: JSON.stringify(valueAt(sent, path)) ?? 'nothing',
+      expected: message.replace(/^Invalid input: expected |^expected /, ''),
+      fix: 'Correct it and send it as a new revision.',
+      ...(fault && { fault }),
+    };
+  });
   return { revisionId, revision: null, problems };
 }
 

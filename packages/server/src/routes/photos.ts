@@ -32,6 +32,7 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
             got: `${request.headers['content-type'] ?? 'bytes'} that begin like none of these`,
             expected: PHOTO_TYPES.join(', '),
             fix: 'Send the photo as the camera made it, or as a JPEG.',
+            fault: { kind: 'photo-type', types: PHOTO_TYPES },
           });
         }
         return { photo: await photos.put(bytes) };

@@ -1,4 +1,4 @@
-import { isoDay, type Problem } from '@duskwatch/core';
+import { type Fault, isoDay, type Problem } from '@duskwatch/core';
 import { z } from 'zod';
 
 export const date = isoDay.meta({ format: 'date', example: '2026-07-15' });
@@ -10,6 +10,9 @@ export const asOf = z.object({
     .describe("Read the program as of this day. Default: the program's pinned day, else today in its fields' time zone."),
 });
 
+/** As values, for languages other than English; `kind` says what the others are. */
+const fault = z.looseObject({ kind: z.string() }) as unknown as z.ZodType<Fault>;
+
 export const problem: z.ZodType<Problem> = z.object({
   where: z.object({
     file: z.string().exactOptional(),
@@ -20,6 +23,7 @@ export const problem: z.ZodType<Problem> = z.object({
   got: z.string(),
   expected: z.string(),
   fix: z.string(),
+  fault: fault.exactOptional(),
 });
 
 /** The body of every answer that is not a success. */

@@ -1,5 +1,6 @@
 import { desk, useDesk } from '../record/desk.ts';
 import { keyOfValue, recordName } from '../record/naming.ts';
+import { ProblemText } from '../record/ProblemText.tsx';
 import { toast } from '../record/toast.ts';
 import { useAround } from '../record/useAround.ts';
 import { historyWords } from '../words/history.ts';
@@ -26,7 +27,7 @@ export function Refused() {
               <ul className="faults">
                 {problems.map((problem) => (
                   <li key={problem.expected}>
-                    <b>{recordWords.expected(problem.expected)}</b>, {recordWords.got(problem.got)}. {problem.fix}
+                    <ProblemText problem={problem} />
                   </li>
                 ))}
               </ul>

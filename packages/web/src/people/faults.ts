@@ -1,6 +1,7 @@
 /** What was wrong, in the words of the page. */
 import { nameFault, PASSWORD_MIN_LENGTH, passwordFault, tidyPassword } from '@duskwatch/core';
 import { ApiError } from '../api/client.ts';
+import { problemText } from '../record/ProblemText.tsx';
 import { peopleWords } from '../words/people.ts';
 
 const w = peopleWords.faults;
@@ -39,5 +40,5 @@ export function serverFaults(error: unknown, of401: Faults): Faults {
   if (error.status === 409 && about === 'name') return { name: w.name.taken };
   if (about === 'password') return { password: w.password['easily-guessed'] };
   if (about === 'farms') return { form: w.farms };
-  return { form: w.other(error.problems.map(({ expected, fix }) => `${expected}; ${fix}`).join('. ') || error.message) };
+  return { form: w.other(error.problems.map(problemText).join(' ') || error.message) };
 }

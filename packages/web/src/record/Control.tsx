@@ -2,6 +2,7 @@
 import type { Problem } from '@duskwatch/core';
 import { useId, useState } from 'react';
 import { recordWords } from '../words/record.ts';
+import { ProblemText } from './ProblemText.tsx';
 
 export interface Option {
   readonly value: string;
@@ -57,7 +58,7 @@ export function Control(props: ControlProps) {
         <ul className="faults" id={faultId}>
           {problems.map((problem) => (
             <li key={`${problem.got}|${problem.expected}`}>
-              <b>{recordWords.expected(problem.expected)}</b>, {recordWords.got(problem.got)}. {problem.fix}
+              <ProblemText problem={problem} />
             </li>
           ))}
         </ul>

@@ -4,6 +4,7 @@ import { recordWords } from '../words/record.ts';
 import { Control, type ControlKind } from './Control.tsx';
 import { type Around, type Draft, readDraft } from './draft.ts';
 import { PlaceHere } from './PlaceHere.tsx';
+import { ProblemText } from './ProblemText.tsx';
 
 export interface RecordFormProps<K extends RecordKind> {
   readonly kind: K;
@@ -107,7 +108,7 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
                 ? []
                 : said.map((problem) => (
                     <li key={`${key}|${problem.expected}`}>
-                      {recordWords.expected(problem.expected)}, {recordWords.got(problem.got)}. {problem.fix}
+                      <ProblemText problem={problem} />
                     </li>
                   )),
             )}

@@ -13,7 +13,9 @@ import {
   type RecordKind,
   type RecordOf,
   recordSchemas,
+  shapeFault,
   tables,
+  unreadable,
   wanted,
 } from '@duskwatch/core';
 import { recordWords } from '../words/record.ts';
@@ -68,6 +70,7 @@ export function readDraft<K extends RecordKind>(
       got: blank ? recordWords.emptyHere : text,
       expected: blank ? wanted(column) : value.expected,
       fix: blank ? recordWords.fillIn : value.fix,
+      ...(blank ? { fault: unreadable(column, { kind: 'fill-in' }) } : value.fault !== null && { fault: value.fault }),
     });
   }
   if (problems.length === 0) problems.push(...judge(kind, read as RecordOf<K>, around, fresh));
@@ -77,12 +80,16 @@ export function readDraft<K extends RecordKind>(
 function judge<K extends RecordKind>(kind: K, value: RecordOf<K>, around: Around, fresh: boolean): Problem[] {
   const shape = recordSchemas[kind].safeParse(value);
   if (!shape.success) {
-    return shape.error.issues.map(({ path, message }) => ({
-      where: { column: path.map(String).join('.') },
-      got: String((value as Record<string, unknown>)[String(path[0])] ?? recordWords.emptyHere),
-      expected: message.replace(/^Invalid input: expected |^expected /, ''),
-      fix: recordWords.fillIn,
-    }));
+    return shape.error.issues.map(({ path, message }) => {
+      const fault = shapeFault(kind, String(path[0]));
+      return {
+        where: { column: path.map(String).join('.') },
+        got: String((value as Record<string, unknown>)[String(path[0])] ?? recordWords.emptyHere),
+        expected: message.replace(/^Invalid input: expected |^expected /, ''),
+        fix: recordWords.fillIn,
+        ...(fault && { fault }),
+      };
+    });
   }
   const same = (other: unknown) => JSON.stringify(keyValues(kind, other)) === JSON.stringify(keyValues(kind, value));
   const others = (around as Partial<Program>)[kind]?.filter((other) => fresh || !same(other)) ?? [];

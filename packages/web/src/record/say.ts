@@ -3,6 +3,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { recordWords } from '../words/record.ts';
 import { type Change, type Written, write } from './desk.ts';
+import { problemText } from './ProblemText.tsx';
 import { toast } from './toast.ts';
 
 /** Everything on a screen rests on records. */
@@ -20,7 +21,7 @@ export function useSay(): Say {
 
   const told = async (text: string, written: Written, undoable: boolean): Promise<boolean> => {
     if (written.outcome === 'refused') {
-      const why = written.problems.map(({ expected, fix }) => `${recordWords.expected(expected)}. ${fix}`).join(' ');
+      const why = written.problems.map(problemText).join(' ');
       const see = { label: w.seeRefused, act: () => void navigate({ to: '/conflicts' }) };
       toast(w.refused(why), { action: see, lasting: true });
       return false;

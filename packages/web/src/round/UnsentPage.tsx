@@ -1,7 +1,8 @@
-import type { CheckRecord, RoundView } from '@duskwatch/core';
+import { type CheckRecord, type RoundView, sayProblem } from '@duskwatch/core';
 import { useEffect, useState } from 'react';
 import { shortDay } from '../format/day.ts';
 import type { OutboxEntry } from '../sync/types.ts';
+import { language } from '../words/language.ts';
 import { roundWords as w } from '../words/round.ts';
 import type { DeviceState, RoundDevice } from './device.ts';
 import { countText } from './figures.ts';
@@ -85,11 +86,14 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
     <li>
       <strong>{nameOf(entry, state.written)}</strong>
       {check?.value && <span>{countOf(check.value)}</span>}
-      {entry.problems.map((problem) => (
-        <p key={`${problem.got} ${problem.expected}`} className="caution">
-          {w.unsent.problem(problem.got, problem.expected)} {problem.fix}
-        </p>
-      ))}
+      {entry.problems.map((problem) => {
+        const said = sayProblem(problem, language);
+        return (
+          <p key={`${problem.got} ${problem.expected}`} className="caution" lang={said.language}>
+            {w.unsent.problem(problem.got, said.expected)} {said.fix}
+          </p>
+        );
+      })}
       <p className="round-actions">
         {stop && (
           <button type="button" className="big" onClick={() => go({ station: stop.station, trap: check!.last.trapId })}>

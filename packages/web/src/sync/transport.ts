@@ -43,6 +43,7 @@ const TOO_LARGE: Problem = {
   got: 'more than the server takes at once',
   expected: 'less',
   fix: 'Shorten the note, or ask whoever runs the server to raise its limit.',
+  fault: { kind: 'too-large' },
 };
 
 type Fetch = (url: string, init: RequestInit) => Promise<Response>;
