@@ -13,6 +13,7 @@ import { programReader, type ReadableStore } from './reader.ts';
 import { type RecordsOptions, recordsContext } from './records/context.ts';
 import { adviceRoute } from './routes/advice.ts';
 import { fieldRoute } from './routes/fields.ts';
+import { flightsRoute } from './routes/flights.ts';
 import { healthRoute } from './routes/health.ts';
 import { invitationsRoute } from './routes/invitations.ts';
 import { labelsRoute } from './routes/labels.ts';
@@ -104,6 +105,7 @@ export function buildServer({
       programRoute,
       weekRoute,
       fieldRoute,
+      flightsRoute,
       adviceRoute,
       roundRoute,
       scoutingRoute,

@@ -1,4 +1,6 @@
 export { fieldView } from './field.ts';
+export * from './flights.ts';
+export * from './flights-types.ts';
 export { roundView } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-types.ts';

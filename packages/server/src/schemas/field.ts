@@ -26,7 +26,7 @@ const expectedDay = z.object({
   forecastThrough: date.nullable().describe("Last day of the user's own weather forecast that the dates rest on."),
 });
 
-const event = oneOf<EventId>({
+export const event = oneOf<EventId>({
   'set-out-traps': true,
   'first-moth': true,
   'first-eggs': true,
