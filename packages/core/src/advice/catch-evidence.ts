@@ -24,6 +24,7 @@ export function checkEvidence(interval: CatchInterval): CheckEvidence {
     trapId,
     from: formatDay(interval.from),
     to: formatDay(interval.to),
+    visits: interval.visits,
     nights,
     count,
     others,

@@ -13,6 +13,8 @@ export interface CheckEvidence {
   readonly trapId: string;
   readonly from: IsoDay;
   readonly to: IsoDay;
+  /** The `visit` of each record of the last day that it rests on. */
+  readonly visits: readonly number[];
   readonly nights: number;
   readonly count: number | null;
   readonly others: number | null;

@@ -38,7 +38,8 @@ export function catchIntervals(
       questions.push({ kind: 'count-went-down', trapId, on: visit, got: check.targetCount!, before: inTrap.target! });
     }
     const last = intervals.at(-1);
-    if (last?.to === visit) intervals[intervals.length - 1] = foldSameDay(last, reading);
+    if (last?.to === visit)
+      intervals[intervals.length - 1] = foldSameDay({ ...last, visits: [...last.visits, check.visit] }, reading);
     else if (visit > from) intervals.push(intervalOf(trap, from, visit, reading, check, lureAt(visit)));
     from = visit;
     inTrap = check.emptied ? { target: 0, others: 0 } : { target: check.targetCount, others: check.otherCount };
@@ -95,7 +96,7 @@ function intervalOf(
   from: Day,
   to: Day,
   { count, others, noInformation }: Reading,
-  { condition }: CheckRecord,
+  { condition, visit }: CheckRecord,
   { lureAgeDays, lureLifeDays, lurePastLife }: LureAge,
 ): CatchInterval {
   return {
@@ -103,6 +104,7 @@ function intervalOf(
     design: trap.design,
     from,
     to,
+    visits: [visit],
     nights: daysBetween(from, to),
     count,
     others,

@@ -15,6 +15,8 @@ export interface CatchInterval {
   readonly from: Day;
   /** The visit that ended it. */
   readonly to: Day;
+  /** Which of that day’s visits it was, and any later ones of the day: the `visit` of their records. */
+  readonly visits: readonly number[];
   readonly nights: number;
   /** Moths of the target in those nights; null when the visit carries no information. */
   readonly count: number | null;

@@ -69,6 +69,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
         `${forecastMadeOn}, for ${date}`,
         'a day on or before the one forecast',
         'Correct one of the two days; leave forecast_made_on empty for a measured day.',
+        { kind: 'forecast-after' },
       );
     if (day.tminC === null || day.tmaxC === null || day.tminC <= day.tmaxC) return;
     at.problem(

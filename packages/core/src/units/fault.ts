@@ -18,6 +18,7 @@ export type Fault =
   | { readonly kind: 'too-many-visits'; readonly most: number }
   | { readonly kind: 'uncounted' }
   | { readonly kind: 'low-above-high' }
+  | { readonly kind: 'forecast-after' }
   | { readonly kind: 'infested-above-examined'; readonly infested: number; readonly examined: number }
   | { readonly kind: 'worn-above-stock'; readonly wornOut: number; readonly onHand: number }
   | { readonly kind: 'unknown-insect'; readonly close: readonly string[] }

@@ -84,9 +84,9 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
 function checkMarks(prepared: Prepared, trap: TrapRecord): CheckMark[] {
   const notes = new Map((prepared.checksByTrap.get(trap.trapId) ?? []).map((check) => [check.checkedOn, check.note]));
   return historyOf(prepared, trap).intervals.map((interval) => {
-    const { trapId, to, nights, count, others, condition, lureAgeDays } = checkEvidence(interval);
+    const { trapId, to, visits, nights, count, others, condition, lureAgeDays } = checkEvidence(interval);
     const { lurePastLife } = interval;
-    return { trapId, on: to, nights, count, others, condition, lureAgeDays, lurePastLife, note: notes.get(to) ?? null };
+    return { trapId, on: to, visits, nights, count, others, condition, lureAgeDays, lurePastLife, note: notes.get(to) ?? null };
   });
 }
 

@@ -92,6 +92,8 @@ export interface WeekView {
 export interface CheckMark {
   readonly trapId: string;
   readonly on: IsoDay;
+  /** The `visit` of each record of that day. */
+  readonly visits: readonly number[];
   readonly nights: number;
   readonly count: number | null;
   readonly others: number | null;

@@ -100,6 +100,10 @@ export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { re
     expected: 'una mínima que no supere la máxima del día',
     fix: 'Vea si se cambiaron una por otra; deje vacía la equivocada.',
   }),
+  'forecast-after': () => ({
+    expected: 'un pronóstico hecho a más tardar el día que pronostica',
+    fix: 'Corrija uno de los dos días; déjelo vacío para un día medido.',
+  }),
   'infested-above-examined': ({ infested, examined }) => ({
     expected: `no más unidades infestadas que revisadas (${infested} de ${examined})`,
     fix: 'Corrija una de las dos; los insectos contados van en el total.',

@@ -7,6 +7,7 @@ import { insectName, localName, named, observedStage, seasonLine, seasonPoint } 
 const checkMark = z.object({
   trapId: z.string(),
   on: date,
+  visits: z.array(z.int()),
   nights: z.int(),
   count: z.int().nullable(),
   others: z.int().nullable(),

@@ -42,7 +42,9 @@ export function CheckTable({ checks }: { checks: readonly CheckEvidence[] }) {
             <td>{wording.condition[check.condition]}</td>
             <td>{w.lureAge(check.lureAgeDays, check.lureLifeDays)}</td>
             <td>
-              <HistoryButton kind="checks" recordKey={`${check.trapId}|${check.to}|1`} />
+              {check.visits.map((visit) => (
+                <HistoryButton key={visit} kind="checks" recordKey={`${check.trapId}|${check.to}|${visit}`} />
+              ))}
             </td>
           </tr>
         ))}

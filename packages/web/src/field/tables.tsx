@@ -126,7 +126,7 @@ export function ChecksTable({ insect }: { insect: FieldInsectView }) {
     wording.condition[check.condition],
     `${w.lureAge(check.lureAgeDays, null)}${check.lurePastLife ? `, ${w.past}` : ''}`,
     check.note,
-    <HistoryButton key="history" kind="checks" recordKey={`${check.trapId}|${check.on}|1`} />,
+    check.visits.map((visit) => <HistoryButton key={visit} kind="checks" recordKey={`${check.trapId}|${check.on}|${visit}`} />),
   ]);
   return rows.length === 0 ? null : (
     <Folded

@@ -1,9 +1,10 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { ApiError } from '../api/client.ts';
+import { ApiError, send } from '../api/client.ts';
 import { Failure } from '../app/Failure.tsx';
 import { useTitle } from '../app/media.ts';
 import { propertyLabel, propertyText, recordName } from '../record/naming.ts';
-import { type Conflict, conflictsQuery, postJson, type Said } from '../record/queries.ts';
+import { problemText } from '../record/ProblemText.tsx';
+import { type Conflict, conflictsQuery, type Said } from '../record/queries.ts';
 import { toast } from '../record/toast.ts';
 import { useAround } from '../record/useAround.ts';
 import { historyWords } from '../words/history.ts';
@@ -99,9 +100,15 @@ function Keep({ conflict, side, others }: { conflict: Conflict; side: Said; othe
   const w = historyWords.conflicts;
   const queries = useQueryClient();
   const said = (error: unknown) =>
-    toast(w.failed(error instanceof ApiError && error.kind !== 'unreachable' ? error.message : words.failure.unreachable.title));
+    toast(
+      w.failed(
+        error instanceof ApiError && error.kind !== 'unreachable'
+          ? error.problems.map(problemText).join(' ') || error.message
+          : words.failure.unreachable.title,
+      ),
+    );
   const restore = async (other: Said) => {
-    await postJson(`/api/revisions/${other.revisionId}/restore`, {}).then(
+    await send('POST', `/api/revisions/${other.revisionId}/restore`, {}).then(
       () => toast(w.kept(other.authorName)),
       (error) => said(error),
     );
@@ -109,7 +116,7 @@ function Keep({ conflict, side, others }: { conflict: Conflict; side: Said; othe
   };
   const keep = async () => {
     try {
-      await postJson('/api/conflicts/settle', { kind: conflict.kind, key: conflict.key, keepRevisionId: side.revisionId });
+      await send('POST', '/api/conflicts/settle', { kind: conflict.kind, key: conflict.key, keepRevisionId: side.revisionId });
       const [other] = others;
       const action = others.length === 1 && other ? { label: w.keepOther, act: () => void restore(other) } : null;
       toast(w.kept(side.authorName), { action });

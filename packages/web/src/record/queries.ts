@@ -1,7 +1,7 @@
 /** Records as they are, were and compete: the shapes of the server's answers. */
-import type { Problem, RecordKind, RecordOf } from '@duskwatch/core';
+import type { RecordKind, RecordOf } from '@duskwatch/core';
 import { queryOptions } from '@tanstack/react-query';
-import { ApiError, getJson } from '../api/client.ts';
+import { getJson } from '../api/client.ts';
 import type { StoredKind, ValueOf } from '../sync/types.ts';
 
 export type Standing = 'current' | 'removed' | 'rival' | 'past';
@@ -50,21 +50,3 @@ export const conflictsQuery = queryOptions({
   queryKey: ['conflicts'],
   queryFn: ({ signal }) => getJson<readonly Conflict[]>('/api/conflicts', signal),
 });
-
-/** A decision that only the server can take. Rejects with what it said. */
-export async function postJson<T>(path: string, body: unknown): Promise<T> {
-  let response: Response;
-  try {
-    response = await fetch(path, {
-      method: 'POST',
-      headers: { accept: 'application/json', 'content-type': 'application/json' },
-      body: JSON.stringify(body),
-    });
-  } catch (error) {
-    throw new ApiError('unreachable', String(error));
-  }
-  if (response.ok) return (await response.json()) as T;
-  const said = (await response.json().catch(() => null)) as { problems?: readonly Problem[] } | null;
-  const why = said?.problems?.map(({ expected, fix }) => `${expected}. ${fix}`).join(' ');
-  throw new ApiError(response.status < 500 ? 'refused' : 'failed', why ?? response.statusText);
-}
