@@ -1,4 +1,4 @@
-import { HEAT_CUTOFFS, HEAT_METHODS } from '@duskwatch/core';
+import { HEAT_CUTOFFS, HEAT_METHODS, LABEL_GRID_IDS } from '@duskwatch/core';
 import { Command, Option } from 'commander';
 import { EXIT, type Outcome } from './outcome.ts';
 import { formatProblems } from './report.ts';
@@ -101,6 +101,43 @@ export function commandLine(): Command {
     .addHelpText('after', examples('duskwatch hindcast weather.csv'))
     .action(run(async () => (await import('./commands/hindcast.ts')).hindcast));
 
+  const document = (name: string, description: string, file: string) =>
+    program
+      .command(name)
+      .description(description)
+      .argument('[folder]', 'program folder to read (default: the database)')
+      .requiredOption('--out <file>', `${file} to write; it must not exist yet`)
+      .option('--language <language>', 'en or es', 'en')
+      .option('--on <date>', "the day to stand on, YYYY-MM-DD (default: the program's pinned day, else today)")
+      .option(...DATA);
+
+  document('labels', 'sheets of trap labels whose codes open the trap’s check on a phone', 'PDF file')
+    .requiredOption('--grid <grid>', `kind of sheet: ${LABEL_GRID_IDS.join(', ')}`)
+    .requiredOption('--origin <url>', 'where phones reach the app, as https://moths.example')
+    .option('--start <n>', 'first label to print on, counted along the rows', '1')
+    .option('--contact <text>', 'how to reach the coordinator', '')
+    .option('--trap <id...>', 'these traps alone')
+    .addOption(lengths())
+    .option('--outlines', 'draw the labels’ edges, for a trial print on plain paper')
+    .addHelpText(
+      'after',
+      examples(
+        'duskwatch labels my-program --grid a4-3x7 --origin https://moths.example --contact "Ida, 555 0100" --out labels.pdf',
+      ),
+    )
+    .action(run(async () => (await import('./commands/documents.ts')).labels));
+
+  document('checklist', 'what to take along and to beware of when traps are hung, design by design', 'PDF file')
+    .option('--design <design>', 'one design alone (default: those that hang)')
+    .addOption(new Option('--paper <paper>').choices(['A4', 'Letter']).default('A4'))
+    .addOption(lengths())
+    .addHelpText('after', examples('duskwatch checklist my-program --design mesh-cone --out hanging.pdf'))
+    .action(run(async () => (await import('./commands/documents.ts')).checklist));
+
+  document('calendar', 'what is due as a calendar file (iCalendar)', 'ICS file')
+    .addHelpText('after', examples('duskwatch calendar my-program --out traps.ics'))
+    .action(run(async () => (await import('./commands/documents.ts')).calendar));
+
   program
     .command('import')
     .description('bring a program folder, one of its tables, a wide spreadsheet or a weather file into the database')
@@ -138,6 +175,7 @@ export function commandLine(): Command {
     .option('--origin <url>', 'where people reach it when a proxy with https stands in front, as https://moths.example')
     .option('--invite-coordinator', 'print a link for one more coordinator, when nobody who is one can sign in')
     .option('--map-origin <url...>', 'where the map may fetch a base map from, as https://tiles.example')
+    .option('--driving-times <url>', 'a routing service (OSRM) that rounds may ask; it learns where the stations are')
     .option('--demo', 'load the invented demo first, if the database is empty')
     .option(...DATA)
     .addHelpText(
@@ -172,6 +210,8 @@ export function commandLine(): Command {
 
   return program;
 }
+
+const lengths = () => new Option('--length <unit>', 'unit of heights').choices(['m', 'ft']).default('m');
 
 /** The file itself does not say in which units it was ordered; where its figures do, the option can be left out. */
 const stationUnits = () =>

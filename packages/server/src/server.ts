@@ -12,6 +12,7 @@ import { notFound, onError } from './problems.ts';
 import { programReader, type ReadableStore } from './reader.ts';
 import { type RecordsOptions, recordsContext } from './records/context.ts';
 import { adviceRoute } from './routes/advice.ts';
+import { checklistsRoute } from './routes/checklists.ts';
 import { fieldRoute } from './routes/fields.ts';
 import { flightsRoute } from './routes/flights.ts';
 import { healthRoute } from './routes/health.ts';
@@ -113,6 +114,7 @@ export function buildServer({
       trapsRoute,
       seasonRoute,
       labelsRoute,
+      checklistsRoute,
       sessionRoute,
       invitationsRoute,
       peopleRoute,

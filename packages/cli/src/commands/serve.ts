@@ -4,6 +4,7 @@ import {
   type AccountsOptions,
   accountsOn,
   buildServer,
+  drivingTimesAddress,
   isLoopback,
   mapOrigin,
   newFirstPersonCode,
@@ -23,6 +24,7 @@ export interface ServeOptions extends DataOption {
   readonly origin?: string;
   readonly inviteCoordinator?: boolean;
   readonly mapOrigin?: readonly string[];
+  readonly drivingTimes?: string;
 }
 
 const USUAL_PORT = 4180;
@@ -58,7 +60,8 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   const accounts = options.accounts ? await accountsFor(store, options) : null;
   const records = { store, photoFolder: photoFolder(options) };
   const mapOrigins = (options.mapOrigin ?? []).flatMap((address) => mapOrigin(address) ?? []);
-  const app = buildServer({ store, webRoot, records, mapOrigins, log: true, ...(accounts && { accounts }) });
+  const drivingTimes = options.drivingTimes === undefined ? undefined : (drivingTimesAddress(options.drivingTimes) ?? undefined);
+  const app = buildServer({ store, webRoot, records, mapOrigins, drivingTimes, log: true, ...(accounts && { accounts }) });
   try {
     await app.listen({ port, host });
   } catch (error) {
@@ -78,10 +81,24 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
 }
 
 /** What is wrong with who could reach the server, and with whom its pages could reach. */
-function accessProblem({ host, accounts, origin, inviteCoordinator, mapOrigin: maps = [] }: ServeOptions): Problem | null {
+function accessProblem({
+  host,
+  accounts,
+  origin,
+  inviteCoordinator,
+  mapOrigin: maps = [],
+  drivingTimes,
+}: ServeOptions): Problem | null {
   const noMap = maps.find((address) => mapOrigin(address) === null);
   if (noMap !== undefined)
     return optionProblem('--map-origin', noMap, 'an address that begins with https://', 'Name it as https://tiles.example.');
+  if (drivingTimes !== undefined && drivingTimesAddress(drivingTimes) === null)
+    return optionProblem(
+      '--driving-times',
+      drivingTimes,
+      'an address that begins with https:// or http://',
+      'Name it as https://router.example.',
+    );
   const withAccounts = (parameter: string, got: string, why: string) =>
     optionProblem(parameter, got, `--accounts, ${why}`, 'Add --accounts.');
   if (!accounts) {

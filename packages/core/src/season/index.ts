@@ -1,6 +1,7 @@
 export { SEASON_ASSUMPTIONS, type SeasonAssumptionId } from './assumptions.ts';
 export * from './budget.ts';
 export * from './calendar.ts';
+export { calendarOf } from './calendar-now.ts';
 export * from './due-stations.ts';
 export * from './from-records.ts';
 export * from './hanging-date.ts';

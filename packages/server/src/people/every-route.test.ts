@@ -51,6 +51,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
     '404 404 403 403 401',
     () => ({ url: '/api/rounds/driving-times', body: { places: [PLACE, { ...PLACE, id: 'b' }] } }),
   ],
+  'GET /api/checklists.pdf': ['200 200 403 403 401', () => ({ url: '/api/checklists.pdf?language=en&length=m&paper=A4' })],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
   'POST /api/labels': ['200 200 403 403 401', () => ({ url: '/api/labels', body: { ...LABELS, trapIds: ['TA'] } })],

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { calendarEntries, type Person } from '@duskwatch/core';
+import { calendarOf as entriesOf, type Person } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, THIS_MACHINE, WITH_PLACES } from '../people/guard.ts';
 import { CALENDAR_LIMIT } from '../people/limits.ts';
@@ -48,7 +48,7 @@ export const calendarRoute: RecordsRoute = (app, { reader, accounts, publicOrigi
       const { person } = owner;
       const prepared = await reader.prepared(person, await dayFor(undefined));
       const { calendarOf } = await import('../documents/calendar.ts');
-      const entries = calendarEntries(prepared);
+      const entries = entriesOf(prepared, person);
       const text = await inTurn(async () => {
         const sent = (await ownerOf(hash))?.sent ?? owner.sent;
         const calendar = calendarOf({

@@ -1,0 +1,5 @@
+/** Documents to print and to subscribe to, for whoever has a program in hand. */
+export { calendarOf } from './calendar.ts';
+export { checklistsPdf } from './checklist.ts';
+export { type LabelSummary, labelSummary, labelsPdf } from './labels.ts';
+export { areProblems, trapsToLabel } from './which-traps.ts';
