@@ -70,7 +70,7 @@ test('a sample is asked for as the rule asks for it', async ({ page, request }, 
   await form.getByLabel('Insect').first().selectOption('helicoverpa-zea');
   await expect(form).toContainText('Examine 100 ears: 20 in each of 5 places.');
   await form.getByLabel('Sampled on').fill(sampledOn);
-  await form.getByLabel('Looked at').fill('ears');
+  await form.getByRole('radio', { name: 'ears' }).check({ force: true });
   await form.getByLabel('Examined').fill('100');
   await form.getByLabel('Infested').fill('120');
   await form.getByRole('button', { name: 'Save' }).click();

@@ -1,4 +1,5 @@
 /** Figures that Duskwatch itself must choose. None is a fact of the trade; each is shown wherever it is used. */
+import { namedFigures } from './named-figures.ts';
 import { COMMON_PRACTICE, OWN_FIGURE } from './sources.ts';
 import type { Assumption } from './types.ts';
 
@@ -223,8 +224,4 @@ const figures = {
 
 export type AssumptionId = keyof typeof figures;
 
-export const ASSUMPTIONS = Object.fromEntries(
-  Object.entries(figures).map(([id, figure]) => [id, { id, ...figure }]),
-) as unknown as {
-  readonly [K in AssumptionId]: Assumption;
-};
+export const ASSUMPTIONS = namedFigures(figures);

@@ -33,7 +33,7 @@ export const designs: readonly DesignFacts[] = [
   {
     ...noted(COMMON_PRACTICE, {
       en: 'About 4 ft. Made to order by a metal shop.',
-      es: 'Unos 1,2 m. La hace por encargo un taller de metal.',
+      es: 'Unos 4 pies. La hace por encargo un taller de metal.',
     }),
     design: 'wire-cone',
     name: { en: 'wire cone trap', es: 'trampa cónica de alambre' },

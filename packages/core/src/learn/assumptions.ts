@@ -1,4 +1,5 @@
 /** How much data a conclusion takes. Each figure is Duskwatch's own, chosen so that intervals keep their level. */
+import { namedFigures } from '../catalogue/named-figures.ts';
 import { OWN_FIGURE } from '../catalogue/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
@@ -70,6 +71,4 @@ const figures = {
 
 export type LearnAssumptionId = keyof typeof figures;
 
-export const LEARN_ASSUMPTIONS = Object.fromEntries(
-  Object.entries(figures).map(([id, figure]) => [id, { id, ...figure }]),
-) as unknown as { readonly [K in LearnAssumptionId]: Assumption };
+export const LEARN_ASSUMPTIONS = namedFigures(figures);

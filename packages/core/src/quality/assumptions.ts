@@ -1,4 +1,5 @@
 /** Figures behind the questions about records. Each is Duskwatch's own. */
+import { namedFigures } from '../catalogue/named-figures.ts';
 import { OWN_FIGURE } from '../catalogue/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
@@ -70,6 +71,4 @@ const figures = {
 
 export type QualityAssumptionId = keyof typeof figures;
 
-export const QUALITY_ASSUMPTIONS = Object.fromEntries(
-  Object.entries(figures).map(([id, figure]) => [id, { id, ...figure }]),
-) as unknown as { readonly [K in QualityAssumptionId]: Assumption };
+export const QUALITY_ASSUMPTIONS = namedFigures(figures);

@@ -1,4 +1,5 @@
 /** What a plan needs and a rule's source does not give. Each figure is shown with the plan that rests on it. */
+import { namedFigures } from '../catalogue/named-figures.ts';
 import { COMMON_PRACTICE, OWN_FIGURE } from '../catalogue/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
@@ -97,6 +98,4 @@ const figures = {
 
 export type PlanAssumptionId = keyof typeof figures;
 
-export const PLAN_ASSUMPTIONS = Object.fromEntries(
-  Object.entries(figures).map(([id, figure]) => [id, { id, ...figure }]),
-) as unknown as { readonly [K in PlanAssumptionId]: Assumption };
+export const PLAN_ASSUMPTIONS = namedFigures(figures);

@@ -1,4 +1,5 @@
 /** What a plan needs and nobody has published. Each figure is shown with the plan that rests on it. */
+import { namedFigures } from '../catalogue/named-figures.ts';
 import { COMMON_PRACTICE, OWN_FIGURE } from '../catalogue/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
@@ -211,6 +212,4 @@ const figures = {
 
 export type SeasonAssumptionId = keyof typeof figures;
 
-export const SEASON_ASSUMPTIONS = Object.fromEntries(
-  Object.entries(figures).map(([id, figure]) => [id, { id, ...figure }]),
-) as unknown as { readonly [K in SeasonAssumptionId]: Assumption };
+export const SEASON_ASSUMPTIONS = namedFigures(figures);

@@ -114,7 +114,7 @@ function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>): string | null {
   if (by === null || said === 'none') return null;
   if (said === 'watch') return `revisar ${date(by)}`;
   if (said === 'covered') return `hasta ${date(by)}`;
-  return `antes del fin de ${date(by)}`;
+  return `a más tardar ${date(by)}`;
 }
 
 function headline(advice: Advice): string {

@@ -77,7 +77,7 @@ export function MarksLayer({ now, marks, highest, fields, chosen, choose, label 
           {bar.text}
         </text>
       </g>
-      <g className="north" transform="translate(22 34)">
+      <g className="north" transform="translate(68 34)">
         <path d="M0,12V-10M-4,-4L0,-11L4,-4" />
         <text y={-15} textAnchor="middle">
           {w.north}

@@ -1,6 +1,7 @@
 /** One box of a form: its label, what to know, and what is wrong with what is in it. */
-import type { Problem } from '@duskwatch/core';
+import { type Problem, parseDay } from '@duskwatch/core';
 import { useId, useState } from 'react';
+import { shortDay } from '../format/day.ts';
 import { recordWords } from '../words/record.ts';
 import { ProblemText } from './ProblemText.tsx';
 
@@ -98,7 +99,13 @@ function Box({ control, text, write, shared, name }: ControlProps & { shared: Sh
     case 'figure':
       return <input {...shared} type="text" inputMode="decimal" value={text} onChange={change} autoComplete="off" />;
     case 'date':
-      return <input {...shared} type="date" value={text} onChange={change} />;
+      return (
+        <>
+          <input {...shared} type="date" value={text} onChange={change} />
+          {/* The browser writes dates in its own order, whatever order was chosen here. */}
+          <span className="day-said">{parseDay(text) === null ? '' : `${shortDay(text)} ${text.slice(0, 4)}`}</span>
+        </>
+      );
     case 'long':
       return <textarea {...shared} rows={3} value={text} onChange={change} />;
     case 'suggest':

@@ -11,7 +11,7 @@ import {
   WEEKDAYS,
   type Wording,
 } from '@duskwatch/core';
-import { cropName } from '../words/names.ts';
+import { cropName, localName, sampleKind } from '../words/names.ts';
 import { recordWords } from '../words/record.ts';
 import type { ControlKind, Option } from './Control.tsx';
 import type { Around } from './draft.ts';
@@ -21,6 +21,10 @@ type Controls = Readonly<Record<string, ControlKind>>;
 
 const distinct = (texts: readonly (string | null)[]): Option[] =>
   [...new Set(texts.filter((text) => text !== null && text !== ''))].sort().map((text) => ({ value: text!, label: text! }));
+
+/** What a rule may ask to be looked at; a word of the record's own stays a choice. */
+const sampled = (own: string): Option[] =>
+  [...new Set([...SAMPLED_UNITS, ...(own === '' ? [] : [own])])].map((kind) => ({ value: kind, label: sampleKind(kind) }));
 
 /** Every insect of the catalogue; one that is not in it can still be kept. */
 const insects = (wording: Wording, also: string | undefined): ControlKind => {
@@ -64,7 +68,7 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
         farm: { as: 'suggest', options: distinct(fields.map(({ farm }) => farm)) },
         crop: {
           as: 'suggest',
-          options: catalogue.crops.map(({ id, name }) => ({ value: id, label: wording.language === 'es' ? name.es : name.en })),
+          options: catalogue.crops.map(({ id, name }) => ({ value: id, label: localName(name) })),
         },
         growthHabit: { as: 'suggest', options: distinct(['bush', 'vining']) },
         timeZone: { as: 'suggest', options: distinct(fields.map(({ timeZone }) => timeZone)) },
@@ -74,7 +78,7 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       const crop = fields.find(({ fieldId }) => fieldId === said.fieldId)?.crop;
       const stages = crop === undefined ? [] : (cropById(canonicalCrop(crop))?.stages ?? []);
       if (stages.length === 0) return {};
-      const options = stages.map(({ id, name }) => ({ value: id, label: wording.language === 'es' ? name.es : name.en }));
+      const options = stages.map(({ id, name }) => ({ value: id, label: localName(name) }));
       const own = typeof said.stage === 'string' && !stages.some(({ id }) => id === said.stage) ? distinct([said.stage]) : [];
       return { stage: { as: 'chips', options: [...options, ...own] } };
     }
@@ -91,7 +95,7 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
         note: { as: 'long' },
       };
     case 'samples':
-      return { insect, kind: { as: 'suggest', options: distinct(SAMPLED_UNITS) } };
+      return { insect, kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') } };
     case 'treatments':
       return { insect };
     case 'seasons':

@@ -1,13 +1,12 @@
 import type { WeekField } from '@duskwatch/core';
-import { Link } from '@tanstack/react-router';
 import { useMemo } from 'react';
-import { cropText, localName, shortReason } from '../words/names.ts';
+import { localName, shortReason } from '../words/names.ts';
 import { chunksOf, type WeekChunk } from './chunks.ts';
 import { OpenEvidence } from './OpenEvidence.tsx';
 import { cellKey, lineScales } from './select.ts';
 import { useNear } from './useNear.ts';
 import { WeekCellButton } from './WeekCell.tsx';
-import { groupName, stageText, type WeekBodyProps } from './WeekTable.tsx';
+import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
 
 /** The same week for a narrow page: a field, and a line to an insect. */
 export function WeekList(props: WeekBodyProps) {
@@ -55,13 +54,7 @@ function FieldLines(props: LineProps & { field: WeekField }) {
   return (
     <article className="week-lines">
       <h3 className="week-lines-name">
-        <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }}>
-          {field.name}
-        </Link>
-        <span className="week-note">
-          {groupedBy === 'farm' ? '' : `${field.farm} · `}
-          {cropText(field)} · {stageText(field)}
-        </span>
+        <FieldName field={field} on={on} groupedBy={groupedBy} />
       </h3>
       {columns
         .filter(({ cell }) => cell.advice.verb !== 'none')

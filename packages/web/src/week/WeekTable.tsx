@@ -18,8 +18,6 @@ export interface WeekBodyProps {
   readonly groupedBy: 'farm' | 'crop' | null;
 }
 
-export const stageText = (field: WeekField) => (field.stage ? stageName(field.crop, field.stage.stage) : words.week.stageUnknown);
-
 export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by === 'crop' ? cropName(title) : title);
 
 /** Fields down, insects across. */
@@ -79,6 +77,22 @@ function TableChunk(props: RowProps & { chunk: WeekChunk }) {
   );
 }
 
+/** A field's name as the way to its page, and what stands in it. */
+export function FieldName({ field, on, groupedBy }: Pick<WeekBodyProps, 'on' | 'groupedBy'> & { field: WeekField }) {
+  const stage = field.stage ? stageName(field.crop, field.stage.stage) : words.week.stageUnknown;
+  return (
+    <>
+      <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }}>
+        {field.name}
+      </Link>
+      <span className="week-note">
+        {groupedBy === 'farm' ? '' : `${field.farm} · `}
+        {cropText(field)} · {stage}
+      </span>
+    </>
+  );
+}
+
 function FieldRow(props: RowProps & { field: WeekField }) {
   const { field, columns, scaleOf, open, toggle, on, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
@@ -86,13 +100,7 @@ function FieldRow(props: RowProps & { field: WeekField }) {
     <Fragment>
       <tr className="week-row">
         <th scope="row" className="week-name">
-          <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }}>
-            {field.name}
-          </Link>
-          <span className="week-note">
-            {groupedBy === 'farm' ? '' : `${field.farm} · `}
-            {cropText(field)} · {stageText(field)}
-          </span>
+          <FieldName field={field} on={on} groupedBy={groupedBy} />
         </th>
         {columns.map(({ insect, index }) => {
           const cell = field.cells[index]!;
