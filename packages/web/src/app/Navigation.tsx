@@ -8,6 +8,7 @@ import { pagesWords as w } from '../words/pages.ts';
 const PAGES = [
   ['/', 'week', ['coordinator', 'scout', 'grower', 'reader']],
   ['/traps', 'traps', ['coordinator', 'scout', 'grower']],
+  ['/flights', 'flights', ['coordinator', 'scout', 'grower']],
   ['/map', 'map', ['coordinator', 'scout', 'grower']],
   ['/round', 'round', ['coordinator', 'scout']],
   ['/people', 'people', ['coordinator']],

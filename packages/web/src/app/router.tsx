@@ -20,6 +20,12 @@ const field = createRoute({
   validateSearch: daySearch,
   component: lazyRouteComponent(() => import('../field/FieldPage.tsx'), 'FieldPage'),
 });
+const flights = createRoute({
+  getParentRoute,
+  path: '/flights',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../flights/FlightsPage.tsx'), 'FlightsPage'),
+});
 const traps = createRoute({
   getParentRoute,
   path: '/traps',
@@ -88,7 +94,7 @@ function Root() {
 }
 
 export const router = createRouter({
-  routeTree: root.addChildren([week, field, traps, trap, map, conflicts, round, people, settings, signIn, first, join]),
+  routeTree: root.addChildren([week, field, flights, traps, trap, map, conflicts, round, people, settings, signIn, first, join]),
   parseSearch,
   stringifySearch,
   scrollRestoration: true,

@@ -1,7 +1,9 @@
-import type { HeatStrip as Heat, TemperatureUnit } from '@duskwatch/core';
+import type { ForecastView, HeatStrip as Heat, TemperatureUnit } from '@duskwatch/core';
 import { useWording } from '../app/wording.ts';
-import { daySpan, dayText } from '../format/day.ts';
+import { spanOf } from '../flights/say.ts';
+import { daySpan, dayText, shortDate } from '../format/day.ts';
 import { heatText } from '../format/temperature.ts';
+import { flightsWords } from '../words/flights.ts';
 import { words } from '../words/index.ts';
 import { numbered } from './HeatStrip.tsx';
 
@@ -10,13 +12,27 @@ function when(event: Heat['events'][number]): string {
   if (!event.expected) return w.unknown;
   const { early, middle, late, lateOpen, method, years } = event.expected;
   if (method === 'reached') return w.reached(dayText(middle));
+  if (method === 'own-forecast') return w.ownForecast(dayText(middle));
   const basis = method === 'past-years' ? w.byYears(years) : w.byDays;
   const span = daySpan(early, late);
   return `${w.expected(dayText(middle), lateOpen ? w.orLater(span) : span)}, ${basis}`;
 }
 
+/** How the window of an event has narrowed as days passed. */
+function Before({ forecast, event }: { forecast: ForecastView | null; event: Heat['events'][number] }) {
+  const found = forecast?.events.find((each) => each.event === event.event && each.generation === event.generation);
+  if (!found || found.before.length === 0) return null;
+  const w = flightsWords.forecast;
+  const said = found.before.map(({ asOf, dates }) => w.narrowed(shortDate(asOf), spanOf(dates)));
+  return (
+    <small className="narrowed">
+      {w.narrowedTitle} {said.join('; ')}
+    </small>
+  );
+}
+
 /** The numbers on the heat strip, spelled out. */
-export function EventList({ heat, unit }: { heat: Heat; unit: TemperatureUnit }) {
+export function EventList({ heat, unit, forecast }: { heat: Heat; unit: TemperatureUnit; forecast: ForecastView | null }) {
   const w = words.field.events;
   const wording = useWording();
   return (
@@ -32,6 +48,7 @@ export function EventList({ heat, unit }: { heat: Heat; unit: TemperatureUnit })
           <span className="when">
             {event.status === 'now' && <strong>{w.now}, </strong>}
             {when(event)}
+            {event.status === 'ahead' && <Before forecast={forecast} event={event} />}
           </span>
         </li>
       ))}

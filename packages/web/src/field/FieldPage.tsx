@@ -1,5 +1,5 @@
-import { day, type FieldInsectView, type FieldView } from '@duskwatch/core';
-import { useQuery } from '@tanstack/react-query';
+import { day, type FieldFlightsView, type FieldInsectView, type FieldView } from '@duskwatch/core';
+import { type UseQueryResult, useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useEffect, useMemo, useState } from 'react';
 import { fieldQuery } from '../api/queries.ts';
@@ -8,12 +8,16 @@ import { Failure } from '../app/Failure.tsx';
 import { useTitle } from '../app/media.ts';
 import { useTemperatureUnit } from '../app/preferences.ts';
 import { VERBS } from '../app/search.ts';
+import { fieldFlightsQuery } from '../flights/queries.ts';
 import { dayTextFrom } from '../format/day.ts';
 import { useDesk } from '../record/desk.ts';
 import { FieldRecords } from '../record/FieldRecords.tsx';
 import { fieldLater } from '../record/later.ts';
+import { useMayWrite } from '../record/useMayWrite.ts';
+import { flightsWords } from '../words/flights.ts';
 import { words } from '../words/index.ts';
 import { cropText, localName, shortReason, stageName } from '../words/names.ts';
+import { ForecastForm } from './ForecastForm.tsx';
 import { InsectSeason } from './InsectSeason.tsx';
 import { Legend } from './Legend.tsx';
 import { stageOn } from './reading.ts';
@@ -26,6 +30,7 @@ export function FieldPage() {
   const search = route.useSearch();
   const navigate = route.useNavigate();
   const { data, error, refetch, isPlaceholderData } = useQuery(fieldQuery(fieldId, search.on));
+  const flights = useQuery(fieldFlightsQuery(fieldId, search.on));
   const { entries } = useDesk();
   const view = useMemo(() => (data ? fieldLater(data, entries) : undefined), [data, entries]);
   useTitle(view?.field.name ?? words.loading);
@@ -56,7 +61,12 @@ export function FieldPage() {
         )}
       </div>
       {view && <FieldRecords view={view} />}
-      {view ? <Seasons view={view} key={view.field.fieldId} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
+      {view && <OwnForecast source={flights.data?.weatherSource ?? null} on={view.on} />}
+      {view ? (
+        <Seasons view={view} flights={flights} key={view.field.fieldId} />
+      ) : (
+        <div className="skeleton skeleton-field" aria-hidden="true" />
+      )}
     </main>
   );
 }
@@ -79,7 +89,25 @@ const isAway = (insect: FieldInsectView) =>
 
 const urgency = (insect: FieldInsectView) => `${VERBS.indexOf(insect.advice.verb)}|${insect.advice.by ?? '9999'}`;
 
-function Seasons({ view }: { view: FieldView }) {
+/** Somebody's own weather forecast, where there is a source it can be for. */
+function OwnForecast({ source, on }: { source: string | null; on: string }) {
+  const [unit] = useTemperatureUnit();
+  const [open, show] = useState(false);
+  const mayWrite = useMayWrite();
+  if (source === null || !mayWrite('weather')) return null;
+  return (
+    <p className="actions own-forecast">
+      <button type="button" className="button" onClick={() => show(true)}>
+        {flightsWords.forecast.enter}
+      </button>
+      {open && <ForecastForm source={source} on={on} unit={unit} close={() => show(false)} />}
+    </p>
+  );
+}
+
+type Flights = Pick<UseQueryResult<FieldFlightsView>, 'data' | 'error' | 'refetch'>;
+
+function Seasons({ view, flights }: { view: FieldView; flights: Flights }) {
   const [unit] = useTemperatureUnit();
   const today = day(view.on);
   const [chosen, moveTo] = useState<number | null>(null);
@@ -90,11 +118,21 @@ function Seasons({ view }: { view: FieldView }) {
   return (
     <>
       <Legend />
+      {!flights.data && !flights.error && <p className="fitting">{flightsWords.fitting}</p>}
+      {flights.error && (
+        <p className="fitting" role="status">
+          {flightsWords.failed}{' '}
+          <button type="button" className="plain-button" onClick={() => void flights.refetch()}>
+            {flightsWords.again}
+          </button>
+        </p>
+      )}
       {here.map((insect) => (
         <InsectSeason
           key={insect.insect.id}
           view={view}
           insect={insect}
+          flights={flights.data?.insects.find((each) => each.insect === insect.insect.id) ?? null}
           today={today}
           cursor={cursor}
           moveTo={moveTo}

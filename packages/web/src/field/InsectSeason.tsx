@@ -3,6 +3,9 @@ import { useWording } from '../app/wording.ts';
 import { daySpan } from '../format/day.ts';
 import { words } from '../words/index.ts';
 import { localName } from '../words/names.ts';
+import { FlightsPanel } from './FlightsPanel.tsx';
+import { SkillTable } from './ForecastNotes.tsx';
+import { LarvaePanel } from './LarvaePanel.tsx';
 import { SeasonChart, type SeasonChartProps } from './SeasonChart.tsx';
 import { ActsTable, ChecksTable, EarlierTable, HeatTable, RateTable } from './tables.tsx';
 
@@ -14,6 +17,7 @@ export function InsectSeason(props: SeasonChartProps) {
   const { insect } = props;
   const { advice } = insect;
   const wording = useWording();
+  const name = localName(insect.insect.commonName);
   return (
     <section className={`insect verb-${advice.verb}`} id={insect.insect.id} aria-labelledby={`${insect.insect.id}-name`}>
       <div className="insect-head">
@@ -39,6 +43,8 @@ export function InsectSeason(props: SeasonChartProps) {
               </p>
             ),
         )}
+        {props.flights && <FlightsPanel insect={props.flights} of={name} unit={props.unit} />}
+        {props.flights?.larvae && <LarvaePanel larvae={props.flights.larvae} of={name} />}
         <div className="behinds">
           <RateTable insect={insect} />
           <EarlierTable insect={insect} />
@@ -48,6 +54,7 @@ export function InsectSeason(props: SeasonChartProps) {
             .map((heat) => (
               <HeatTable key={heat.modelId} insect={insect} heat={heat} />
             ))}
+          {props.flights?.forecasts.some(({ events }) => events.length > 0) && <SkillTable of={name} />}
           <ActsTable fieldId={props.view.field.fieldId} insect={insect} />
         </div>
         <h3 className="unseen">{words.field.evidence}</h3>

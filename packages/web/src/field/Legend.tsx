@@ -2,6 +2,7 @@ import { ASSUMPTIONS } from '@duskwatch/core';
 import { type ReactNode, useId } from 'react';
 import { useWide } from '../app/media.ts';
 import { percentText } from '../format/number.ts';
+import { flightsWords } from '../words/flights.ts';
 import { words } from '../words/index.ts';
 import { CheckMark, Hatch, LureMark, SampleMark } from './marks.tsx';
 
@@ -16,6 +17,13 @@ export function Legend() {
       <g key="rate">
         <rect className="rate-band" x={0} y={3} width={26} height={10} />
         <line className="rate-line" x1={0} x2={26} y1={8} y2={8} />
+      </g>,
+    ],
+    [
+      flightsWords.legend,
+      <g key="flight" className="flight-curves">
+        <path className="flight-curve" d="M0,14C8,14 9,3 14,3" />
+        <path className="flight-curve ahead" d="M14,3C19,3 19,14 27,14" />
       </g>,
     ],
     [w.earlier, <line key="earlier" className="earlier-line" x1={0} x2={26} y1={8} y2={8} />],

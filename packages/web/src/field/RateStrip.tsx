@@ -1,4 +1,4 @@
-import { day, type FieldInsectView } from '@duskwatch/core';
+import { day, type FieldInsectView, type SeasonFlights } from '@duskwatch/core';
 import { scaleLinear } from 'd3-scale';
 import { useId } from 'react';
 import { useWording } from '../app/wording.ts';
@@ -6,6 +6,7 @@ import { bandPath, stepPath, stepVertices } from '../draw/steps.ts';
 import { rateText } from '../format/number.ts';
 import { words } from '../words/index.ts';
 import { EarlierLines } from './EarlierLines.tsx';
+import { FlightCurves } from './FlightCurves.tsx';
 import { Hatch } from './marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
@@ -21,7 +22,11 @@ function topOf(insect: FieldInsectView): number {
   return Math.min(Math.max(rate, ...highs, ...before), rate * 1.5);
 }
 
-export function RateStrip({ insect, ...props }: StripProps & { insect: FieldInsectView }) {
+export function RateStrip({
+  insect,
+  flights,
+  ...props
+}: StripProps & { insect: FieldInsectView; flights: SeasonFlights | null }) {
   const { frame } = props;
   const hatch = useId();
   const y = scaleLinear()
@@ -41,6 +46,7 @@ export function RateStrip({ insect, ...props }: StripProps & { insect: FieldInse
           </text>
         </g>
       ))}
+      {flights && <FlightCurves flights={flights} frame={frame} y={y} />}
       <EarlierLines seasons={insect.earlierSeasons} frame={frame} y={y} />
       {insect.treatments.map((each) => {
         const from = frame.x(day(each.appliedOn));

@@ -1,14 +1,17 @@
-import type { FieldInsectView, FieldView, TemperatureUnit, TrapDesign } from '@duskwatch/core';
+import type { FieldInsectView, FieldView, InsectFlights, TemperatureUnit, TrapDesign } from '@duskwatch/core';
 import type { KeyboardEvent, PointerEvent } from 'react';
 import { Cited } from '../app/Cited.tsx';
 import { useWording } from '../app/wording.ts';
 import { frame as makeFrame } from '../draw/frame.ts';
 import { useWidth } from '../draw/useWidth.ts';
 import { dayText, isoOf } from '../format/day.ts';
+import { flightsWords } from '../words/flights.ts';
 import { words } from '../words/index.ts';
 import { localName } from '../words/names.ts';
 import { EventList } from './EventList.tsx';
+import { ForecastNotes } from './ForecastNotes.tsx';
 import { HeatStrip } from './HeatStrip.tsx';
+import { LarvaeStrip } from './LarvaeStrip.tsx';
 import { RateStrip } from './RateStrip.tsx';
 import { readDay } from './reading.ts';
 import { SampleStrip } from './SampleStrip.tsx';
@@ -19,6 +22,8 @@ import { TrapStrip } from './TrapStrip.tsx';
 export interface SeasonChartProps {
   readonly view: FieldView;
   readonly insect: FieldInsectView;
+  /** Null until they are fitted. */
+  readonly flights: InsectFlights | null;
   readonly today: number;
   readonly cursor: number;
   readonly moveTo: (at: number) => void;
@@ -36,13 +41,14 @@ const STEPS: Readonly<Record<string, number>> = {
 
 /** One insect's season on the field's time axis: a slider over its days, read out as text. */
 export function SeasonChart(props: SeasonChartProps) {
-  const { view, insect, today, cursor, moveTo, unit } = props;
+  const { view, insect, flights, today, cursor, moveTo, unit } = props;
   const wording = useWording();
   const [ref, width] = useWidth<HTMLDivElement>();
   const frame = makeFrame(view.from, view.to, width);
   const strip = { frame, today, cursor };
   const summed = insect.heat.filter((heat) => heat.days.length > 0);
-  const reading = readDay(view, insect, isoOf(cursor), unit, wording);
+  const reading = readDay(view, insect, isoOf(cursor), unit, wording, flights);
+  const forecastOf = (modelId: string) => flights?.forecasts.find((each) => each.modelId === modelId) ?? null;
   const move = (event: PointerEvent<HTMLDivElement>) =>
     moveTo(frame.dayAt(event.clientX - event.currentTarget.getBoundingClientRect().left));
   const press = (event: KeyboardEvent) => {
@@ -80,12 +86,18 @@ export function SeasonChart(props: SeasonChartProps) {
               {insect.lines.length > 1 &&
                 insect.lines.map(({ design }, index) => <DesignKey key={design} design={design} index={index} />)}
             </p>
-            <RateStrip insect={insect} {...strip} />
+            <RateStrip insect={insect} flights={flights?.flights ?? null} {...strip} />
           </>
         )}
         {insect.traps.map((trap) => (
           <TrapStrip key={trap.trapId} insect={insect} trap={trap} {...strip} />
         ))}
+        {flights?.larvae && (
+          <>
+            <p className="strip-title">{flightsWords.larvae.title}</p>
+            <LarvaeStrip larvae={flights.larvae} {...strip} />
+          </>
+        )}
         {insect.samples.length > 0 && <SampleStrip insect={insect} {...strip} />}
         {summed.map((heat) => (
           <div key={heat.modelId}>
@@ -103,7 +115,8 @@ export function SeasonChart(props: SeasonChartProps) {
           <p>
             {localName(heat.modelName)}. {words.field.events.source}: <Cited source={heat.source} standing={heat.standing} />.
           </p>
-          <EventList heat={heat} unit={unit} />
+          <EventList heat={heat} unit={unit} forecast={forecastOf(heat.modelId)} />
+          {forecastOf(heat.modelId) && <ForecastNotes forecast={forecastOf(heat.modelId)!} />}
         </div>
       ))}
     </div>

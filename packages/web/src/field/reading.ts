@@ -1,8 +1,17 @@
 /** What a field's season says on one day, for the line of text under the reader's finger. */
-import { day, type FieldInsectView, type FieldView, type IsoDay, type TemperatureUnit, type Wording } from '@duskwatch/core';
+import {
+  day,
+  type FieldInsectView,
+  type FieldView,
+  type InsectFlights,
+  type IsoDay,
+  type TemperatureUnit,
+  type Wording,
+} from '@duskwatch/core';
 import { dayText } from '../format/day.ts';
-import { countText, intervalText, rateText } from '../format/number.ts';
+import { countText, intervalText, percentText, rateText } from '../format/number.ts';
 import { heatText } from '../format/temperature.ts';
+import { flightsWords } from '../words/flights.ts';
 import { words } from '../words/index.ts';
 import { sampleKind, stageName } from '../words/names.ts';
 
@@ -17,7 +26,28 @@ export function stageOn(view: FieldView, on: IsoDay): string | null {
   return seen.at(-1)?.stage ?? null;
 }
 
-export function readDay(view: FieldView, insect: FieldInsectView, on: IsoDay, unit: TemperatureUnit, wording: Wording): Reading {
+/** The flights that bring moths that night, and where the offspring of earlier nights are. */
+function readFlights(flights: InsectFlights | null, on: IsoDay): string[] {
+  const night = flights?.flights?.curve.find((each) => each.on === on)?.perNight ?? [];
+  const fitted = night.flatMap((perNight, index) =>
+    perNight >= 0.005 ? [flightsWords.read(index + 1, rateText(perNight))] : [],
+  );
+  const larvae = flights?.larvae;
+  const now = larvae?.days.find((each) => each.on === on);
+  if (!larvae || !now) return fitted;
+  const [egg, small, large] = [now.egg, now.small, now.large].map(percentText) as [string, string, string];
+  const w = flightsWords.larvae;
+  return [...fitted, larvae.twoSizes ? w.read(egg, small, large) : w.readOne(egg, small)];
+}
+
+export function readDay(
+  view: FieldView,
+  insect: FieldInsectView,
+  on: IsoDay,
+  unit: TemperatureUnit,
+  wording: Wording,
+  flights: InsectFlights | null,
+): Reading {
   const w = words.field.read;
   const at = day(on);
   const rates = insect.lines.flatMap((line) => {
@@ -58,6 +88,7 @@ export function readDay(view: FieldView, insect: FieldInsectView, on: IsoDay, un
   const parts = [
     ...new Set(rates),
     ...earlier,
+    ...readFlights(flights, on),
     ...(stage ? [stageName(view.field.crop, stage)] : []),
     ...heat,
     ...checks,

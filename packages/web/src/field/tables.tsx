@@ -1,6 +1,5 @@
 /** The numbers behind each chart, for whoever reads tables better than lines. */
 import { degreeDaysFrom, type FieldInsectView, type HeatStrip } from '@duskwatch/core';
-import type { ReactNode } from 'react';
 import { useTemperatureUnit } from '../app/preferences.ts';
 import { useWording } from '../app/wording.ts';
 import { shortDate, shortDay } from '../format/day.ts';
@@ -9,46 +8,7 @@ import { HistoryButton } from '../history/HistoryButton.tsx';
 import { historyWords } from '../words/history.ts';
 import { words } from '../words/index.ts';
 import { localName, sampleKind } from '../words/names.ts';
-
-interface Column {
-  readonly head: string;
-  readonly number?: boolean;
-}
-
-function Folded(props: { title: string; of: string; columns: readonly Column[]; rows: readonly (readonly ReactNode[])[] }) {
-  const { title, columns, rows } = props;
-  return (
-    <details className="behind">
-      <summary>{title}</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={`${title}, ${props.of}`} tabIndex={0}>
-        <table className="figures">
-          <thead>
-            <tr>
-              {columns.map((column) => (
-                <th scope="col" key={column.head} className={column.number ? 'number' : undefined}>
-                  {column.head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: rows carry no state and two may be alike
-              <tr key={index}>
-                {row.map((value, place) => (
-                  <td key={columns[place]!.head} className={columns[place]!.number ? 'number' : undefined}>
-                    {value}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </details>
-  );
-}
+import { Folded } from './Folded.tsx';
 
 const newestFirst = <T,>(values: readonly T[]) => [...values].reverse();
 

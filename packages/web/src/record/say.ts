@@ -7,7 +7,18 @@ import { problemText } from './ProblemText.tsx';
 import { toast } from './toast.ts';
 
 /** Everything on a screen rests on records. */
-const RESTS_ON_RECORDS = ['week', 'field', 'traps', 'trap', 'records', 'history', 'conflicts', 'program'];
+const RESTS_ON_RECORDS = [
+  'week',
+  'field',
+  'flights',
+  'field-flights',
+  'traps',
+  'trap',
+  'records',
+  'history',
+  'conflicts',
+  'program',
+];
 
 /** Resolves to whether the changes are kept; false when the server or the browser refused them. */
 export type Say = (text: string, ...changes: readonly Change[]) => Promise<boolean>;

@@ -179,6 +179,7 @@ export const en = {
       expected: (middle: string, span: string) => `expected ${middle} (${span})`,
       byYears: (years: number) => `from ${plural(years, 'past year', 'past years')}`,
       byDays: 'from the last days’ heat',
+      ownForecast: (date: string) => `expected ${date}, by your own weather forecast`,
       unknown: 'not within the data',
       now: 'now',
       generation: (n: number) => `generation ${n}`,

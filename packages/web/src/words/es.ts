@@ -178,6 +178,7 @@ export const es: Words = {
       expected: (middle, span) => `se espera el ${middle} (${span})`,
       byYears: (years) => `según ${plural(years, 'año anterior', 'años anteriores')}`,
       byDays: 'según el calor de los últimos días',
+      ownForecast: (date) => `previsto el ${date}, según su propio pronóstico del tiempo`,
       unknown: 'fuera de los datos',
       now: 'ahora',
       generation: (n) => `generación ${n}`,

@@ -3,6 +3,7 @@ export const pagesEn = {
   label: 'Pages',
   week: 'This week',
   traps: 'Traps',
+  flights: 'Flights',
   map: 'Map',
   round: 'Round',
   conflicts: (n: number) => `Conflicts ${n}`,

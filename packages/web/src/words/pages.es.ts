@@ -4,6 +4,7 @@ export const pagesEs: PagesWords = {
   label: 'Páginas',
   week: 'Esta semana',
   traps: 'Trampas',
+  flights: 'Vuelos',
   map: 'Mapa',
   round: 'Ronda',
   conflicts: (n) => `Conflictos ${n}`,

@@ -62,6 +62,7 @@ const labels = {
     tminC: { label: 'Lowest, °C' },
     tmaxC: { label: 'Highest, °C' },
     precipitationMm: { label: 'Rain, mm' },
+    forecastMadeOn: { label: 'Forecast made on', hint: 'Empty for a measured day.' },
   },
   samples: {
     fieldId,

@@ -57,6 +57,7 @@ const labels: Readonly<Record<RecordKind, Readonly<Record<string, Label>>>> = {
     tminC: { label: 'Mínima, °C' },
     tmaxC: { label: 'Máxima, °C' },
     precipitationMm: { label: 'Lluvia, mm' },
+    forecastMadeOn: { label: 'Pronóstico hecho el', hint: 'Vacío si el día fue medido.' },
   },
   samples: {
     fieldId,
