@@ -72,6 +72,17 @@ export function commandLine(): Command {
     .action(run(async () => (await import('./commands/learn.ts')).learn));
 
   program
+    .command('season')
+    .description('the plan of a season: traps and when to hang them, lures to order, what it costs, and what became of it')
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--year <year>', 'year in which the season begins (default: the running season where it is planned, else the next)')
+    .option('--on <date>', "the day to stand on, YYYY-MM-DD (default: the program's pinned day, else today)")
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch season', 'duskwatch season my-program --year 2027 --json'))
+    .action(run(async () => (await import('./commands/season.ts')).season));
+
+  program
     .command('questions')
     .description('records of a season that somebody should look at again; nothing is changed')
     .argument('[folder]', 'program folder to read (default: the database)')

@@ -4,7 +4,20 @@ import { smallFolder } from './testing/small-folder.ts';
 
 const ESCAPE = String.fromCharCode(27);
 const duskwatch = commandUnderTest();
-const COMMANDS = ['advise', 'heat', 'learn', 'questions', 'flights', 'hindcast', 'import', 'export', 'serve', 'demo', 'backup'];
+const COMMANDS = [
+  'advise',
+  'heat',
+  'learn',
+  'season',
+  'questions',
+  'flights',
+  'hindcast',
+  'import',
+  'export',
+  'serve',
+  'demo',
+  'backup',
+];
 
 describe('duskwatch', () => {
   it('lists its commands, and tells what its exit codes mean', async () => {

@@ -17,7 +17,7 @@ export function seasonLures(prepared: Prepared, work: PlannedSeason, withPrices:
   const { list } = pricesFor(prepared.program, season);
   const packages = stockNow(prepared);
   return {
-    needs,
+    needs: needs.map((need) => ({ ...need, inAll: need.placed + need.reserve })),
     months: [...new Set(needs.flatMap(({ months }) => months.map(({ month }) => month)))].sort(),
     orders: lures.orders.map((order) => {
       const price = withPrices ? priceOf('lure', { design: null, insect: order.insect }, list) : null;

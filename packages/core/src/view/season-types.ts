@@ -10,6 +10,7 @@ import type {
   LureLife,
   LureNeed,
   LureOrder,
+  PastFlight,
   PlacingQuestion,
   PlannedDesign,
   PlannedNumber,
@@ -33,6 +34,9 @@ export interface SeasonField {
   readonly crop: string;
 }
 
+/** A past year's first flight; `carried`: the same wait in the season planned. */
+export type CarriedFlight = PastFlight & { readonly carried: IsoDay | null };
+
 /** One insect in one area, with what was decided for it. */
 export interface SeasonLineView {
   readonly id: string;
@@ -45,6 +49,7 @@ export interface SeasonLineView {
   /** Key into `SeasonView.numbers`; null without a rule or a design. */
   readonly numbers: string | null;
   readonly hang: HangBy;
+  readonly flights: readonly CarriedFlight[];
   readonly takeDown: PlannedTakeDown;
   readonly checks: number;
   readonly nightsBetweenChecks: number;
@@ -93,7 +98,8 @@ export interface LureDue {
 }
 
 export interface SeasonLures {
-  readonly needs: readonly LureNeed[];
+  /** `inAll`: placed and in reserve. */
+  readonly needs: readonly (LureNeed & { readonly inAll: number })[];
   /** Every month in which lures are placed, ascending. */
   readonly months: readonly string[];
   readonly orders: readonly (LureOrder & { readonly cost: { readonly low: number; readonly high: number } | null })[];

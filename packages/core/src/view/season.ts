@@ -6,6 +6,7 @@ import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
 import {
   currentSeason,
+  type HangBy,
   type LineLures,
   type PlanLine,
   type PlannedSeason,
@@ -18,11 +19,11 @@ import {
   trapsEnough,
   wishesOf,
 } from '../season/index.ts';
-import { formatDay } from '../units/day.ts';
+import { addDays, day, formatDay } from '../units/day.ts';
 import { seasonBudgetView } from './season-budget.ts';
 import { fieldOf } from './season-field.ts';
 import { seasonLures } from './season-lures.ts';
-import type { SeasonLineView, SeasonQuestion, SeasonView, TrapNumbers } from './season-types.ts';
+import type { CarriedFlight, SeasonLineView, SeasonQuestion, SeasonView, TrapNumbers } from './season-types.ts';
 import { insectName } from './week.ts';
 
 /** Nights between checks that the table of trap numbers compares. */
@@ -95,6 +96,7 @@ function lineView(
     traps,
     numbers: key !== null && numbers.has(key) ? key : null,
     hang,
+    flights: carriedFlights(hang),
     takeDown,
     checks: checkDays.length,
     nightsBetweenChecks,
@@ -104,6 +106,17 @@ function lineView(
     decidedHere: decided.find(({ area }) => fields.includes(area)) ?? null,
     decidedEverywhere: decided.find(({ area }) => area === 'all') ?? null,
   };
+}
+
+/** Days after the earliest flight stay the same from one year to the season planned. */
+function carriedFlights(hang: HangBy): CarriedFlight[] {
+  if (hang.basis !== 'heat' && hang.basis !== 'chosen') return hang.years.map((year) => ({ ...year, carried: null }));
+  const { years, earliest } = hang.spread;
+  const least = Math.min(...years.flatMap((year) => (year.kind === 'reached' ? [year.wait] : [])));
+  return years.map((year) => ({
+    ...year,
+    carried: year.kind === 'reached' ? formatDay(addDays(day(earliest), year.wait - least)) : null,
+  }));
 }
 
 const numbersKey = ({ insect, rule, design, traps }: PlanLine): string | null =>

@@ -66,6 +66,12 @@ const rule = z.object({
 
 const hang = toldBy<'basis', HangBy>('basis', { heat: true, chosen: true, stated: true, unknown: true });
 
+const flight = toldBy<'kind', SeasonView['lines'][number]['flights'][number]>('kind', {
+  reached: true,
+  'not-reached': true,
+  unknown: true,
+});
+
 const practice = z.object({
   id: z.string(),
   act: z.string(),
@@ -100,6 +106,7 @@ const line = z.object({
   }),
   numbers: z.string().nullable().describe('Key of the table of trap numbers behind it.'),
   hang,
+  flights: z.array(flight),
   takeDown: z.object({
     on: date.nullable(),
     why: z.enum(['stated', 'harvest', 'harvest-as-before', 'as-before', 'assumed', 'not-known']),
@@ -135,6 +142,7 @@ const lures = z.object({
       insect: z.string(),
       placed: z.int(),
       reserve: z.int(),
+      inAll: z.int(),
       months: z.array(z.object({ insect: z.string(), month: z.string(), lures: z.int() })),
     }),
   ),

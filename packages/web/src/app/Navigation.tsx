@@ -11,6 +11,7 @@ const PAGES = [
   ['/flights', 'flights', ['coordinator', 'scout', 'grower']],
   ['/map', 'map', ['coordinator', 'scout', 'grower']],
   ['/round', 'round', ['coordinator', 'scout']],
+  ['/season', 'season', ['coordinator', 'scout']],
   ['/people', 'people', ['coordinator']],
   ['/settings', 'settings', ['coordinator', 'scout', 'grower', 'reader']],
 ] as const satisfies readonly (readonly [string, string, readonly Role[]])[];

@@ -2,6 +2,7 @@ import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet,
 import { lazy, Suspense } from 'react';
 import { mapSearch } from '../map/search.ts';
 import { roundSearch } from '../round/search.ts';
+import { seasonSearch } from '../season/search.ts';
 import { stationsSearch } from '../stations/search.ts';
 import { Failure } from './Failure.tsx';
 import { daySearch, parseSearch, stringifySearch, weekSearch } from './search.ts';
@@ -55,6 +56,12 @@ const round = createRoute({
   validateSearch: roundSearch,
   component: lazyRouteComponent(() => import('../round/RoundPage.tsx'), 'RoundPage'),
 });
+const season = createRoute({
+  getParentRoute,
+  path: '/season',
+  validateSearch: seasonSearch,
+  component: lazyRouteComponent(() => import('../season/SeasonPage.tsx'), 'SeasonPage'),
+});
 const people = createRoute({
   getParentRoute,
   path: '/people',
@@ -94,7 +101,7 @@ function Root() {
 }
 
 export const router = createRouter({
-  routeTree: root.addChildren([week, field, flights, traps, trap, map, conflicts, round, people, settings, signIn, first, join]),
+  routeTree: root.addChildren([week, field, flights, traps, trap, map, conflicts, round, season, people, settings, signIn, first, join]),
   parseSearch,
   stringifySearch,
   scrollRestoration: true,

@@ -18,6 +18,8 @@ const RESTS_ON_RECORDS = [
   'history',
   'conflicts',
   'program',
+  'season',
+  'season-truth',
 ];
 
 /** Resolves to whether the changes are kept; false when the server or the browser refused them. */

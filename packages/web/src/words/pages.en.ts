@@ -6,6 +6,7 @@ export const pagesEn = {
   flights: 'Flights',
   map: 'Map',
   round: 'Round',
+  season: 'Season',
   conflicts: (n: number) => `Conflicts ${n}`,
   conflictsLabel: (n: number) => `Conflicts ${n}: to decide`,
   people: 'People',

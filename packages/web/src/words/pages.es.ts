@@ -7,6 +7,7 @@ export const pagesEs: PagesWords = {
   flights: 'Vuelos',
   map: 'Mapa',
   round: 'Ronda',
+  season: 'Temporada',
   conflicts: (n) => `Conflictos ${n}`,
   conflictsLabel: (n) => `Conflictos ${n}: por decidir`,
   people: 'Personas',

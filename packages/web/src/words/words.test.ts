@@ -13,6 +13,10 @@ const ALIKE = new Set([
   'map.north',
   'history.by',
   'record.no',
+  'season.parts.plan',
+  'season.numbers.no',
+  'season.budget.units.driving-hour',
+  'season.budget.units.driving-km',
 ]);
 
 type Texts = { readonly [key: string]: Texts | string | readonly string[] | ((...values: never[]) => string) };

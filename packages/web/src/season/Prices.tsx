@@ -1,0 +1,66 @@
+import { type CostKind, designFacts, type PricedItem, type SeasonBudgetView, type TrapDesign } from '@duskwatch/core';
+import { moneyText } from '../format/money.ts';
+import { useMayWrite } from '../record/useMayWrite.ts';
+import { seasonWords } from '../words/season.ts';
+import { useThing } from './said-money.ts';
+import { NO_PRICE, useHeld, usePrice } from './useDecide.ts';
+
+/** The user's own prices, in place: an empty box is common practice where there is a figure, and else unknown. */
+export function Prices({ budget }: { budget: SeasonBudgetView }) {
+  const w = seasonWords.budget;
+  const mayWrite = useMayWrite();
+  const held = useHeld('prices');
+  const write = usePrice();
+  const thing = useThing();
+  const { currency, askable } = budget;
+  if (!mayWrite('prices')) return null;
+  const save = (item: PricedItem, of: string, text: string): boolean => {
+    const now = held.get(`${item}|${of}`)?.value;
+    const typed = text.trim() === '' ? NO_PRICE : Number(text.trim().replace(',', '.'));
+    if (!Number.isFinite(typed) || (typed < 0 && typed !== NO_PRICE)) return false;
+    if (typed !== (now?.price ?? NO_PRICE) || (now && now.currency !== currency))
+      void write({ item, of, price: typed, currency, note: now?.note ?? null });
+    return true;
+  };
+  return (
+    <fieldset className="prices no-print">
+      <legend>{w.prices}</legend>
+      <p className="key">{currency === 'USD' ? w.pricesLead(currency) : w.pricesLeadOther(currency)}</p>
+      <div className="price-boxes">
+        {askable.map(({ item, of }) => {
+          const now = held.get(`${item}|${of}`)?.value;
+          const value = now?.currency === currency ? String(now.price) : '';
+          const practice = item === 'trap' && currency === 'USD' ? (designFacts(of as TrapDesign)?.costUsd ?? null) : null;
+          return (
+            <label key={`${item} ${of}`}>
+              <span>{thing(item as CostKind, of)}</span>
+              <input
+                key={value}
+                type="text"
+                inputMode="decimal"
+                size={8}
+                defaultValue={value}
+                placeholder={practice ? '' : w.unknown}
+                onBlur={(event) => {
+                  if (!save(item, of, event.currentTarget.value)) event.currentTarget.value = value;
+                }}
+                onKeyDown={(event) => {
+                  if (event.key === 'Enter') event.currentTarget.blur();
+                }}
+              />
+              {practice && (
+                <small>
+                  {w.practice(
+                    practice[0] === practice[1]
+                      ? moneyText(practice[0], currency)
+                      : w.range(moneyText(practice[0], currency), moneyText(practice[1], currency)),
+                  )}
+                </small>
+              )}
+            </label>
+          );
+        })}
+      </div>
+    </fieldset>
+  );
+}
