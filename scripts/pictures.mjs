@@ -71,6 +71,16 @@ async function picture(size, viewport, colorScheme) {
   await save('sample-form');
   await visit('/map', '.station-mark');
   await save('map');
+  await visit('/season?year=2027', '.insect-plan');
+  await save('season-plan');
+  await visit('/season?year=2027&part=numbers', '.numbers-picture svg');
+  await save('season-numbers');
+  await visit('/season?year=2027&part=lures', '.order-list');
+  await save('season-lures');
+  await visit('/season?year=2027&part=budget', '.season-total');
+  await save('season-budget');
+  await visit('/season?part=truth', '.truth-line');
+  await save('season-truth');
   await visit('/conflicts', '.quiet, .conflict');
   await save('conflicts');
   await visit('/people', '.people-page, main');

@@ -1,0 +1,78 @@
+import type { APIRequestContext } from '@playwright/test';
+import type { SeasonView } from '../packages/core/src/index.ts';
+import { test } from './own-test.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
+
+const seasonOf = async (request: APIRequestContext, year: number): Promise<SeasonView> =>
+  (await request.get(`/api/season?year=${year}`)).json();
+
+test('from what to trap to what to order: a decision changes plan, lures and budget, and can be undone', async ({
+  page,
+  request,
+}, { project }) => {
+  // Each size decides about an insect of its own: they may share a server.
+  const [insect, name] =
+    project.name === 'phone'
+      ? (['melittia-cucurbitae', 'squash vine borer'] as const)
+      : (['ostrinia-nubilalis', 'European corn borer'] as const);
+  const before = await seasonOf(request, 2027);
+  const own = (view: SeasonView) => view.lines.filter((line) => line.insect === insect);
+  await page.goto('/season?year=2027');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Season 2027');
+  const section = page.getByRole('region', { name, exact: true });
+  await expect(section.getByText('earliest plausible', { exact: false }).first()).toBeVisible();
+  for (const summary of await section.locator('summary:visible').all()) await summary.click();
+  await expect(section.getByText('The harvest date written before', { exact: false }).first()).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  expect(await accessibilityProblems(page)).toEqual([]);
+
+  const number = section.getByRole('textbox', { name: 'Traps per area' });
+  await number.fill('1');
+  await number.press('Enter');
+  await expect(page.getByText(/^Saved: decision for the season/)).toBeVisible();
+  const after = await seasonOf(request, 2027);
+  expect(own(after).every(({ traps }) => traps.count === 1 && traps.why === 'stated')).toBe(true);
+  const need = (view: SeasonView) => view.lures.needs.find((each) => each.insect === insect)!.placed;
+  expect(need(after)).toBeLessThan(need(before));
+  expect(after.budget!.total.low).not.toBe(before.budget!.total.low);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Undone.')).toBeVisible();
+  expect(own(await seasonOf(request, 2027)).map(({ traps }) => traps.count)).toEqual(own(before).map(({ traps }) => traps.count));
+});
+
+for (const [part, shown] of [
+  ['numbers', 'How many traps'],
+  ['lures', 'Lures'],
+  ['budget', 'Budget'],
+] as const) {
+  test(`the ${part} of next season read well, pass axe and stay within the page`, async ({ page }) => {
+    await page.goto('/season?year=2027');
+    await page.getByRole('navigation', { name: 'Parts of the season' }).getByRole('link', { name: shown }).click();
+    await expect(page.locator('.season .figures').first()).toBeVisible();
+    for (const summary of await page.locator('summary:visible').all()) await summary.click();
+    await expectNoSidewaysScroll(page);
+    expect(await accessibilityProblems(page)).toEqual([]);
+  });
+}
+
+test('what has no price is said to be unknown, and a price of one’s own takes its place', async ({ page, request }) => {
+  await page.goto('/season?year=2027&part=budget');
+  await expect(page.getByRole('heading', { name: /^The season takes at least/ })).toBeVisible();
+  await expect(page.getByText('no price for: post', { exact: false })).toBeVisible();
+  const post = page.getByRole('textbox', { name: 'post', exact: true });
+  await post.fill('6,50');
+  await post.press('Enter');
+  await expect(page.getByText(/^Saved: price/)).toBeVisible();
+  const rows = (await seasonOf(request, 2027)).budget!.rows;
+  expect(rows.find(({ kind }) => kind === 'post')!.price).toMatchObject({ low: 6.5, standing: 'user' });
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Undone.')).toBeVisible();
+});
+
+test('the running season is held against its plan, with what that does to the advice', async ({ page }) => {
+  await page.goto('/season?part=truth');
+  await expect(page.locator('.truth-line').first()).toContainText('What it does to the advice');
+  await expect(page.getByText(/hung \d+ days late/).first()).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  expect(await accessibilityProblems(page)).toEqual([]);
+});
