@@ -63,7 +63,7 @@ function lineTruth(line: PlanLine, prepared: Prepared, madeOn: IsoDay, wishes: T
     ...hanging.flatMap((trap) => lureDeviation(prepared, trap)),
   ];
   const inSeason = line.hang.on !== null && line.hang.on <= today && (line.takeDown.on === null || today < line.takeDown.on);
-  const telling = independentTraps(hanging.filter((trap) => tellsNow(line, prepared, trap)));
+  const telling = independentTraps(hanging.filter((trap) => tellsNow(prepared, trap)));
   if (inSeason && telling < line.traps.count) deviations.push({ kind: 'fewer-traps', planned: line.traps.count, telling });
   const planned = checked.reduce((sum, one) => sum + one.planned, 0);
   const missed = checked.reduce((sum, one) => sum + one.missed, 0);
@@ -123,13 +123,12 @@ function lureDeviation(prepared: Prepared, trap: TrapRecord): PlanDeviation[] {
   return days > 0 ? [{ kind: 'lure-overdue', trapId: trap.trapId, endedOn: formatDay(lure.ends), days }] : [];
 }
 
-/** Not overdue, and fit at its newest visit; a trap just hung counts until its first check is overdue. */
-function tellsNow(line: PlanLine, prepared: Prepared, trap: TrapRecord): boolean {
+/** Not overdue, and fit at its newest visit, whatever its design; a trap just hung counts until its first check is overdue. */
+function tellsNow(prepared: Prepared, trap: TrapRecord): boolean {
   const last = historyOf(prepared, trap).intervals.at(-1);
   if (last !== undefined && last.count === null) return false;
   const since = last?.to ?? day(trap.hungOn);
-  if (daysBetween(since, prepared.on) > ASSUMPTIONS.maxCheckGapDays.value) return false;
-  return line.design.design === null || trap.design === line.design.design;
+  return daysBetween(since, prepared.on) <= ASSUMPTIONS.maxCheckGapDays.value;
 }
 
 function effectsOf(

@@ -75,7 +75,10 @@ function Items({ view, budget }: { view: SeasonView; budget: SeasonBudgetView })
   const w = seasonWords.budget;
   const thing = useThing();
   const { currency, rows } = budget;
-  const quantity = ({ quantity: n, kind }: BudgetRow) => (n === null ? w.unknown : `${countText(n)} ${w.units[kind]}`);
+  const quantity = ({ quantity: n, kind }: BudgetRow): string => {
+    if (n === null) return w.unknown;
+    return kind === 'driving-hour' || kind === 'driving-km' ? `${countText(n)} ${w.units[kind]}` : countText(n);
+  };
   return (
     <section aria-labelledby="items">
       <h2 id="items" className="unseen">

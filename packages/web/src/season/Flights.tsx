@@ -111,7 +111,7 @@ function FlightTable({ line, today }: { line: SeasonLineView; today: string }) {
   };
   return (
     <details className="behind">
-      <summary>{w.flights}</summary>
+      <summary>{w.yearByYear}</summary>
       <table className="figures">
         <thead>
           <tr>

@@ -31,7 +31,7 @@ function Numbers({ numbers }: { numbers: TrapNumbers }) {
   const { insect, design, rule, planned, rows, mostTraps } = numbers;
   const [nights, choose] = useState(planned.nightsBetweenChecks);
   const rhythms = [...new Set(rows.map((row) => row.nightsBetweenChecks))];
-  const title = w.of(insectName(insect), wording.design[design]);
+  const title = w.of(insectName(insect), wording.design[design], rateText(rule.thresholdPerNight));
   const id = `numbers-${numbers.key.replaceAll(/\W+/g, '-')}`;
   return (
     <section className="numbers" aria-labelledby={id}>

@@ -7,7 +7,7 @@ import { seasonWords } from '../words/season.ts';
 const HEIGHT = 168;
 const TOP = 12;
 const FOOT = 24;
-const LEFT = 40;
+const LEFT = 48;
 const RIGHT = 14;
 
 /** Three small drawings side by side: what a number of traps risks and how sharp it is, the chosen rhythm among the others. */
@@ -81,7 +81,12 @@ function PanelDrawing(props: {
             {accepted !== null && (
               <g>
                 <line className="accepted" x1={LEFT} x2={width - RIGHT} y1={y(accepted)} y2={y(accepted)} />
-                <text className="accepted-word" x={width - RIGHT} y={y(accepted) - 4} textAnchor="end">
+                <text
+                  className="accepted-word"
+                  x={width - RIGHT}
+                  y={y(accepted) < TOP + 14 ? y(accepted) + 14 : y(accepted) - 4}
+                  textAnchor="end"
+                >
                   {w.accepted(percentText(accepted))}
                 </text>
               </g>

@@ -57,7 +57,7 @@ export function SeasonPage() {
           </div>
         )}
       </div>
-      <Parts part={part} search={search} />
+      <Parts search={search} />
       {data ? <Body view={data} part={part} search={search} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
     </main>
   );
@@ -66,7 +66,7 @@ export function SeasonPage() {
 const headOf = ({ season, from, to, today, state }: SeasonView): string =>
   `${w.sub(season, dayTextFrom(from, today), dayTextFrom(shiftDay(to, -1), today))} · ${w.state[state]}`;
 
-function Parts({ part, search }: { part: Part; search: SeasonSearch }) {
+function Parts({ search }: { search: SeasonSearch }) {
   return (
     <nav className="season-parts" aria-label={w.parts.label}>
       {PARTS.map((each) => (
@@ -74,7 +74,7 @@ function Parts({ part, search }: { part: Part; search: SeasonSearch }) {
           key={each}
           to="/season"
           search={{ ...search, part: each === 'plan' ? undefined : each }}
-          aria-current={each === part ? 'page' : undefined}
+          activeOptions={{ exact: true, includeSearch: true, explicitUndefined: true }}
           resetScroll={false}
         >
           {w.parts[each]}

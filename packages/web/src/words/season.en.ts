@@ -80,7 +80,7 @@ export const seasonEn = {
       budget: (proposed: number) => `${proposed} were proposed; cut to the traps you have.`,
       'no-rule': 'No catch rule that could be read wrong: the fewest that one failure does not blind.',
     },
-    quality: (missed: string, falseAlarm: string) => `misses the rule ${missed}, reaches it in error ${falseAlarm}`,
+    quality: (missed: string, falseAlarm: string) => `misses ${missed}, in error ${falseAlarm}`,
     rule: (threshold: string, nights: number) =>
       `Rule: ${threshold} moths per trap and night, read over ${plural(nights, 'night', 'nights')}.`,
     noRule: 'No catch rule for this insect, crop and design.',
@@ -118,6 +118,7 @@ export const seasonEn = {
     reached: (on: string, days: number) => `${on}, day ${days} of the growing year`,
     notReached: (heat: string) => `not reached: ${heat} in all`,
     gap: (from: string, to: string) => `not known: weather missing ${from} – ${to}`,
+    yearByYear: 'Year by year',
     earlier: 'Year',
     came: 'First flight',
     carried: 'In this season',
@@ -145,7 +146,7 @@ export const seasonEn = {
   numbers: {
     lead: 'What a number of traps is good for, for each rhythm of checks. More nights between checks sharpen a count only a little: traps differ from one another, and only more traps meet that.',
     none: 'No line of this plan has a catch rule and a design, so that no verb can be wrong by too few traps.',
-    of: (insect: string, design: string) => `${insect}, ${design}`,
+    of: (insect: string, design: string, threshold: string) => `${insect}, ${design}: ${threshold} moths a night`,
     enough: (traps: number, nights: number) =>
       `${plural(traps, 'trap', 'traps')} keep to both risks with ${plural(nights, 'night', 'nights')} between checks.`,
     notEnough: (most: number) =>
@@ -278,10 +279,6 @@ export const seasonEn = {
       'driving-km': 'kilometre driven',
     },
     units: {
-      trap: 'traps',
-      lure: 'lures',
-      gloves: 'pairs',
-      post: 'posts',
       'driving-hour': 'h',
       'driving-km': 'km',
     },

@@ -81,7 +81,7 @@ export const seasonEs: SeasonWords = {
       budget: (proposed) => `Se proponían ${proposed}; se redujo a las trampas que hay.`,
       'no-rule': 'No hay regla de captura que leer mal: las menos que una sola falla no deja a ciegas.',
     },
-    quality: (missed, falseAlarm) => `no ve la regla ${missed}, la alcanza por error ${falseAlarm}`,
+    quality: (missed, falseAlarm) => `no vista ${missed}, por error ${falseAlarm}`,
     rule: (threshold, nights) =>
       `Regla: ${threshold} polillas por trampa y noche, leída en ${plural(nights, 'noche', 'noches')}.`,
     noRule: 'No hay regla de captura para este insecto, cultivo y diseño.',
@@ -120,6 +120,7 @@ export const seasonEs: SeasonWords = {
     reached: (on, days) => `${on}, día ${days} del año de cultivo`,
     notReached: (heat) => `no llegó: ${heat} en total`,
     gap: (from, to) => `no se sabe: falta el tiempo ${from} – ${to}`,
+    yearByYear: 'Año por año',
     earlier: 'Año',
     came: 'Primer vuelo',
     carried: 'En esta temporada',
@@ -147,7 +148,7 @@ export const seasonEs: SeasonWords = {
   numbers: {
     lead: 'Para qué alcanza un número de trampas, con cada ritmo de revisión. Más noches entre revisiones afinan poco un conteo: las trampas difieren entre sí, y eso solo se remedia con más trampas.',
     none: 'Ninguna línea de este plan tiene regla de captura y diseño; ningún consejo puede fallar por pocas trampas.',
-    of: (insect, design) => `${insect}, ${design}`,
+    of: (insect, design, threshold) => `${insect}, ${design}: ${threshold} polillas por noche`,
     enough: (traps, nights) =>
       `${plural(traps, 'trampa respeta', 'trampas respetan')} ambos riesgos con ${plural(nights, 'noche', 'noches')} entre revisiones.`,
     notEnough: (most) =>
@@ -280,10 +281,6 @@ export const seasonEs: SeasonWords = {
       'driving-km': 'kilómetro recorrido',
     },
     units: {
-      trap: 'trampas',
-      lure: 'atrayentes',
-      gloves: 'pares',
-      post: 'postes',
       'driving-hour': 'h',
       'driving-km': 'km',
     },
