@@ -66,6 +66,12 @@ async function picture(size, viewport, colorScheme) {
     .click();
   await page.locator('.version').first().waitFor();
   await save('history');
+  await visit('/fields/tollyacre-garden', '.flights');
+  await page.locator('.flights').first().scrollIntoViewIfNeeded();
+  await save('field-flights');
+  await visit('/flights', '.flight-rows tbody tr');
+  await page.getByText('all fitted').waitFor();
+  await save('flights');
   await visit('/fields/quernstead-kiln', 'svg.rate');
   await page.getByRole('button', { name: 'Sample', exact: true }).click();
   await save('sample-form');

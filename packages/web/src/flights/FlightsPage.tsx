@@ -91,7 +91,7 @@ function Rows({ rows, day }: { rows: readonly FlightRow[]; day: string | undefin
   const c = w.columns;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className="behind-scroll" aria-label={w.title} tabIndex={0}>
+    <section className="flight-scroll" aria-label={w.title} tabIndex={0}>
       <table className="figures flight-rows">
         <thead>
           <tr>

@@ -35,9 +35,9 @@ export const flightsEn = {
   endCame: (date: string) => `95 % by ${date}`,
   endExpected: (date: string, span: string) => `95 % expected by ${date} (${span})`,
   sure: (n: number, other: number, gap: string) =>
-    `${plural(n, 'flight', 'flights')} chosen by lowest BIC; the next best, ${other}, stands ${gap} higher.`,
+    `${plural(n, 'flight', 'flights')} chosen by lowest BIC; the next best number, ${other}, stands ${gap} higher.`,
   unsure: (n: number, other: number, gap: string) =>
-    `${n} or ${other}: cannot tell. ${plural(n, 'flight has', 'flights have')} the lowest BIC, but ${other} stands only ${gap} higher (under 6), so the intervals are too narrow.`,
+    `${n} or ${other} flights: cannot tell. ${n} has the lowest BIC, ${other} stands only ${gap} higher (under 6); intervals that take ${n} as known are too narrow.`,
   unsureShort: 'unsure',
   onlyOne: (n: number) => `${plural(n, 'flight', 'flights')}; no other number could be fitted.`,
   none: 'No flight stands out from stray moths.',

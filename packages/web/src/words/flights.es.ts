@@ -38,7 +38,7 @@ export const flightsEs: FlightsWords = {
   sure: (n, other, gap) =>
     `${plural(n, 'vuelo elegido', 'vuelos elegidos')} por el menor BIC; el siguiente, ${other}, queda ${gap} más arriba.`,
   unsure: (n, other, gap) =>
-    `${n} o ${other}: no se puede decir. ${plural(n, 'vuelo tiene', 'vuelos tienen')} el menor BIC, pero ${other} queda solo ${gap} más arriba (menos de 6); por eso los intervalos son demasiado estrechos.`,
+    `${n} o ${other} vuelos: no se puede decir. ${n} tiene el menor BIC, ${other} queda solo ${gap} más arriba (menos de 6); los intervalos que dan ${n} por cierto son demasiado estrechos.`,
   unsureShort: 'incierto',
   onlyOne: (n) => `${plural(n, 'vuelo', 'vuelos')}; no se pudo ajustar otro número.`,
   none: 'Ningún vuelo se distingue de las polillas sueltas.',
