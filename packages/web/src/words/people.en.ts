@@ -4,7 +4,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 export const peopleEn = {
   roles: {
     coordinator: { name: 'coordinator', means: 'Runs the program: sees and changes everything, and invites people.' },
-    scout: { name: 'scout', means: 'Checks traps and records what is found; sees the whole program.' },
+    scout: { name: 'scout', means: 'Checks traps and records what is found; sees the whole program but its prices.' },
     grower: { name: 'grower', means: 'Sees the fields of own farms, and records what is done there.' },
     reader: { name: 'reader', means: 'Sees how the season goes; no field, farm or place.' },
   },

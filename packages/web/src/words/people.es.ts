@@ -6,7 +6,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 export const peopleEs: PeopleWords = {
   roles: {
     coordinator: { name: 'coordinación', means: 'Lleva el programa: ve y cambia todo, e invita a las personas.' },
-    scout: { name: 'monitoreo', means: 'Revisa trampas y anota lo que encuentra; ve todo el programa.' },
+    scout: { name: 'monitoreo', means: 'Revisa trampas y anota lo que encuentra; ve todo el programa menos los precios.' },
     grower: { name: 'productor', means: 'Ve las parcelas de sus fincas y anota lo que se hace en ellas.' },
     reader: { name: 'lectura', means: 'Ve cómo va la temporada; ninguna parcela, finca ni lugar.' },
   },
