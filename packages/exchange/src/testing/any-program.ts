@@ -117,10 +117,12 @@ const weatherDay = (date: string) =>
       a: orNull(fc.double({ min: -90, max: 60, noNaN: true })),
       b: orNull(fc.double({ min: -90, max: 60, noNaN: true })),
       precipitationMm: orNull(fc.double({ min: 0, max: 2_000, noNaN: true })),
+      wasForecast: fc.boolean(),
     })
-    .map(({ a, b, ...rest }) => {
+    .map(({ a, b, wasForecast, ...rest }) => {
       const [low, high] = a !== null && b !== null && a > b ? [b, a] : [a, b];
-      return { ...rest, date, tminC: low === null ? null : low + 0, tmaxC: high === null ? null : high + 0 };
+      const forecast = wasForecast ? { forecastMadeOn: date } : {};
+      return { ...rest, date, tminC: low === null ? null : low + 0, tmaxC: high === null ? null : high + 0, ...forecast };
     });
 
 const uniqueIds = fc.uniqueArray(id, { minLength: 1, maxLength: 4 });
