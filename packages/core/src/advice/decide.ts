@@ -136,9 +136,12 @@ function scout(findings: Findings): Draft | null {
     .sort(bySeverity)[0];
   const byHeat = heat.due[0];
   const lead = asks ?? leading(caught);
+  const sampling = samplingRule(prepared, field, rules.infestation);
+  // Nobody is sent for larvae alone without a figure to hold a sample against, nor where the crop's stage must be seen first.
+  const alone = sampling !== null && holds(stageFit(field, sampling.stages, findings.stage));
+  if (!asks && !byHeat && !alone) return null;
   const larvae = larvaeFinding(prepared, field, caught.traps, findings.treatment);
   const left = larvae ? [larvae.because] : [];
-  const sampling = samplingRule(prepared, field, rules.infestation);
   const how = sampling ? [samplingEvidence(sampling)] : [];
   if (asks) {
     const within = addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value);
@@ -157,8 +160,7 @@ function scout(findings: Findings): Draft | null {
     const by = soonest(byHeat.by, larvae?.by);
     return { verb: 'scout', by, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
   }
-  // Nobody is sent without a figure to hold a sample against, nor where the crop's stage must be seen first.
-  if (!larvae || larvae.by === null || !sampling || !holds(stageFit(field, sampling.stages, findings.stage))) return null;
+  if (!larvae || larvae.by === null || !alone) return null;
   return { verb: 'scout', by: larvae.by, because: [larvae.because, ...how], lead, rule: sampling };
 }
 

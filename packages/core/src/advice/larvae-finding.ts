@@ -46,8 +46,8 @@ const LINES = new Map(
   }),
 );
 
-/** A week for the window of scouting and a few days for its spread. */
-const DAYS_AHEAD = 21;
+/** As far as scouting is announced; how the day worth going may shift is read off the heat, not off these days. */
+const DAYS_AHEAD = ASSUMPTIONS.scoutLeadDays.value + 1;
 
 /**
  * Follows the catch to its eggs and larvae, by the traps of the design that caught most: designs are never pooled. Only

@@ -5,7 +5,7 @@ import type { HeatTrack } from '../heat/types.ts';
 import { addDays, type Day } from '../units/day.ts';
 import { type EventForecast, forecastEvent } from './event-forecast.ts';
 import { expectedHeat, type HeatOutlook } from './expected-heat.ts';
-import { type LifeLine, lifeLine, type Night, nightsOf, type StageAmounts, sharePast, stageAmounts } from './larvae.ts';
+import { type LifeLine, lifeLine, type Night, nightsOf, type StageAmounts, stageAmounts } from './larvae.ts';
 
 export interface LarvaeOptions {
   /** Share of small larvae, among offspring not yet grown up, from which it is worth going. */
@@ -109,6 +109,9 @@ export function larvaeFromMoths(
 
 const ROUNDING = 1e-9;
 
+const pastEgg = (amounts: StageAmounts): number =>
+  amounts['small-larva'] + amounts['large-larva'] + amounts.larva + amounts.pupa + amounts['next-adults'];
+
 /** Small larvae, or larvae where the model knows only one size. */
 const smallLarvae = (amounts: StageAmounts): number => amounts['small-larva'] + amounts.larva;
 
@@ -127,15 +130,14 @@ function daysOf(
     through[i] = (through[i - 1] ?? 0) + heat;
   });
   const moths = nights.reduce((sum, night) => sum + night.moths, 0);
-  const eggLasts = line.stages[0]!.to;
   return Array.from(through, (heat, i): LarvaeDay => {
     const on = addDays(start, i);
     const heatSince = (night: Day) => (night > on ? -1 : heat - through[night - start]!);
-    const hatched = nights.reduce((sum, night) => sum + night.moths * sharePast(line, eggLasts, heatSince(night.on)), 0);
+    const amounts = stageAmounts(line, nights, heatSince);
     return {
       on,
-      amounts: stageAmounts(line, nights, heatSince),
-      hatched: hatched / moths,
+      amounts,
+      hatched: pastEgg(amounts) / moths,
       known: measuredThrough !== null && on <= measuredThrough,
     };
   });

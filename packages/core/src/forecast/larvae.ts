@@ -107,10 +107,15 @@ export function stageAmounts(line: LifeLine, nights: readonly Night[], heatSince
   for (const { on, moths } of nights) {
     const heat = heatSince(on);
     if (heat < 0) continue;
-    amounts['pre-egg-laying-adult'] += moths * (1 - sharePast(line, 0, heat));
-    for (const { stage, from, to } of line.stages)
-      amounts[stage] += moths * (sharePast(line, from, heat) - sharePast(line, to, heat));
-    amounts['next-adults'] += moths * sharePast(line, line.eggToAdult, heat);
+    // Stages lie end to end: what has left one has entered the next.
+    let entered = moths * sharePast(line, 0, heat);
+    amounts['pre-egg-laying-adult'] += moths - entered;
+    for (const { stage, to } of line.stages) {
+      const left = entered === 0 ? 0 : moths * sharePast(line, to, heat);
+      amounts[stage] += entered - left;
+      entered = left;
+    }
+    amounts['next-adults'] += entered;
   }
   return amounts;
 }
