@@ -61,6 +61,19 @@ export async function send<T>(method: 'POST' | 'PATCH' | 'DELETE', path: string,
   return (response.status === 204 ? null : await response.json()) as T;
 }
 
+/** Asks for a file: with a body by POST, else by GET. */
+export async function sendForFile(path: string, body: unknown): Promise<Blob> {
+  let response: Response;
+  try {
+    const json = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+    response = await fetch(path, body === null ? {} : json);
+  } catch (error) {
+    throw new ApiError('unreachable', String(error));
+  }
+  if (!response.ok) throw await errorOf(response);
+  return response.blob();
+}
+
 async function errorOf(response: Response): Promise<ApiError> {
   const text = await response.text();
   const waitS = Number(response.headers.get('retry-after')) || null;

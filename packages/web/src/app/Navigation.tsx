@@ -12,6 +12,7 @@ const PAGES = [
   ['/map', 'map', ['coordinator', 'scout', 'grower']],
   ['/round', 'round', ['coordinator', 'scout']],
   ['/season', 'season', ['coordinator', 'scout']],
+  ['/rounds', 'rounds', ['coordinator']],
   ['/people', 'people', ['coordinator']],
   ['/settings', 'settings', ['coordinator', 'scout', 'grower', 'reader']],
 ] as const satisfies readonly (readonly [string, string, readonly Role[]])[];

@@ -62,6 +62,11 @@ const season = createRoute({
   validateSearch: seasonSearch,
   component: lazyRouteComponent(() => import('../season/SeasonPage.tsx'), 'SeasonPage'),
 });
+const rounds = createRoute({
+  getParentRoute,
+  path: '/rounds',
+  component: lazyRouteComponent(() => import('../rounds/RoundsPage.tsx'), 'RoundsPage'),
+});
 const people = createRoute({
   getParentRoute,
   path: '/people',
@@ -101,7 +106,23 @@ function Root() {
 }
 
 export const router = createRouter({
-  routeTree: root.addChildren([week, field, flights, traps, trap, map, conflicts, round, season, people, settings, signIn, first, join]),
+  routeTree: root.addChildren([
+    week,
+    field,
+    flights,
+    traps,
+    trap,
+    map,
+    conflicts,
+    round,
+    rounds,
+    season,
+    people,
+    settings,
+    signIn,
+    first,
+    join,
+  ]),
   parseSearch,
   stringifySearch,
   scrollRestoration: true,

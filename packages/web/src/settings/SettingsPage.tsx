@@ -9,6 +9,7 @@ import { LanguageChoice } from '../people/LanguageChoice.tsx';
 import { chooseDayOrder, chooseLanguage, dayOrder, language } from '../words/language.ts';
 import { settingsWords as w } from '../words/settings.ts';
 import { About } from './About.tsx';
+import { Calendar } from './Calendar.tsx';
 import { Setting } from './Setting.tsx';
 import { Sources } from './Sources.tsx';
 import { You } from './You.tsx';
@@ -64,6 +65,7 @@ export function SettingsPage() {
         <Setting title={w.theme.title}>
           <Choice<Theme> label={w.theme.title} options={w.theme.options} value={theme} choose={chooseTheme} />
         </Setting>
+        <Calendar />
         <About />
       </div>
       <Sources />

@@ -1,22 +1,25 @@
 import { insectById, type StationsView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
-import { useMemo, useState } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import { DateControl } from '../app/DateControl.tsx';
 import { Failure } from '../app/Failure.tsx';
 import { useTitle, useWide } from '../app/media.ts';
 import { useDesk } from '../record/desk.ts';
 import { stationsLater } from '../record/later.ts';
 import { useMayWrite } from '../record/useMayWrite.ts';
+import { documentsWords } from '../words/documents.ts';
 import { stationsWords as w } from '../words/stations.ts';
 import { NewField } from './NewField.tsx';
 import { NewTrap } from './NewTrap.tsx';
 import { stationsQuery } from './queries.ts';
-import { allRows, selectRows } from './rows.ts';
+import { allRows, type Row, selectRows } from './rows.ts';
 import type { StationsSearch } from './search.ts';
 import { Tools } from './Tools.tsx';
 import { TrapCards } from './TrapCards.tsx';
 import { TrapTable } from './TrapTable.tsx';
+
+const LabelsPanel = lazy(async () => ({ default: (await import('../documents/LabelsPanel.tsx')).LabelsPanel }));
 
 const route = getRouteApi('/traps');
 
@@ -27,6 +30,9 @@ const insectNameOf = (id: string) => {
     : { id, scientificName: id, commonName: { en: id, es: id } };
 };
 
+/** A trap that was taken down needs no label. */
+const toLabel = (rows: readonly Row[]) => rows.filter(({ trap }) => trap.state !== 'taken-down').map(({ trap }) => trap.trapId);
+
 /** Every trap of the program: where it stands, what it last told, what is due. */
 export function StationsPage() {
   const search = route.useSearch();
@@ -34,7 +40,7 @@ export function StationsPage() {
   const { data, error, refetch, isPlaceholderData } = useQuery(stationsQuery(search.on));
   const { entries } = useDesk();
   const mayWrite = useMayWrite();
-  const [adding, add] = useState<'trap' | 'field' | null>(null);
+  const [adding, add] = useState<'trap' | 'field' | 'labels' | null>(null);
   useTitle(w.title);
   const later = useMemo(() => (data ? stationsLater(data, entries, insectNameOf) : null), [data, entries]);
   const change = (part: Partial<StationsSearch>) =>
@@ -60,6 +66,11 @@ export function StationsPage() {
               {w.addField}
             </button>
           )}
+          {later && mayWrite('checks') && later.view.places.length > 0 && (
+            <button type="button" className="button" onClick={() => add('labels')}>
+              {documentsWords.open}
+            </button>
+          )}
           <Link to="/map" className="button">
             {w.onMap}
           </Link>
@@ -79,6 +90,11 @@ export function StationsPage() {
       )}
       {adding === 'trap' && later && <NewTrap view={later.view} close={() => add(null)} />}
       {adding === 'field' && <NewField close={() => add(null)} />}
+      {adding === 'labels' && later && (
+        <Suspense>
+          <LabelsPanel trapIds={toLabel(selectRows(later.view, search))} close={() => add(null)} />
+        </Suspense>
+      )}
     </main>
   );
 }

@@ -7,6 +7,7 @@ export const pagesEn = {
   map: 'Map',
   round: 'Round',
   season: 'Season',
+  rounds: 'Plan rounds',
   conflicts: (n: number) => `Conflicts ${n}`,
   conflictsLabel: (n: number) => `Conflicts ${n}: to decide`,
   people: 'People',

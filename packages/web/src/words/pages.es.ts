@@ -8,6 +8,7 @@ export const pagesEs: PagesWords = {
   map: 'Mapa',
   round: 'Ronda',
   season: 'Temporada',
+  rounds: 'Planear rondas',
   conflicts: (n) => `Conflictos ${n}`,
   conflictsLabel: (n) => `Conflictos ${n}: por decidir`,
   people: 'Personas',
