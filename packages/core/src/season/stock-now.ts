@@ -20,7 +20,7 @@ export function stockNow({ program, traps, on }: Prepared): readonly PackageNow[
   const today = formatDay(on);
   const packages = program.stock
     .filter(({ item, countedOn }) => item === 'lure' && countedOn <= today)
-    .sort((a, b) => ((a.expiresOn ?? '9') < (b.expiresOn ?? '9') ? -1 : 1));
+    .sort((a, b) => (lastDay(a) < lastDay(b) ? -1 : lastDay(a) > lastDay(b) ? 1 : 0));
   const left = packages.map(({ onHand }) => onHand);
   for (const { trapId, placedOn } of program.lures) {
     if (placedOn > today) continue;
@@ -38,6 +38,9 @@ export function stockNow({ program, traps, on }: Prepared): readonly PackageNow[
     expired: record.expiresOn !== null && record.expiresOn < today,
   }));
 }
+
+/** Days as text stand in their order; without a last day a package stands behind all. */
+const lastDay = ({ expiresOn }: StockRecord): string => expiresOn ?? '~';
 
 export interface KeptNow extends KeptTraps {
   /** `hung-before`: nothing is written in store, so those that hang now or hung within a year are taken to be kept. */

@@ -29,7 +29,7 @@ export function seasonLures(prepared: Prepared, work: PlannedSeason, withPrices:
     }),
     due: hanging(prepared, [...prepared.traps.values()])
       .map((trap) => lureDue(prepared, trap))
-      .sort((a, b) => ((a.changeOn ?? '') < (b.changeOn ?? '') ? -1 : 1)),
+      .sort((a, b) => (a.changeOn ?? '').localeCompare(b.changeOn ?? '')),
     unknownLines: lines.filter(({ line, uses }) => uses.length === 0 && line.caution === null).map(({ line }) => line.id),
     cautions: [...practicesFor('handling-lures'), ...practicesFor('handling-moths').filter(({ weight }) => weight === 'caution')],
   };

@@ -4,7 +4,7 @@ import { useWording } from '../app/wording.ts';
 import { shortDate } from '../format/day.ts';
 import { useMayWrite } from '../record/useMayWrite.ts';
 import { seasonWords } from '../words/season.ts';
-import { useDecide, useHeld } from './useDecide.ts';
+import { useHeld, useWrite } from './useDecide.ts';
 
 export const nothingDecided = (season: number, insect: string, area: string): PlanRecord => ({
   season,
@@ -18,19 +18,24 @@ export const nothingDecided = (season: number, insect: string, area: string): Pl
   note: null,
 });
 
+const DECIDED = ['design', 'traps', 'hangOn', 'takeDownOn', 'lureLifeDays', 'note'] as const;
+
 /** What is decided for an insect in every area, in place. An empty box is a proposal; what is typed is written when left. */
 export function Decide({ view, insect, line }: { view: SeasonView; insect: string; line: SeasonLineView }) {
   const w = seasonWords.plan;
   const wording = useWording();
   const mayWrite = useMayWrite();
-  const decide = useDecide();
+  const write = useWrite('plans');
   const nothing = nothingDecided(view.season, insect, 'all');
-  const now = useHeld('plans').get(`${view.season}|${insect}|all`)?.value ?? nothing;
+  const key = `${view.season}|${insect}|all`;
+  const now = useHeld('plans').get(key)?.value ?? nothing;
   if (!mayWrite('plans')) return null;
-  const change = (part: Partial<PlanRecord>) => {
-    const next = { ...now, ...part };
-    if (JSON.stringify(next) !== JSON.stringify(now)) void decide(next);
-  };
+  // An empty decision is removed, so that the proposal stands again.
+  const change = (part: Partial<PlanRecord>) =>
+    write(key, (before) => {
+      const next = { ...(before ?? nothing), ...part };
+      return DECIDED.some((property) => next[property] !== null) ? next : null;
+    });
   const { design } = line.design;
   return (
     <fieldset className="decide no-print">

@@ -3,23 +3,25 @@ import { moneyText } from '../format/money.ts';
 import { useMayWrite } from '../record/useMayWrite.ts';
 import { seasonWords } from '../words/season.ts';
 import { useThing } from './said-money.ts';
-import { NO_PRICE, useHeld, usePrice } from './useDecide.ts';
+import { useHeld, useWrite } from './useDecide.ts';
 
 /** The user's own prices, in place: an empty box is common practice where there is a figure, and else unknown. */
 export function Prices({ budget }: { budget: SeasonBudgetView }) {
   const w = seasonWords.budget;
   const mayWrite = useMayWrite();
   const held = useHeld('prices');
-  const write = usePrice();
+  const write = useWrite('prices');
   const thing = useThing();
   const { currency, askable } = budget;
   if (!mayWrite('prices')) return null;
   const save = (item: PricedItem, of: string, text: string): boolean => {
-    const now = held.get(`${item}|${of}`)?.value;
-    const typed = text.trim() === '' ? NO_PRICE : Number(text.trim().replace(',', '.'));
-    if (!Number.isFinite(typed) || (typed < 0 && typed !== NO_PRICE)) return false;
-    if (typed !== (now?.price ?? NO_PRICE) || (now && now.currency !== currency))
-      void write({ item, of, price: typed, currency, note: now?.note ?? null });
+    const price = text.trim() === '' ? null : Number(text.trim().replace(',', '.'));
+    if (price !== null && !(price >= 0 && price <= 100_000_000)) return false;
+    write(`${item}|${of}`, (before) => {
+      if (price !== null) return { item, of, price, currency, note: before?.note ?? null };
+      // A price in another currency is not shown in the box: leaving the box empty says nothing of it.
+      return before && before.currency !== currency ? before : null;
+    });
     return true;
   };
   return (

@@ -1,8 +1,8 @@
-/** Writes what is decided for a season; an empty decision is removed, so that the proposal stands again. */
-import type { PlanRecord, PriceRecord, RecordKind, RecordOf } from '@duskwatch/core';
-import { useQuery } from '@tanstack/react-query';
+/** Records of planning, read and written in place. */
+import type { RecordKind, RecordOf } from '@duskwatch/core';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { keyOfValue, recordName } from '../record/naming.ts';
-import { recordsQuery } from '../record/queries.ts';
+import { recordsQuery, type Said } from '../record/queries.ts';
 import { useSay } from '../record/say.ts';
 import { useAround } from '../record/useAround.ts';
 import type { Base } from '../sync/types.ts';
@@ -13,34 +13,39 @@ export interface Held<K extends RecordKind> {
   readonly value: RecordOf<K>;
 }
 
+type Read<K extends RecordKind> = readonly (Said<K> & { readonly value: RecordOf<K> })[] | undefined;
+
+const byKey = <K extends RecordKind>(kind: K, read: Read<K>): ReadonlyMap<string, Held<K>> =>
+  new Map(
+    (read ?? []).map(({ recordId, revisionId, value }) => [keyOfValue(kind, value), { base: { recordId, revisionId }, value }]),
+  );
+
 /** The records of a kind by their natural key, each with what an edit builds on. */
 export function useHeld<K extends RecordKind>(kind: K): ReadonlyMap<string, Held<K>> {
-  const { data } = useQuery(recordsQuery(kind));
-  return new Map(
-    (data ?? []).map(({ recordId, revisionId, value }) => [keyOfValue(kind, value), { base: { recordId, revisionId }, value }]),
-  );
+  return byKey(kind, useQuery(recordsQuery(kind)).data);
 }
 
-type Write<K extends RecordKind> = (value: RecordOf<K>) => Promise<boolean>;
+/** Gives a record from what it is now; null: it is not to be. */
+type Change<K extends RecordKind> = (now: RecordOf<K> | null) => RecordOf<K> | null;
+type Write<K extends RecordKind> = (key: string, change: Change<K>) => void;
 
-function useWrite<K extends RecordKind>(kind: K, says: (value: RecordOf<K>) => boolean): Write<K> {
-  const held = useHeld(kind);
+/** One change after the other: boxes that are left quickly must not build on what they have not yet seen. */
+let last: Promise<unknown> = Promise.resolve();
+
+/** Writes a record in place. What would change nothing is not written. */
+export function useWrite<K extends RecordKind>(kind: K): Write<K> {
+  const queries = useQueryClient();
   const say = useSay();
   const { names } = useAround();
-  return (value) => {
-    const key = keyOfValue(kind, value);
-    const before = held.get(key) ?? null;
-    const name = recordName(kind, key, names);
-    const text = says(value) ? recordWords.toast.saved(name) : recordWords.toast.removed(name);
-    return say(text, { kind, value: says(value) ? value : null, base: before?.base ?? null, before: before?.value ?? null });
+  return (key, change) => {
+    last = last.then(async () => {
+      const held = byKey(kind, await queries.ensureQueryData(recordsQuery(kind))).get(key) ?? null;
+      const before = held?.value ?? null;
+      const value = change(before);
+      if (JSON.stringify(value) === JSON.stringify(before)) return;
+      const name = recordName(kind, key, names);
+      const { saved, removed } = recordWords.toast;
+      await say(value ? saved(name) : removed(name), { kind, value, base: held?.base ?? null, before });
+    });
   };
 }
-
-const DECIDED = ['design', 'traps', 'hangOn', 'takeDownOn', 'lureLifeDays', 'note'] as const;
-
-export const useDecide = (): Write<'plans'> =>
-  useWrite('plans', (plan: PlanRecord) => DECIDED.some((property) => plan[property] !== null));
-
-/** A price below zero stands for none. */
-export const NO_PRICE = -1;
-export const usePrice = (): Write<'prices'> => useWrite('prices', ({ price }: PriceRecord) => price >= 0);
