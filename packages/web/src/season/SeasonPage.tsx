@@ -57,7 +57,7 @@ export function SeasonPage() {
           </div>
         )}
       </div>
-      <Parts search={search} />
+      <Parts part={part} search={search} />
       {data ? <Body view={data} part={part} search={search} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
     </main>
   );
@@ -66,7 +66,7 @@ export function SeasonPage() {
 const headOf = ({ season, from, to, today, state }: SeasonView): string =>
   `${w.sub(season, dayTextFrom(from, today), dayTextFrom(shiftDay(to, -1), today))} · ${w.state[state]}`;
 
-function Parts({ search }: { search: SeasonSearch }) {
+function Parts({ part, search }: { part: Part; search: SeasonSearch }) {
   return (
     <nav className="season-parts" aria-label={w.parts.label}>
       {PARTS.map((each) => (
@@ -74,7 +74,9 @@ function Parts({ search }: { search: SeasonSearch }) {
           key={each}
           to="/season"
           search={{ ...search, part: each === 'plan' ? undefined : each }}
+          // The router takes an address for this page whatever part it names: which one is shown is known here.
           activeOptions={{ exact: true, includeSearch: true, explicitUndefined: true }}
+          aria-current={each === part ? 'page' : undefined}
           resetScroll={false}
         >
           {w.parts[each]}
