@@ -62,9 +62,9 @@ export function TrapTable({ rows, view, notSent, search, change }: TrapRowsProps
                 {notSent.has(trap.trapId) && <small className="not-sent">{w.notSent}</small>}
               </th>
               <td>{localName(trap.insect.commonName)}</td>
-              <td>{wording.design[trap.design]}</td>
+              <td className="one-line">{wording.design[trap.design]}</td>
               <td>{trap.informs.length === 0 ? w.informsNone : trap.informs.map(({ name }) => name).join(', ')}</td>
-              <td>{hungText(trap, view.on)}</td>
+              <td className="one-line">{hungText(trap, view.on)}</td>
               <td>{visitText(trap, view.on, wording.condition)}</td>
               <td className="number">
                 {rateOf(trap)}
