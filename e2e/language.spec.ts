@@ -1,76 +1,105 @@
-import { en } from '../packages/web/src/words/en.ts';
-import { historyEn } from '../packages/web/src/words/history.en.ts';
-import { mapEn } from '../packages/web/src/words/map.en.ts';
-import { peopleEn } from '../packages/web/src/words/people.en.ts';
-import { recordEn } from '../packages/web/src/words/record.en.ts';
-import { roundEn } from '../packages/web/src/words/round.en.ts';
-import { settingsEn } from '../packages/web/src/words/settings.en.ts';
-import { stationsEn } from '../packages/web/src/words/stations.en.ts';
-import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+import { readdirSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import * as core from '../packages/core/src/index.ts';
+import { expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+import { SURFACES, type Surface, unfold } from './surfaces.ts';
 
-/** Messages of one letter or mark, or that Spanish has too. */
-const SHARED = new Set(['no', 'Duskwatch', 'N', '°F, °F·d', '°C, °C·d', 'km', 'm']);
+const WORDS = new URL('../packages/web/src/words/', import.meta.url);
+/** Fewer words than this may be names, or Spanish too. */
+const FEWEST_WORDS = 4;
 
-function messages(texts: object): string[] {
-  return Object.values(texts).flatMap((text) =>
-    typeof text === 'string' ? [text] : typeof text === 'object' && text !== null ? messages(text) : [],
-  );
+const isSentence = (text: string) => (text.match(/\p{L}{2,}/gu) ?? []).length >= FEWEST_WORDS;
+
+/** What is left of a message between the values it is given. */
+const pieces = (message: (...values: unknown[]) => unknown): string[] => {
+  try {
+    const values = Array.from({ length: message.length }, (_, index) => 1_000_003 + index * 7);
+    return String(message(...values)).split(/[\d.,]*1[.,]?000[.,]?0\d\d/);
+  } catch {
+    return [];
+  }
+};
+
+function messages(texts: unknown): string[] {
+  if (typeof texts === 'string') return [texts];
+  if (typeof texts === 'function') return pieces(texts as (...values: unknown[]) => unknown);
+  if (typeof texts !== 'object' || texts === null) return [];
+  return Object.values(texts).flatMap(messages);
 }
-const english = [en, peopleEn, settingsEn, stationsEn, mapEn, historyEn, recordEn, roundEn]
-  .flatMap(messages)
-  .filter((text) => text.length > 2 && !SHARED.has(text) && !text.startsWith('npx '));
 
-test.use({ locale: 'es-MX' });
+/** English of every text that has a Spanish side. */
+function localTexts(value: unknown, seen = new Set<unknown>()): string[] {
+  if (typeof value !== 'object' || value === null || seen.has(value)) return [];
+  seen.add(value);
+  const { en, es } = value as { en?: unknown; es?: unknown };
+  if (typeof en === 'string' && typeof es === 'string') return [en];
+  return Object.values(value).flatMap((each) => localTexts(each, seen));
+}
 
-for (const [name, path] of [
-  ['Esta semana', '/'],
-  ['Trampas', '/traps'],
-  ['Mapa', '/map'],
-  ['Conflictos', '/conflicts'],
-  ['Personas', '/people'],
-  ['Ajustes', '/settings'],
-  ['Ronda', '/round'],
-  ['Sin página', '/nowhere'],
-  ['Parcela', '/fields/'],
-] as const)
-  test.describe(name, () => {
-    // A browser without a graphics processor notes in its console how slow WebGL is.
-    test.use({ mayComplain: path === '/map' });
-    test(`${name} is Spanish through and through`, async ({ page, request }) => {
-      const { due } = await weekOf(request);
-      await page.goto(path === '/fields/' ? `/fields/${due.decisions[0]!.fieldId}` : path);
-      await expect(page.locator('html')).toHaveAttribute('lang', 'es');
-      await expect(page.locator('main h1').first()).toBeVisible();
-      await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
-      if (path === '/') await page.locator('.cell.verb-decide').first().click();
-      // Each line that is seen or heard, but for names, figures and what is cited in its own language.
-      const lines = await page.evaluate(() => {
-        const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-        const found: string[] = [];
-        for (let node = walker.nextNode(); node; node = walker.nextNode())
-          if (!node.parentElement!.closest('script, style, noscript, [lang="en"], code')) found.push(node.textContent!.trim());
-        for (const element of document.querySelectorAll('[aria-label], [placeholder], [title]'))
-          for (const attribute of ['aria-label', 'placeholder', 'title']) found.push(element.getAttribute(attribute) ?? '');
-        return found.filter(Boolean);
-      });
-      expect(lines.length).toBeGreaterThan(3);
-      expect(lines.filter((line) => english.includes(line))).toEqual([]);
-      await expectNoSidewaysScroll(page);
-      expect(await accessibilityProblems(page)).toEqual([]);
-    });
+async function englishSentences(): Promise<string[]> {
+  const files = readdirSync(WORDS).filter((file) => /^(\w+\.)?en\.ts$/.test(file));
+  const words = await Promise.all(files.map((file) => import(new URL(file, WORDS).href)));
+  const catalogue = Object.values(core).flatMap((each) => localTexts(each));
+  const practice = core.english({ temperature: 'F' });
+  return [...new Set([...words.flatMap(messages), ...messages(practice.standing), ...catalogue])]
+    .map((text) => text.trim())
+    .filter(isSentence);
+}
+
+/** All that is seen or heard, but for names, figures and what is cited in its own language. */
+const heard = (page: Page) =>
+  page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const found: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode())
+      if (!node.parentElement!.closest('script, style, noscript, [lang="en"], code')) found.push(node.textContent!.trim());
+    for (const element of document.querySelectorAll('[aria-label], [aria-description], [placeholder], [title]'))
+      for (const attribute of ['aria-label', 'aria-description', 'placeholder', 'title'])
+        found.push(element.getAttribute(attribute) ?? '');
+    return found.filter(Boolean);
   });
+
+test.describe('in Spanish', () => {
+  // A page that is not there is told of in the console too; and one without a graphics processor how slow WebGL is.
+  test.use({ locale: 'es-MX', mayComplain: true });
+  const map: Surface = { name: 'the map', path: () => '/map', ready: '.station-mark' };
+  for (const surface of [...SURFACES, map]) {
+    const { name, path, ready, open = [] } = surface;
+    test(`${name}: no sentence is left in English`, async ({ page, request }) => {
+      const english = await englishSentences();
+      expect(english.length).toBeGreaterThan(300);
+      await page.goto(path(await weekOf(request)));
+      await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+      await expect(page.locator(ready).first()).toBeVisible();
+      const left = async () => {
+        const lines = await heard(page);
+        expect(lines.length).toBeGreaterThan(3);
+        return lines.filter((line) => english.some((text) => line.includes(text)));
+      };
+      await unfold(page, surface);
+      expect(await left()).toEqual([]);
+      for (const step of open) {
+        await step(page);
+        expect(await left()).toEqual([]);
+      }
+      await expectNoSidewaysScroll(page);
+    });
+  }
+});
 
 test('the language chosen in the settings stays, and units and dates follow their own choice', async ({ page }) => {
   await page.goto('/settings');
+  await page.getByRole('radio', { name: 'Español' }).click();
+  await expect(page.getByRole('heading', { name: 'Ajustes' })).toBeVisible();
+  await page.getByRole('radio', { name: '°C, °C·d' }).check();
   await page.getByRole('radio', { name: 'English' }).click();
   await expect(page.getByRole('heading', { name: 'Settings' })).toBeVisible();
   await page.reload();
   await expect(page.getByRole('heading', { name: 'Settings' })).toBeVisible();
   await page.getByRole('radio', { name: 'July 13, 2026' }).click();
   await expect(page.getByText('Such as Monday, July 13, 2026.')).toBeVisible();
-  await page.getByRole('radio', { name: 'Español' }).click();
-  await page.getByRole('radio', { name: '°C, °C·d' }).check();
   await page.goto('/');
-  await expect(page.getByRole('heading', { name: 'Esta semana' })).toBeVisible();
-  await expect(page.locator('.sub')).toContainText('de 2026');
+  await expect(page.locator('.sub')).toContainText(/, 2026/);
+  await page.locator('.cell.verb-decide').first().click();
+  await expect(page.locator('.open-evidence')).not.toContainText(/heat to [^.]* of [\d.–]+ °F·d/);
 });

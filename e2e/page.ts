@@ -38,18 +38,23 @@ interface AxeRun {
   }[];
 }
 
-/** What axe finds against WCAG 2.2 A and AA, ready to read in a failed test. */
-export async function accessibilityProblems(page: Page): Promise<string[]> {
+/** What axe finds against WCAG 2.2 A and AA within an element, ready to read in a failed test; of colours alone, if asked. */
+export async function accessibilityProblems(page: Page, within = 'html', { coloursOnly = false } = {}): Promise<string[]> {
   // A foot that stays in sight covers what can be scrolled out from under it; axe would call that too small to touch.
   const size = page.viewportSize()!;
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   await page.setViewportSize({ width: size.width, height: Math.max(size.height, height) });
   // Through the browser's own tools, because the app's content policy rightly refuses a foreign script in the page.
-  await page.evaluate(await readFile(axePath, 'utf8'));
-  const run = await page.evaluate(() => {
-    const { axe } = window as unknown as { axe: { run: (root: Document, options: object) => Promise<AxeRun> } };
-    return axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
-  });
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(await readFile(axePath, 'utf8'));
+  const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+  const runOnly = coloursOnly ? { type: 'rule', values: ['color-contrast'] } : { type: 'tag', values: rules };
+  const run = await page.evaluate(
+    ([selector, only]) => {
+      const { axe } = window as unknown as { axe: { run: (root: Element, options: object) => Promise<AxeRun> } };
+      return axe.run(document.querySelector(selector)!, { runOnly: only });
+    },
+    [within, runOnly] as const,
+  );
   await page.setViewportSize(size);
   return run.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}\n${node.failureSummary}`));
 }

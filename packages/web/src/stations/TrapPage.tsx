@@ -147,7 +147,10 @@ function Facts({ trap }: { trap: TrapView }) {
     ],
   ];
   return (
-    <section className="trap-facts" aria-label={w.trap.facts}>
+    <section className="trap-facts" aria-labelledby="trap-facts">
+      <h2 className="unseen" id="trap-facts">
+        {w.trap.facts}
+      </h2>
       <dl>
         {facts.map(([name, said]) => (
           <div key={name}>

@@ -1,0 +1,80 @@
+/** Every page, with all on it open that can be: for tests of what must hold everywhere. No words, so that any language will do. */
+import { expect, type Page } from '@playwright/test';
+import type { WeekView } from '../packages/core/src/index.ts';
+
+export interface Surface {
+  readonly name: string;
+  readonly path: (week: WeekView) => string;
+  /** Which of what is folded is unfolded. Default: all. */
+  readonly unfold?: string;
+  /** Shown once the page is there. */
+  readonly ready: string;
+  /** Each opens one more thing; what must hold is looked at after each. */
+  readonly open?: readonly ((page: Page) => Promise<void>)[];
+}
+
+const panel = async (page: Page) => expect(page.locator('dialog.panel[open]')).toBeVisible();
+const closed = async (page: Page) => {
+  await page.keyboard.press('Escape');
+  await expect(page.locator('dialog.panel[open]')).toHaveCount(0);
+};
+/** Opens a panel from the nth of some buttons; a form is sent off empty, so that what is wrong with it shows. */
+const panelOf = (buttons: string, nth: number) => async (page: Page) => {
+  if (await page.locator('dialog.panel[open]').count()) await closed(page);
+  await page.locator(buttons).nth(nth).click();
+  await panel(page);
+  const form = page.locator('dialog.panel[open] form button[type="submit"]');
+  if (!(await form.count())) return;
+  for (const box of await page.locator('dialog.panel[open] form input[type="date"]').all()) await box.fill('');
+  await form.click();
+};
+
+/** Unfolds what is folded, and what that brings to light. */
+export async function unfold(page: Page, { unfold: which = 'details' }: Surface): Promise<void> {
+  for (const _ of [1, 2])
+    await page.evaluate((selector) => {
+      for (const details of document.querySelectorAll<HTMLDetailsElement>(selector)) details.open = true;
+    }, which);
+}
+
+export const SURFACES: readonly Surface[] = [
+  {
+    name: 'this week, with evidence',
+    path: () => '/',
+    ready: '.cell.verb-decide',
+    open: [
+      async (page) => {
+        await page.locator('.cell.verb-decide').first().click();
+        await expect(page.locator('.open-evidence')).toBeVisible();
+      },
+    ],
+  },
+  {
+    name: 'a field, its forms and history',
+    path: ({ due }) => `/fields/${due.decisions[0]!.fieldId}`,
+    // The tables of one insect stand for those of the others.
+    unfold: '.insect:first-of-type details, .field-records details',
+    ready: 'svg.rate',
+    open: [0, 1, 2, 3].map((nth) => panelOf('.field-records .actions button', nth)),
+  },
+  {
+    name: 'the traps and the form of a new one',
+    path: () => '/traps',
+    ready: '.traps tbody tr, .trap-card',
+    open: [0, 1].map((nth) => panelOf('.actions button.primary, .actions button.primary ~ button.button', nth)),
+  },
+  {
+    name: 'a trap, its forms and history',
+    path: () => '/traps/CR2-MC-26',
+    ready: '.trap-facts',
+    open: [0, 1, 2, 3, 4, 5].map((nth) => panelOf('.trap-actions button', nth)),
+  },
+  { name: 'conflicts', path: () => '/conflicts', ready: '.quiet, .conflict' },
+  { name: 'people', path: () => '/people', ready: 'main h1' },
+  { name: 'settings', path: () => '/settings', ready: '.settings-page' },
+  { name: 'no page', path: () => '/nowhere', ready: 'main h1' },
+  { name: 'no such field', path: () => '/fields/nowhere', ready: 'main h1' },
+  { name: 'no such trap', path: () => '/traps/nowhere', ready: 'main h1' },
+  { name: 'a link to join that is spent', path: () => '/join/AAAAAAAAAAAAAAAAAAAAAA', ready: 'main h1' },
+  { name: 'the start of a round', path: () => '/round', ready: 'main h1' },
+];
