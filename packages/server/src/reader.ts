@@ -10,16 +10,21 @@ export interface ProgramReader {
   everything(): Promise<Program>;
   program(person: Person): Promise<Program>;
   prepared(person: Person, on: IsoDay): Promise<Prepared>;
+  /** What was made of the person's part of the program under a key, made again only after something was written. */
+  kept<T>(person: Person, key: string, make: (program: Program) => Promise<T>): Promise<T>;
 }
 
 /** Days people look back at side by side; each holds a season's sums. */
 const DAYS_KEPT = 8;
 /** Parts of the program that are kept cut out. */
 const SCOPES_KEPT = 50;
+/** Results of long sums kept for each part. */
+const SUMS_KEPT = 30;
 
 interface Scope {
   readonly program: Program;
   readonly days: Map<IsoDay, Prepared>;
+  readonly sums: Map<string, Promise<unknown>>;
 }
 
 interface Snapshot {
@@ -38,7 +43,7 @@ export function programReader(store: ReadableStore): ProgramReader {
   async function load(): Promise<Snapshot> {
     // The sequence first: a write in between then costs one reading more, and is never missed.
     const { lastSequence } = await store.counts();
-    return { sequence: lastSequence, whole: { program: await store.loadProgram(), days: new Map() }, parts: new Map() };
+    return { sequence: lastSequence, whole: scopeOn(await store.loadProgram()), parts: new Map() };
   }
 
   async function current(): Promise<Snapshot> {
@@ -60,7 +65,7 @@ export function programReader(store: ReadableStore): ProgramReader {
 
   async function scopeOf(person: Person): Promise<Scope> {
     const { whole, parts } = await current();
-    const cut = () => ({ program: scopeProgram(whole.program, person), days: new Map() });
+    const cut = () => scopeOn(scopeProgram(whole.program, person));
     const part = latest(parts, JSON.stringify([person.role, person.disabled, ...person.farms]), SCOPES_KEPT, cut);
     // Whoever may know everything shares what was prepared from it.
     return part.program === whole.program ? whole : part;
@@ -73,8 +78,16 @@ export function programReader(store: ReadableStore): ProgramReader {
       const { program, days } = await scopeOf(person);
       return latest(days, on, DAYS_KEPT, () => prepare(program, { on: day(on) }));
     },
+    async kept<T>(person: Person, key: string, make: (program: Program) => Promise<T>) {
+      const { program, sums } = await scopeOf(person);
+      const made = latest(sums, key, SUMS_KEPT, () => make(program));
+      made.catch(() => sums.delete(key));
+      return made as Promise<T>;
+    },
   };
 }
+
+const scopeOn = (program: Program): Scope => ({ program, days: new Map(), sums: new Map() });
 
 /** What is held under a key, made when missing; what was asked for longest ago makes room. */
 function latest<V>(held: Map<string, V>, key: string, limit: number, make: () => V): V {

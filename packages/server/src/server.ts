@@ -18,6 +18,7 @@ import { flightsRoute } from './routes/flights.ts';
 import { healthRoute } from './routes/health.ts';
 import { invitationsRoute } from './routes/invitations.ts';
 import { labelsRoute } from './routes/labels.ts';
+import { learnRoute } from './routes/learn.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
@@ -31,6 +32,7 @@ import { trapsRoute } from './routes/traps.ts';
 import { weekRoute } from './routes/week.ts';
 import { recordsRoutes } from './routes/writes.ts';
 import { secure } from './security.ts';
+import { type Sums, sumsHere } from './sums/apart.ts';
 import { serveWeb } from './web.ts';
 
 export interface ServerOptions {
@@ -47,6 +49,8 @@ export interface ServerOptions {
   readonly drivingTimes?: string | undefined;
   /** The day to read on when nobody names one. Default: the program's pinned day, else today where its fields are. */
   readonly today?: () => IsoDay;
+  /** Where sums over whole seasons are done. Default: in this thread. */
+  readonly sums?: Sums;
   readonly log?: boolean;
 }
 
@@ -59,6 +63,7 @@ export function buildServer({
   mapOrigins = [],
   drivingTimes,
   today,
+  sums = sumsHere,
   log = false,
 }: ServerOptions): FastifyInstance {
   const app = fastify({
@@ -91,9 +96,11 @@ export function buildServer({
     transform: jsonSchemaTransform,
   });
 
+  app.addHook('onClose', () => sums.close());
   const reader = programReader(store);
   const context: RouteContext = {
     reader,
+    sums,
     accounts,
     publicOrigin: accountsOptions?.publicOrigin,
     drivingTimesAddress: drivingTimes,
@@ -115,6 +122,7 @@ export function buildServer({
       seasonRoute,
       labelsRoute,
       checklistsRoute,
+      learnRoute,
       sessionRoute,
       invitationsRoute,
       peopleRoute,

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { createServer } from 'node:net';
 import type { Problem } from '@duskwatch/core';
 import {
@@ -8,6 +9,8 @@ import {
   isLoopback,
   mapOrigin,
   newFirstPersonCode,
+  sumsApart,
+  sumsHere,
   THIS_MACHINE,
 } from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
@@ -61,7 +64,7 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   const records = { store, photoFolder: photoFolder(options) };
   const mapOrigins = (options.mapOrigin ?? []).flatMap((address) => mapOrigin(address) ?? []);
   const drivingTimes = options.drivingTimes === undefined ? undefined : (drivingTimesAddress(options.drivingTimes) ?? undefined);
-  const app = buildServer({ store, webRoot, records, mapOrigins, drivingTimes, log: true, ...(accounts && { accounts }) });
+  const app = buildServer({ store, webRoot, records, mapOrigins, drivingTimes, sums: sums(), log: true, ...(accounts && { accounts }) });
   try {
     await app.listen({ port, host });
   } catch (error) {
@@ -79,6 +82,10 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   await app.close();
   return done;
 }
+
+/** Stands beside the bundled command; run from its sources, the command has no such file. */
+const SUMS = new URL('./sums.mjs', import.meta.url);
+const sums = () => (existsSync(SUMS) ? sumsApart(SUMS) : sumsHere);
 
 /** What is wrong with who could reach the server, and with whom its pages could reach. */
 function accessProblem({

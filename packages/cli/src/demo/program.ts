@@ -7,11 +7,13 @@ import {
   formatDay,
   type LureRecord,
   type Program,
+  type SampleRecord,
   type TrapRecord,
 } from '@duskwatch/core';
-import { farmRounds, localPressure, simulateTrap } from './checks.ts';
+import { farmRounds, localPressure, SCOUTING, simulateTrap } from './checks.ts';
 import { type DemoFarm, type DemoField, FARMS, FIELDS, MILL, TIME_ZONE } from './farms.ts';
 import { heatSinceNewYear, type MothsPerNight, simulateFlight } from './flights.ts';
+import { pastSamples } from './infestation.ts';
 import { type DemoTrap, INSECTS, type InsectCode, TRAPS, trapIdOf } from './network.ts';
 import { PLANNING } from './planning.ts';
 import { type Random, randomFor } from './prng.ts';
@@ -110,6 +112,21 @@ function trapSeason(trap: DemoTrap, year: number, flight: MothsPerNight): TrapSe
   };
 }
 
+/** What the corn borer traps of a farm would catch a night, fit and with fresh lures; null where there are none. */
+const cornBorersAt =
+  (flight: MothsPerNight) =>
+  (farm: DemoFarm, year: number): MothsPerNight | null => {
+    const traps = TRAPS.filter(({ station, insect }) => insect === 'ON' && station.startsWith(farm.code));
+    if (traps.length === 0) return null;
+    const shares = traps.map((trap) => localPressure(farm.name, 'ON', trapIdOf(trap, year)) * SCOUTING.designShare[trap.design]);
+    const share = shares.reduce((sum, one) => sum + one, 0) / shares.length;
+    return (night) => share * flight(night);
+  };
+
+/** The samples written by hand stand before those made up. */
+const notWalkedAlready = ({ fieldId, insect, sampledOn }: SampleRecord): boolean =>
+  !SAMPLES.some((known) => known.fieldId === fieldId && known.insect === insect && known.sampledOn === sampledOn);
+
 interface Demo {
   readonly program: Program;
   /** The checks of the sheet that waits to be entered. */
@@ -145,10 +162,11 @@ export function simulateDemo(): Demo {
       lures: seasons.flatMap((s) => s.lures),
       checks: seasons.flatMap((s) => s.checks.filter((check) => !waits(s)(check))),
       weather: weatherRecords(truth),
-      samples: [...SAMPLES],
+      samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON)).filter(notWalkedAlready), ...SAMPLES],
       treatments: [...TREATMENTS],
       rules: [...OWN_RULES],
       ...PLANNING,
+      answers: [],
     },
     unentered: seasons.flatMap((s) => s.checks.filter(waits(s))),
   };

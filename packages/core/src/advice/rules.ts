@@ -2,7 +2,7 @@
 import { rulesFor } from '../catalogue/index.ts';
 import type { ActionRule, CatchTableRule, CatchThresholdRule, HeatScoutRule, InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, RuleRecord, TrapDesign } from '../records/schema.ts';
-import { formatDay } from '../units/day.ts';
+import { type Day, formatDay } from '../units/day.ts';
 import { once, type Prepared } from './prepare.ts';
 import type { Evidence } from './types.ts';
 
@@ -20,18 +20,25 @@ export function cellRules(prepared: Prepared, field: FieldRecord, insect: string
   return once(prepared, key, () => rulesOn(prepared, field, insect));
 }
 
-function rulesOn(prepared: Prepared, field: FieldRecord, insect: string): CellRules {
-  const today = formatDay(prepared.on);
-  const own = prepared.program.rules
+const rulesOn = (prepared: Prepared, field: FieldRecord, insect: string): CellRules =>
+  rulesAmong(prepared.program.rules, { crop: field.crop, growthHabit: field.growthHabit, insect, on: prepared.on });
+
+/** Of the program's own rules (crops as the catalogue writes them) and the catalogue's, those that hold on a day. */
+export function rulesAmong(
+  rules: readonly RuleRecord[],
+  { crop, growthHabit, insect, on }: Pick<FieldRecord, 'crop' | 'growthHabit'> & { readonly insect: string; readonly on: Day },
+): CellRules {
+  const today = formatDay(on);
+  const own = rules
     .filter(
       (rule) =>
-        rule.crop === field.crop &&
+        rule.crop === crop &&
         rule.insect === insect &&
         (rule.validFrom === null || rule.validFrom <= today) &&
         (rule.validTo === null || rule.validTo >= today),
     )
     .map(ownRule);
-  const published = rulesFor({ crop: field.crop, insect, growthHabit: field.growthHabit });
+  const published = rulesFor({ crop, insect, growthHabit });
   const ordered = [...published].sort((a, b) => Number(b.preferred) - Number(a.preferred));
   return {
     catch: [...own, ...ordered.filter(isCatchRule)],

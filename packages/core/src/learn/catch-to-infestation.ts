@@ -3,30 +3,21 @@
  * the rule's infestation is to be expected here. The threshold is a suggestion, for a person to take or leave.
  */
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
-import { type ShareEstimate, shareInfested } from '../scouting/presence.ts';
 import { studentLimit } from '../statistics/index.ts';
 import { LEARN_ASSUMPTIONS } from './assumptions.ts';
 import {
   catchAtLag,
   catchReaching,
+  expectedAt,
   FITTED,
   type FitAtLag,
-  fitAtLag,
+  fitsByLag,
+  type InfestationOptions,
   type InfestationPair,
-  type Response,
+  likeliest,
 } from './infestation-fit.ts';
 import { type Estimate, type Learned, type NotKnown, notKnown } from './learned.ts';
-
-export interface InfestationOptions {
-  /** Share of units infested, or insects per unit, from which the rule is reached. */
-  readonly ruleLevel: number;
-  readonly response?: Response | undefined;
-  /** Lags tried, in the unit of the catches' `before`. */
-  readonly lags: readonly number[];
-  /** Catches within half of this of the lag are averaged. */
-  readonly window: number;
-  readonly level?: number | undefined;
-}
+import { errorsLeftOut, isReached, type ThresholdErrors } from './threshold-errors.ts';
 
 export interface CatchToInfestation {
   /** The likeliest lag; its interval by profile likelihood. */
@@ -35,24 +26,33 @@ export interface CatchToInfestation {
     readonly openBelow: boolean;
     readonly openAbove: boolean;
   };
+  /** Catches within half of this of the lag were averaged. */
+  readonly window: number;
   /** ln-likelihood of each lag tried, highest 0, scatter between fields taken into account. */
   readonly profile: readonly { readonly lag: number; readonly logLikelihood: number }[];
   readonly fit: FitAtLag;
   readonly suggestion: ThresholdSuggestion;
+  /** The fit from no catch to the highest one, with its pointwise interval. */
+  readonly curve: readonly CurvePoint[];
+  /** The samples it rests on: which of the pairs given, the catch at the lag, and the share or count per unit found. */
+  readonly samples: readonly { readonly index: number; readonly perNight: number; readonly level: number }[];
   /** Pairs used; those without a known catch at every lag are left out. */
   readonly pairs: number;
   readonly leftOut: number;
 }
 
-/** Nothing takes this over by itself. */
-export interface ThresholdSuggestion {
+export interface CurvePoint {
+  readonly perNight: number;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Nothing takes this over by itself. Errors are those on samples that had no part in the fit. */
+export interface ThresholdSuggestion extends ThresholdErrors {
   readonly status: 'suggestion';
   /** Moths per trap per night. */
   readonly perNight: number;
-  /** Among samples below the rule, those that the catch would have called; each left out of its own fit. */
-  readonly falseAlarms: ShareEstimate;
-  /** Among samples at or above the rule, those that the catch would have missed. */
-  readonly misses: ShareEstimate;
   /** Samples for which the others gave no threshold. */
   readonly notCalled: number;
 }
@@ -79,7 +79,7 @@ export function catchToInfestation(
       `a slope of ${best.slope.toPrecision(2)} ± ${(limit * best.slopeStandardError).toPrecision(2)}`,
       'infestation that rises with catch',
       'Catch does not foretell infestation in these samples: scout by stage and heat instead.',
-      'pairs',
+      { parameter: 'pairs' },
     );
   const perNight = catchReaching(best, ruleLevel, options.response ?? 'share-infested');
   const caught = usable.map((pair) => catchAtLag(pair, best.lag, window)!);
@@ -89,7 +89,7 @@ export function catchToInfestation(
       perNight > 0 ? 'a threshold above every catch' : 'infestation at the rule without any catch',
       'samples on both sides of the threshold',
       'Add samples: a threshold outside the catches seen would be a guess.',
-      'pairs',
+      { parameter: 'pairs' },
     );
   const profile = fits.map(({ lag, logLikelihood }) => ({
     lag,
@@ -97,10 +97,17 @@ export function catchToInfestation(
   }));
   return {
     known: true,
+    window,
     lag: lagInterval(profile, best.lag, limit, level),
     profile,
     fit: best,
-    suggestion: { status: 'suggestion', perNight, ...errorRates(usable, options, level) },
+    suggestion: { status: 'suggestion', perNight, ...errorsLeftOut(usable, options, level) },
+    curve: curveOf(best, Math.max(...caught), { response: options.response ?? 'share-infested', limit }),
+    samples: usable.map(({ examined, found }, index) => ({
+      index: pairs.indexOf(usable[index]!),
+      perNight: caught[index]!,
+      level: found / examined,
+    })),
     pairs: usable.length,
     leftOut: pairs.length - usable.length,
   };
@@ -114,7 +121,7 @@ function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown
       `${pairs.length} samples with the catch before them known`,
       `${least} or more`,
       `Sample fields near traps at least ${least - pairs.length} more times.`,
-      'pairs',
+      { parameter: 'pairs', figures: { have: pairs.length, need: least } },
     );
   const eachSide = LEARN_ASSUMPTIONS.samplesEachSide.value;
   const reached = pairs.filter((pair) => isReached(pair, ruleLevel)).length;
@@ -124,25 +131,19 @@ function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown
       `${reached} of ${pairs.length} samples at or above the rule`,
       `${eachSide} or more on each side`,
       'Sample after low and after high catches alike.',
-      'pairs',
+      { parameter: 'pairs', figures: { have: Math.min(reached, pairs.length - reached), need: eachSide } },
     );
   return null;
 }
 
-const isReached = ({ found, examined }: InfestationPair, ruleLevel: number) => found / examined >= ruleLevel;
+const CURVE_STEPS = 40;
 
-function fitsByLag(
-  pairs: readonly InfestationPair[],
-  { lags, window, response = 'share-infested' }: InfestationOptions,
-): FitAtLag[] {
-  return lags.flatMap((lag) => fitAtLag(pairs, { lag, window, response }) ?? []);
-}
-
-function likeliest(fits: readonly FitAtLag[]): FitAtLag | null {
-  return fits.reduce<FitAtLag | null>(
-    (best, fit) => (best === null || fit.logLikelihood > best.logLikelihood ? fit : best),
-    null,
-  );
+/** Steps even in ln(1 + moths), in which the fit is straight. */
+function curveOf(fit: FitAtLag, most: number, options: Parameters<typeof expectedAt>[2]): CurvePoint[] {
+  return Array.from({ length: CURVE_STEPS + 1 }, (_, i) => {
+    const perNight = Math.expm1((Math.log1p(most) * i) / CURVE_STEPS);
+    return { perNight, ...expectedAt(fit, perNight, options) };
+  });
 }
 
 /**
@@ -165,31 +166,5 @@ function lagInterval(
     level,
     openBelow: first === 0,
     openAbove: last === inOrder.length - 1,
-  };
-}
-
-/** Each sample judged by lag and threshold from the others alone. */
-function errorRates(pairs: readonly InfestationPair[], options: InfestationOptions, level: number) {
-  const { ruleLevel, window, response = 'share-infested' } = options;
-  const tally = { below: 0, falseAlarms: 0, reached: 0, misses: 0, notCalled: 0 };
-  for (const [i, pair] of pairs.entries()) {
-    const fit = likeliest(fitsByLag(pairs.toSpliced(i, 1), options));
-    if (fit === null || fit.slope <= 0) {
-      tally.notCalled++;
-      continue;
-    }
-    const called = catchAtLag(pair, fit.lag, window)! >= catchReaching(fit, ruleLevel, response);
-    if (isReached(pair, ruleLevel)) {
-      tally.reached++;
-      if (!called) tally.misses++;
-    } else {
-      tally.below++;
-      if (called) tally.falseAlarms++;
-    }
-  }
-  return {
-    falseAlarms: shareInfested(tally.falseAlarms, tally.below, level),
-    misses: shareInfested(tally.misses, tally.reached, level),
-    notCalled: tally.notCalled,
   };
 }

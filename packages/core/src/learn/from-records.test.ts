@@ -63,6 +63,7 @@ describe('traps side by side', () => {
       'lure-spent': 6,
       'lure-not-stated': 0,
       'other-nights': 2 + 2 + 6,
+      older: 0,
     });
     expect(set!.lureUnknown).toBe(2);
   });
@@ -90,6 +91,22 @@ describe('traps side by side', () => {
     ).toEqual([]);
     const far = [pair[0]!, { ...pair[1]!, station: 'South gate', informs: ['F2'] }];
     expect(sideBySideOf(program(far, visits), { on })).toEqual([]);
+  });
+
+  it('of very many nights are compared over the newest, and the others are counted as older', () => {
+    const nights = Array.from({ length: 230 }, (_, i) => i + 1);
+    const [set] = sideBySideOf(
+      program(
+        pair,
+        nights.flatMap((night) => [cone(night, 4), bucket(night, 2)]),
+      ),
+      {
+        on: nightsAfter(231),
+      },
+    );
+    expect(set!.observations).toHaveLength(400);
+    expect(set!.observations[0]!.block).toContain(`to ${formatDay(nightsAfter(230))}`);
+    expect(set!.leftOut.older).toBe(60);
   });
 
   it('give a ratio once there are enough shared nights', () => {
@@ -158,6 +175,8 @@ describe('samples and the catch before them', () => {
     expect(set).toMatchObject({ design: 'mesh-cone', response: 'share-infested', kind: 'ears', crop: 'sweet-corn' });
     expect(set!.pairs).toEqual([
       {
+        field: 'F1',
+        sampledOn: formatDay(nightsAfter(4)),
         examined: 100,
         found: 7,
         catches: [

@@ -15,11 +15,24 @@ export interface InfestationPair {
 
 export type Response = 'share-infested' | 'count-per-unit';
 
+export interface InfestationOptions {
+  /** Share of units infested, or insects per unit, from which the rule is reached. */
+  readonly ruleLevel: number;
+  readonly response?: Response | undefined;
+  /** Lags tried, in the unit of the catches' `before`. */
+  readonly lags: readonly number[];
+  /** Catches within half of this of the lag are averaged. */
+  readonly window: number;
+  readonly level?: number | undefined;
+}
+
 export interface FitAtLag {
   readonly lag: number;
   readonly intercept: number;
   readonly slope: number;
   readonly slopeStandardError: number;
+  /** Variance of the intercept, covariance, variance of the slope; scatter between fields taken into account. */
+  readonly covariance: readonly [number, number, number];
   readonly logLikelihood: number;
   /** Scatter between fields beyond chance; 1: none. Widens intervals of the share; the count's fit holds its own k. */
   readonly heterogeneity: number;
@@ -51,9 +64,30 @@ export function fitAtLag(
     intercept: intercept.estimate,
     slope: slope.estimate,
     slopeStandardError: slope.standardError * Math.sqrt(heterogeneity),
+    covariance: [
+      heterogeneity * fit.value.covariance[0]!,
+      heterogeneity * fit.value.covariance[1]!,
+      heterogeneity * fit.value.covariance[3]!,
+    ],
     logLikelihood: fit.value.logLikelihood,
     heterogeneity,
   };
+}
+
+/** The fit at each lag that gives one. */
+export function fitsByLag(
+  pairs: readonly InfestationPair[],
+  { lags, window, response = 'share-infested' }: InfestationOptions,
+): FitAtLag[] {
+  return lags.flatMap((lag) => fitAtLag(pairs, { lag, window, response }) ?? []);
+}
+
+/** Null without a fit. */
+export function likeliest(fits: readonly FitAtLag[]): FitAtLag | null {
+  return fits.reduce<FitAtLag | null>(
+    (best, fit) => (best === null || fit.logLikelihood > best.logLikelihood ? fit : best),
+    null,
+  );
 }
 
 /**
@@ -66,6 +100,22 @@ function pearsonOverFreedom(pairs: readonly InfestationPair[], { fitted }: Regre
     return sum + (found - examined * share) ** 2 / (examined * share * (1 - share));
   }, 0);
   return Math.max(1, squares / (pairs.length - FITTED));
+}
+
+/**
+ * The fitted share, or count per unit, at a catch, with its pointwise interval: `limit` standard errors each way on the
+ * scale of the fit, where it is symmetric.
+ */
+export function expectedAt(
+  { intercept, slope, covariance: [a, ab, b] }: FitAtLag,
+  perNight: number,
+  { response, limit }: { readonly response: Response; readonly limit: number },
+): { readonly value: number; readonly low: number; readonly high: number } {
+  const x = Math.log1p(perNight);
+  const eta = intercept + slope * x;
+  const margin = limit * Math.sqrt(a + 2 * ab * x + b * x ** 2);
+  const back = (value: number) => (response === 'share-infested' ? 1 / (1 + Math.exp(-value)) : Math.exp(value));
+  return { value: back(eta), low: back(eta - margin), high: back(eta + margin) };
 }
 
 /** Moths per night at which the fitted share, or count per unit, reaches `level`. */

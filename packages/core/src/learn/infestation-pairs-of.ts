@@ -5,10 +5,16 @@ import type { CatchInterval } from '../catch/types.ts';
 import type { Program } from '../records/program.ts';
 import type { FieldRecord, SampleRecord, TrapDesign } from '../records/schema.ts';
 import { TRAP_DESIGNS } from '../records/schema.ts';
-import { addDays, type Day, day, daysBetween } from '../units/day.ts';
+import { addDays, type Day, day, daysBetween, type IsoDay } from '../units/day.ts';
 import { groupBy } from './group-by.ts';
 import type { InfestationPair, Response } from './infestation-fit.ts';
 import { trapHistories } from './trap-histories.ts';
+
+/** A pair that names its sample. */
+export interface SampledPair extends InfestationPair {
+  readonly field: string;
+  readonly sampledOn: IsoDay;
+}
 
 export interface InfestationPairs {
   readonly insect: string;
@@ -20,7 +26,7 @@ export interface InfestationPairs {
   readonly response: Response;
   /** The share the catalogue's strictest rule for crop, insect and units names; null where none does. */
   readonly ruleLevel: number | null;
-  readonly pairs: readonly InfestationPair[];
+  readonly pairs: readonly SampledPair[];
   /** Samples that could not be used. */
   readonly leftOut: {
     /** Nobody wrote how much was found. */
@@ -66,7 +72,7 @@ export function infestationPairsOf(program: Program, { on }: { readonly on: Day 
     const { insect, kind } = sample;
     const crop = canonicalCrop(field.crop);
     const leftOut = { notCounted: 0, treated: 0, noCatch: 0 };
-    const pairs = group.flatMap(({ sample }): InfestationPair[] => {
+    const pairs = group.flatMap(({ sample }): SampledPair[] => {
       const found = response === 'share-infested' ? sample.unitsInfested : sample.totalCount;
       const catches = nightsBefore(intervalsOf(sample.fieldId, insect, design), day(sample.sampledOn));
       const why =
@@ -75,7 +81,7 @@ export function infestationPairsOf(program: Program, { on }: { readonly on: Day 
         leftOut[why ?? 'notCounted']++;
         return [];
       }
-      return [{ examined: sample.unitsExamined, found, catches }];
+      return [{ field: sample.fieldId, sampledOn: sample.sampledOn, examined: sample.unitsExamined, found, catches }];
     });
     const ruleLevel = response === 'share-infested' ? strictestShare(crop, insect, kind) : null;
     return { insect, crop, kind, design, response, ruleLevel, pairs, leftOut };

@@ -8,6 +8,8 @@ export interface NotKnown<Reason extends string> {
   readonly reason: Reason;
   /** What was found, what would be needed, and how to get it. */
   readonly problem: Problem;
+  /** How many there are and how many it takes, where that is what is missing. */
+  readonly figures: { readonly have: number; readonly need: number } | null;
 }
 
 export function notKnown<Reason extends string>(
@@ -15,9 +17,9 @@ export function notKnown<Reason extends string>(
   got: string,
   expected: string,
   fix: string,
-  parameter = 'observations',
+  { parameter = 'observations', figures = null }: { parameter?: string; figures?: NotKnown<Reason>['figures'] } = {},
 ): NotKnown<Reason> {
-  return { known: false, reason, problem: { where: { parameter }, got, expected, fix } };
+  return { known: false, reason, problem: { where: { parameter }, got, expected, fix }, figures };
 }
 
 /** A figure with the limits of its interval. */

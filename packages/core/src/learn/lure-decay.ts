@@ -76,6 +76,7 @@ export function lureDecay(
       `${rows.length} catches for ${columns.X.length} effects of trap, night and age`,
       `${columns.X.length + least} or more`,
       'Go on with staggered lure changes: more traps in the same nights tell more than more nights.',
+      { figures: { have: rows.length, need: columns.X.length + least } },
     );
   const dependent = dependentColumn(columns.X);
   if (dependent !== null && columns.names[dependent.column] === 'lure age')
@@ -91,7 +92,7 @@ export function lureDecay(
     offset: rows.map(({ nights }) => Math.log(nights)),
     dispersion: 'adjusted',
   });
-  if (!fit.ok) return { known: false, reason: 'no-fit', problem: fit.problems[0]! };
+  if (!fit.ok) return { known: false, reason: 'no-fit', problem: fit.problems[0]!, figures: null };
 
   const { estimate, standardError } = fit.value.coefficients.at(-1)!;
   const margin = studentLimit(level, spare) * standardError;

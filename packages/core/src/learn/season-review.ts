@@ -5,7 +5,7 @@ import { type Day, day } from '../units/day.ts';
 import { farmOfTrap } from './farm-of-trap.ts';
 import { groupBy } from './group-by.ts';
 import { type GrowingYear, growingYear } from './growing-year.ts';
-import { type Prices, type SeasonCost, seasonCost } from './season-cost.ts';
+import { type Prices, type SeasonCost, type SeasonWork, seasonCost } from './season-cost.ts';
 import { type SeasonTiming, seasonTiming } from './season-timing.ts';
 import { readVerbs, type SeasonVerbs, type VerbOptions, type VerbRun } from './season-verbs.ts';
 import { type SeasonVisits, seasonVisits } from './season-visits.ts';
@@ -15,6 +15,8 @@ export interface Review {
   readonly timing: readonly SeasonTiming[];
   readonly visits: SeasonVisits;
   readonly calls: Calls;
+  /** What was used, to be paid for. */
+  readonly work: SeasonWork;
   readonly cost: SeasonCost;
 }
 
@@ -65,13 +67,15 @@ export function* reviewSeason(
   const review = (watched: readonly TrapWithHistory[], runs: readonly VerbRun[], sampled: number): Review => {
     const visits = seasonVisits(watched, lures, season, on);
     const calls = callsOf(runs);
-    const work = { traps: watched.length, lures: visits.luresPlaced, visits: visits.visits, samples: sampled };
+    const decisions = calls.given.decide;
+    const work = { traps: watched.length, lures: visits.luresPlaced, visits: visits.visits, samples: sampled, decisions };
     const byInsect = groupBy(watched, ({ trap }) => trap.insect);
     return {
       timing: [...byInsect].map(([insect, own]) => seasonTiming(insect, own, season)),
       visits,
       calls,
-      cost: seasonCost({ ...work, decisions: calls.given.decide }, prices),
+      work,
+      cost: seasonCost(work, prices),
     };
   };
   const farmOf = ({ trap }: TrapWithHistory) => farmOfTrap(trap, fields) ?? '';

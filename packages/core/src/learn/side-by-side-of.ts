@@ -19,8 +19,14 @@ export interface SideBySideSet {
   readonly lureUnknown: number;
 }
 
-/** `other-nights`: no other treatment at the site was visited at both ends of the same nights. */
-export type NotComparable = 'no-information' | 'doubtful' | 'lure-spent' | 'lure-not-stated' | 'other-nights';
+/**
+ * `other-nights`: no other treatment at the site was visited at both ends of the same nights. `older`: beyond what is
+ * fitted at once.
+ */
+export type NotComparable = 'no-information' | 'doubtful' | 'lure-spent' | 'lure-not-stated' | 'other-nights' | 'older';
+
+/** Every block has an effect of its own, and more catches than this take long. Own choice. */
+const MOST_CATCHES = 400;
 
 /**
  * One set for each insect that traps of two treatments watched at one station or for one field, through `on`.
@@ -38,11 +44,36 @@ export function sideBySideOf(
     const sites = sitesOf(traps, compared).filter(({ traps }) => new Set(visitsOf(traps, compared).map(treatment)).size > 1);
     if (sites.length === 0) return [];
     const used = new Set<CatchInterval>();
-    const observations = sites.flatMap((site) => blocksOf(site, compared, used));
+    const blocks = sites.flatMap((site) => blocksOf(site, compared, used));
+    const observations = newest(blocks, MOST_CATCHES);
+    const kept = new Set(observations);
+    const older = blocks.reduce((sum, one) => sum + (kept.has(one) ? 0 : one.nights), 0);
     const beside = [...new Set(sites.flatMap(({ traps }) => traps))].flatMap(({ history }) => history.intervals);
     const unknown = [...used].filter(({ lurePastLife }) => lurePastLife === null);
-    return [{ insect, compared, observations, leftOut: leftOutOf(beside, used, compared), lureUnknown: nightsOf(unknown) }];
+    return [
+      {
+        insect,
+        compared,
+        observations: observations.map(({ from: _, ...one }) => one),
+        leftOut: { ...leftOutOf(beside, used, compared), older },
+        lureUnknown: nightsOf(unknown),
+      },
+    ];
   });
+}
+
+/** Whole blocks, as many of the newest as there is room for. */
+function newest(observations: readonly DatedCatch[], most: number): DatedCatch[] {
+  const blocks = [...groupBy(observations, ({ block }) => block).values()].sort((a, b) => b[0]!.from - a[0]!.from);
+  let room = most;
+  return blocks.flatMap((block) => {
+    room -= block.length;
+    return room < 0 ? [] : block;
+  });
+}
+
+interface DatedCatch extends SideBySideCatch {
+  readonly from: Day;
 }
 
 interface Site {
@@ -89,7 +120,7 @@ function whyNot(interval: CatchInterval, compared: Compared): NotComparable | nu
   return null;
 }
 
-function blocksOf({ name, traps }: Site, compared: Compared, used: Set<CatchInterval>): SideBySideCatch[] {
+function blocksOf({ name, traps }: Site, compared: Compared, used: Set<CatchInterval>): DatedCatch[] {
   const visits = visitsOf(traps, compared);
   const byTrap = groupBy(visits, ({ interval }) => interval.trapId);
   const starts = [...new Set(visits.map(({ interval }) => interval.from))].sort((a, b) => a - b);
@@ -97,7 +128,7 @@ function blocksOf({ name, traps }: Site, compared: Compared, used: Set<CatchInte
     const runs = [...byTrap.values()].map((own) => runFrom(own, from, used)).filter((run) => run.length > 0);
     const end = firstSharedEnd(runs);
     if (end === null) return [];
-    return runs.flatMap((run): SideBySideCatch[] => {
+    return runs.flatMap((run): DatedCatch[] => {
       const last = run.findIndex(({ interval }) => interval.to === end);
       if (last < 0) return [];
       const taken = run.slice(0, last + 1);
@@ -106,7 +137,7 @@ function blocksOf({ name, traps }: Site, compared: Compared, used: Set<CatchInte
       const count = intervals.reduce((sum, interval) => sum + interval.count!, 0);
       const { treatment, place } = run[0]!;
       return [
-        { treatment, place, block: `${name}, ${formatDay(from)} to ${formatDay(end)}`, count, nights: nightsOf(intervals) },
+        { treatment, place, from, block: `${name}, ${formatDay(from)} to ${formatDay(end)}`, count, nights: nightsOf(intervals) },
       ];
     });
   });
@@ -142,6 +173,7 @@ function leftOutOf(intervals: readonly CatchInterval[], used: ReadonlySet<CatchI
     'lure-spent': nights('lure-spent'),
     'lure-not-stated': nights('lure-not-stated'),
     'other-nights': nights(null),
+    older: 0,
   };
 }
 

@@ -76,7 +76,7 @@ export function compareSideBySide(
     offset: rows.map(({ nights }) => Math.log(nights)),
     dispersion: 'adjusted',
   });
-  if (!fit.ok) return { known: false, reason: 'no-fit', problem: fit.problems[0]! };
+  if (!fit.ok) return { known: false, reason: 'no-fit', problem: fit.problems[0]!, figures: null };
 
   const limit = studentLimit(level, rows.length - columns.X.length);
   const ratios = pairsOf(treatments).flatMap(([against, treatment]) => {
@@ -136,6 +136,7 @@ function refusal(
       `${blocks} blocks with two treatments and some catch`,
       `${least} or more`,
       `Keep them side by side for at least ${least - blocks} more checks that catch something.`,
+      { figures: { have: blocks, need: least } },
     );
   const moths = LEARN_ASSUMPTIONS.mothsPerTreatment.value;
   for (const treatment of treatments) {
@@ -146,6 +147,7 @@ function refusal(
         `${caught} in ${treatment}`,
         `${moths} or more in each treatment`,
         'Go on comparing until each has caught enough, at the height of a flight.',
+        { figures: { have: caught, need: moths } },
       );
   }
   return null;

@@ -67,6 +67,12 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  askAgainDays: {
+    value: 7,
+    unit: 'days after which a question put off is asked again',
+    why: 'By then the trap has usually been visited once more.',
+    ...OWN,
+  },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 
 export type QualityAssumptionId = keyof typeof figures;

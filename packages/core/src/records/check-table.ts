@@ -123,6 +123,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
       onHand: stock.onHand,
     });
   },
+  answers: () => {},
 };
 
 /** To a hundredth: figures that came in °F have no end in °C. */

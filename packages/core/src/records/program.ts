@@ -1,4 +1,6 @@
 import {
+  type AnswerRecord,
+  answerSchema,
   type CheckRecord,
   checkSchema,
   type FieldRecord,
@@ -44,6 +46,7 @@ export interface Program {
   readonly plans: readonly PlanRecord[];
   readonly prices: readonly PriceRecord[];
   readonly stock: readonly StockRecord[];
+  readonly answers: readonly AnswerRecord[];
 }
 
 /** The kinds of record, in the order in which they depend on one another. */
@@ -61,6 +64,7 @@ export const RECORD_KINDS = [
   'plans',
   'prices',
   'stock',
+  'answers',
 ] as const;
 export type RecordKind = (typeof RECORD_KINDS)[number];
 export type RecordOf<K extends RecordKind> = Program[K][number];
@@ -79,6 +83,7 @@ export const recordSchemas = {
   plans: planSchema,
   prices: priceSchema,
   stock: stockSchema,
+  answers: answerSchema,
 } as const;
 
 /** What makes two records of a kind the same thing said twice: the natural key, unique in a program. */
@@ -96,6 +101,7 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   plans: (r) => `${r.season}|${r.insect}|${r.area}`,
   prices: (r) => `${r.item}|${r.of}`,
   stock: (r) => r.stockId,
+  answers: (r) => r.question,
 };
 
 export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program => ({
@@ -113,4 +119,5 @@ export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program =
   plans: [],
   prices: [],
   stock: [],
+  answers: [],
 });

@@ -226,6 +226,18 @@ export const stockSchema = z.object({
   storage: text.nullable(),
 });
 
+export const ANSWERS = ['right', 'later', 'declined'] as const;
+
+/** What somebody answered to a question that Duskwatch asked about the records or what they suggest. */
+export const answerSchema = z.object({
+  /** Names the question and the figures it is about: other figures make another question. */
+  question: text.min(1),
+  /** `right`: it is as written. `later`: ask again some days on. `declined`: a suggestion not taken. */
+  answer: z.enum(ANSWERS),
+  answeredOn: isoDay,
+  note: text.nullable(),
+});
+
 export const settingsSchema = z.object({
   name: z.string().trim().min(1).max(120),
   /** True for demonstration data: every screen says so. */
@@ -247,4 +259,5 @@ export type SeasonRecord = z.infer<typeof seasonSchema>;
 export type PlanRecord = z.infer<typeof planSchema>;
 export type PriceRecord = z.infer<typeof priceSchema>;
 export type StockRecord = z.infer<typeof stockSchema>;
+export type AnswerRecord = z.infer<typeof answerSchema>;
 export type ProgramSettings = z.infer<typeof settingsSchema>;

@@ -11,7 +11,8 @@ import { weatherSourceFor } from './weather-source.ts';
  * - Scout: all of it but what things cost.
  * - Grower: the own farms' fields and what was written about them; the traps that inform these fields with their
  *   places, checks and lures, but not which other fields they inform; the weather that informs these fields; the
- *   program's rules; not how the program plans, buys and stores. The advice for an own field is the same as it is from the whole program.
+ *   program's rules; not how the program plans, buys and stores, nor what it was asked and answered. The advice for an
+ *   own field is the same as it is from the whole program.
  * - Reader: traps under numbers, with their counts; no field, farm, place, note, treatment or weather.
  * - Disabled: nothing.
  */

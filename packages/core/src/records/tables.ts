@@ -243,6 +243,17 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
     },
     { primary: ['stock_id'] },
   ),
+  answers: table(
+    'answers',
+    'What people answered to questions about the records, so that nothing is asked twice.',
+    {
+      question: 'The question: its kind and the figures it is about.',
+      answer: 'right: it is as written. later: ask again some days on. declined: a suggestion not taken.',
+      answered_on: 'Day of the answer.',
+      note: 'Anything to add.',
+    },
+    { primary: ['question'] },
+  ),
 };
 
 export const allTables: readonly Table[] = RECORD_KINDS.map((kind) => tables[kind]);

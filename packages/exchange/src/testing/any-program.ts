@@ -1,5 +1,6 @@
 /** Arbitrary programs that are sound, with texts as awkward as people make them. */
 import {
+  ANSWERS,
   type CheckRecord,
   CONDITIONS,
   catalogue,
@@ -196,6 +197,14 @@ export const anyProgram: fc.Arbitrary<Program> = fc
             .map(({ valid, ...rest }) => ({ ...rest, validFrom: valid[0], validTo: valid[1] })),
         ),
         ...anyPlanning(fieldIds, ruleIds),
+        answers: forEach(ruleIds, (question) =>
+          fc.record({
+            question: fc.constant(question),
+            answer: fc.constantFrom(...ANSWERS),
+            answeredOn: someDay,
+            note: orNull(text),
+          }),
+        ),
       })
       .map(({ trapsAndChecks, ...rest }) => ({ ...rest, ...trapsAndChecks }));
   });

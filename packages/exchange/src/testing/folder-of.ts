@@ -33,6 +33,7 @@ export const SOUND_FILES: Readonly<Record<string, string>> = {
   'stock.csv':
     'stock_id,item,of,on_hand,counted_on,worn_out,opened_on,expires_on,storage\n' +
     'box 1,lure,helicoverpa-zea,12,2025-11-01,,,2026-12-31,freezer\nshed,trap,mesh-cone,4,2025-11-01,1,,,\n',
+  'answers.csv': 'question,answer,answered_on,note\nunlikely-count T1 2025-07-01 3,right,2025-07-04,seen\n',
 };
 
 /** Writes the sound program with some files changed (text or bytes) or left out (null), and gives its folder. */

@@ -37,6 +37,15 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/flights': ['200 200 200 403 401', () => ({ url: '/api/flights' })],
   'GET /api/fields/:fieldId/flights': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1/flights' })],
   'GET /api/fields/:fieldId': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1' })],
+  'GET /api/learn': ['200 403 403 403 401', () => ({ url: '/api/learn' })],
+  'GET /api/learn/review': ['200 200 200 403 401', () => ({ url: '/api/learn/review' })],
+  'GET /api/learn/years': [
+    '200 200 200 403 401',
+    () => ({ url: '/api/learn/years?insect=helicoverpa-zea' }),
+    () => ({ url: '/api/learn/years?insect=helicoverpa-zea&farm=Birch+farm' }),
+  ],
+  'GET /api/questions': ['200 200 403 403 401', () => ({ url: '/api/questions' })],
+  'GET /api/questions/open': ['200 200 403 403 401', () => ({ url: '/api/questions/open' })],
   'GET /api/round': ['200 200 403 403 401', () => ({ url: '/api/round' })],
   'GET /api/season': ['200 200 403 403 401', () => ({ url: '/api/season' }), () => ({ url: '/api/season?year=2026' })],
   'GET /api/season/truth': ['200 200 403 403 401', () => ({ url: '/api/season/truth' })],
@@ -62,7 +71,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'DELETE /api/calendar': ['204 204 204 403 401', () => ({ url: '/api/calendar' })],
   'GET /api/records/:kind': [
     '200 200 200 403 401',
-    ...['fields', 'stages', 'traps', 'lures', 'checks', 'weather', 'samples', 'treatments', 'rules', 'settings'].map(
+    ...['fields', 'stages', 'traps', 'lures', 'checks', 'weather', 'samples', 'treatments', 'rules', 'answers', 'settings'].map(
       (kind) => () => ({ url: `/api/records/${kind}` }),
     ),
     ...['seasons', 'plans', 'prices', 'stock'].map((kind) => () => ({ url: `/api/records/${kind}` })),

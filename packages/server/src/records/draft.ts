@@ -18,7 +18,7 @@ import type { StoredKind, ValueOf } from '@duskwatch/store';
 
 type OfField = 'stages' | 'samples' | 'treatments';
 /** Records that refer to no other and belong to none. */
-const ALONE = ['rules', 'seasons', 'plans', 'prices', 'stock'] as const satisfies readonly RecordKind[];
+const ALONE = ['rules', 'seasons', 'plans', 'prices', 'stock', 'answers'] as const satisfies readonly RecordKind[];
 type Alone = (typeof ALONE)[number];
 type Value = ValueOf<StoredKind>;
 
@@ -51,6 +51,7 @@ export class Draft {
       plans: byKey('plans'),
       prices: byKey('prices'),
       stock: byKey('stock'),
+      answers: byKey('answers'),
     };
     this.byOwner = {
       checks: group(program.checks, (check) => check.trapId),
@@ -162,7 +163,7 @@ function aroundOf(kind: RecordKind, values: readonly (Value | null)[]): Around {
     traps: new Set(),
     fields: new Set(),
     sources: new Set(),
-    alone: { rules: new Set(), seasons: new Set(), plans: new Set(), prices: new Set(), stock: new Set() },
+    alone: { rules: new Set(), seasons: new Set(), plans: new Set(), prices: new Set(), stock: new Set(), answers: new Set() },
   };
   for (const value of values) {
     if (value === null) continue;

@@ -33,6 +33,7 @@ export function sightOf(person: Person, whole: Program): Sight {
       case 'plans':
       case 'prices':
       case 'stock':
+      case 'answers':
         return null;
       case 'weather':
         return sources.has(ownerOf(key)) ? said : null;

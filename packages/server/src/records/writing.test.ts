@@ -122,6 +122,7 @@ const oneOfEach: Record<string, object> = {
     expiresOn: null,
     storage: null,
   },
+  answers: { question: 'unlikely-count T1 2026-07-08 14', answer: 'right', answeredOn: '2026-07-15', note: null },
 };
 
 const person = (role: Person['role'], farms: string[] = []): Person => ({ ...THIS_MACHINE, id: role, role, farms });
@@ -129,7 +130,7 @@ const person = (role: Person['role'], farms: string[] = []): Person => ({ ...THI
 describe('who may write what', () => {
   it.each([
     ['coordinator', [], [...RECORD_KINDS]],
-    ['scout', [], ['stages', 'lures', 'checks', 'samples']],
+    ['scout', [], ['stages', 'lures', 'checks', 'samples', 'answers']],
     ['grower', ['Hill farm'], ['stages', 'samples', 'treatments']],
     ['grower', ['Other farm'], []],
     ['reader', [], []],

@@ -4,11 +4,14 @@ import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fasti
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { Accounts } from '../people/accounts.ts';
 import type { ProgramReader } from '../reader.ts';
+import type { Sums } from '../sums/apart.ts';
 
 export type App = FastifyInstance<RawServerDefault, IncomingMessage, ServerResponse, FastifyBaseLogger, ZodTypeProvider>;
 
 export interface RouteContext {
   readonly reader: ProgramReader;
+  /** Where sums over whole seasons are done. */
+  readonly sums: Sums;
   /** Null: whoever reaches this server is its coordinator. */
   readonly accounts: Accounts | null;
   /** Where people reach the server, when that is not where it listens. */

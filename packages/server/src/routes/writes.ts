@@ -3,7 +3,15 @@ import type { RecordsRoute } from '../records/context.ts';
 import { calendarRoute } from './calendar.ts';
 import { conflictsRoute } from './conflicts.ts';
 import { photosRoute } from './photos.ts';
+import { questionsRoute } from './questions.ts';
 import { recordsRoute } from './records.ts';
 import { revisionsRoute } from './revisions.ts';
 
-export const recordsRoutes: readonly RecordsRoute[] = [revisionsRoute, recordsRoute, conflictsRoute, photosRoute, calendarRoute];
+export const recordsRoutes: readonly RecordsRoute[] = [
+  revisionsRoute,
+  recordsRoute,
+  conflictsRoute,
+  photosRoute,
+  calendarRoute,
+  questionsRoute,
+];

@@ -1,5 +1,6 @@
 /** Programs of any shape, small, for property tests. */
 import {
+  ANSWERS,
   CONDITIONS,
   formatDay,
   naturalKey,
@@ -142,6 +143,12 @@ const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
     openedOn: orNull(isoDay),
     expiresOn: orNull(isoDay),
     storage: orNull(text),
+  }),
+  answers: fc.record({
+    question: word,
+    answer: fc.constantFrom(...ANSWERS),
+    answeredOn: isoDay,
+    note: orNull(text),
   }),
 };
 

@@ -140,6 +140,12 @@ const labels = {
     expiresOn: { label: 'Good until', hint: 'As the package says.' },
     storage: { label: 'Where and how kept' },
   },
+  answers: {
+    question: { label: 'Question' },
+    answer: { label: 'Answer' },
+    answeredOn: { label: 'Answered on' },
+    note: { label: 'Note' },
+  },
 } satisfies Record<RecordKind, Readonly<Record<string, Label>>>;
 
 export const recordEn = {
@@ -157,6 +163,7 @@ export const recordEn = {
     plans: 'decision for the season',
     prices: 'price',
     stock: 'stock',
+    answers: 'answer',
     settings: 'program settings',
   },
   items: {

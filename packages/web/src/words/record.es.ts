@@ -144,6 +144,12 @@ const labels: Readonly<Record<RecordKind, Readonly<Record<string, Label>>>> = {
     expiresOn: { label: 'Sirve hasta', hint: 'Como dice el envase.' },
     storage: { label: 'Dónde y cómo se guarda' },
   },
+  answers: {
+    question: { label: 'Pregunta' },
+    answer: { label: 'Respuesta' },
+    answeredOn: { label: 'Respondida el' },
+    note: { label: 'Nota' },
+  },
 };
 
 export const recordEs: RecordWords = {
@@ -161,6 +167,7 @@ export const recordEs: RecordWords = {
     plans: 'decisión para la temporada',
     prices: 'precio',
     stock: 'existencias',
+    answers: 'respuesta',
     settings: 'ajustes del programa',
   },
   items: {

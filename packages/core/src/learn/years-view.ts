@@ -1,0 +1,41 @@
+/** Years against one another, ready to draw. */
+
+import type { Program } from '../records/program.ts';
+import type { TrapDesign } from '../records/schema.ts';
+import { type Day, formatDay, type IsoDay } from '../units/day.ts';
+import { type YearPoint, type YearsAgainst, type YearsOptions, yearsAgainst } from './year-against-year.ts';
+
+type Dated<T> = { readonly [K in keyof T]: T[K] extends Day ? IsoDay : T[K] };
+
+export interface YearLine {
+  readonly year: number;
+  readonly design: TrapDesign;
+  readonly traps: number;
+  readonly stations: readonly string[];
+  readonly points: readonly Dated<YearPoint>[];
+}
+
+export interface YearsView extends Omit<YearsAgainst, 'curves'> {
+  /** Oldest season first. */
+  readonly lines: readonly YearLine[];
+}
+
+export function yearsView(program: Program, options: YearsOptions): YearsView {
+  const { curves, ...years } = yearsAgainst(program, options);
+  return {
+    ...years,
+    lines: curves.map(({ season, design, traps, stations, points }) => ({
+      year: season.year,
+      design,
+      traps,
+      stations,
+      points: points.map((point) => ({
+        ...point,
+        from: formatDay(point.from),
+        to: formatDay(point.to),
+        drawnFrom: formatDay(point.drawnFrom),
+        drawnTo: formatDay(point.drawnTo),
+      })),
+    })),
+  };
+}

@@ -1,0 +1,33 @@
+import { emptyProgram } from '@duskwatch/core';
+import { describe, expect, it } from 'vitest';
+import { buildServer } from '../server.ts';
+import { memoryStore, smallProgram } from '../small-program.testing.ts';
+import { sumsHere } from '../sums/apart.ts';
+
+describe('what a program learned', () => {
+  it('is worked out once for each day until something is written', async () => {
+    let runs = 0;
+    const run: typeof sumsHere.run = (task, program) => {
+      runs++;
+      return sumsHere.run(task, program);
+    };
+    const store = memoryStore(smallProgram());
+    const app = buildServer({ store, sums: { ...sumsHere, run } });
+    const review = async (on: string) => (await app.inject(`/api/learn/review?on=${on}`)).json();
+    const first = await review('2026-07-15');
+    expect(first).toMatchObject({ year: 2026, farms: [{ farm: 'Hill farm' }] });
+    expect(await review('2026-07-15')).toEqual(first);
+    await review('2026-07-14');
+    expect(runs).toBe(2);
+    store.write({ ...smallProgram(), checks: [] });
+    expect((await review('2026-07-15')).program.visits.visits).toBe(0);
+    expect(runs).toBe(3);
+  });
+
+  it('of an empty program is empty, and a day that is none is refused', async () => {
+    const empty = buildServer({ store: memoryStore(emptyProgram()) });
+    expect((await empty.inject('/api/learn')).json()).toMatchObject({ sideBySide: [], lures: [], infestation: [] });
+    expect((await empty.inject('/api/learn/review')).json()).toMatchObject({ farms: [], program: { timing: [] } });
+    expect((await empty.inject('/api/learn?on=2026-02-30')).statusCode).toBe(400);
+  });
+});

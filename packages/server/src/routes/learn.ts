@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { COORDINATOR, personOf, WITH_PLACES } from '../people/guard.ts';
+import { asOf, problems } from '../schemas/common.ts';
+import { learnView, reviewView, yearsView } from '../schemas/learn.ts';
+import type { Route } from './route.ts';
+
+export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
+  app.get(
+    '/api/learn',
+    {
+      config: { allow: COORDINATOR },
+      schema: {
+        summary: "What the program's own records teach: designs side by side, lure decay, catch against infestation",
+        querystring: asOf,
+        response: { 200: learnView, 400: problems },
+      },
+    },
+    async (request) => {
+      const on = await dayFor(request.query.on);
+      return reader.kept(personOf(request), `learn ${on}`, (program) => sums.run({ kind: 'learn', on }, program));
+    },
+  );
+
+  app.get(
+    '/api/learn/review',
+    {
+      config: { allow: WITH_PLACES },
+      schema: {
+        summary: 'A look back at the season that holds the day, for each farm and all of them: a grower sees the own farms',
+        querystring: asOf,
+        response: { 200: reviewView, 400: problems },
+      },
+    },
+    async (request) => {
+      const on = await dayFor(request.query.on);
+      return reader.kept(personOf(request), `review ${on}`, (program) => sums.run({ kind: 'review', on }, program));
+    },
+  );
+
+  app.get(
+    '/api/learn/years',
+    {
+      config: { allow: WITH_PLACES },
+      schema: {
+        summary: "One insect's catch, year against year, by the calendar and by heat",
+        querystring: asOf.extend({
+          insect: z.string().describe('Slug of the scientific name.'),
+          farm: z.string().optional().describe('Traps of one farm. Default: all.'),
+        }),
+        response: { 200: yearsView, 400: problems },
+      },
+    },
+    async (request) => {
+      const { insect, farm = null } = request.query;
+      const on = await dayFor(request.query.on);
+      const key = JSON.stringify(['years', on, insect, farm]);
+      return reader.kept(personOf(request), key, (program) => sums.run({ kind: 'years', on, insect, farm }, program));
+    },
+  );
+};

@@ -1,0 +1,5 @@
+/** Does one sum and ends. */
+import { parentPort, workerData } from 'node:worker_threads';
+import { workAtOnce } from './tasks.ts';
+
+parentPort!.postMessage(workAtOnce(workerData.task, workerData.program));
