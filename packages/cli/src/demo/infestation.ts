@@ -12,13 +12,14 @@ export const BORED_PLANTS = { intercept: -3.4, slope: 1.9, lagDays: 12 } as cons
 const EXAMINED = 100;
 /** Places in a field differ: shape of a gamma variate on the odds. */
 const PLACES = 12;
-/** Month and date of the walks, each a few days earlier or later by farm. */
+/** Month and date from which the next round is also a walk through the corn. */
 const WALKS = ['06-12', '06-24', '07-06', '07-18', '07-30', '08-11'];
 
 export function pastSamples(
   fields: readonly DemoField[],
   farms: ReadonlyMap<string, DemoFarm>,
   caughtAt: (farm: DemoFarm, year: number) => MothsPerNight | null,
+  visitsTo: (farm: DemoFarm) => readonly Day[],
 ): SampleRecord[] {
   return fields
     .filter(({ crop }) => crop === 'sweet-corn')
@@ -28,14 +29,18 @@ export function pastSamples(
         .filter((year) => farm.joined <= year)
         .flatMap((year) => {
           const caught = caughtAt(farm, year);
-          return caught === null ? [] : WALKS.map((walk) => sampleOn(field, day(`${year}-${walk}`), caught));
+          if (caught === null) return [];
+          const rounds = visitsTo(farm);
+          return WALKS.flatMap((walk) => {
+            const on = rounds.find((round) => round >= day(`${year}-${walk}`));
+            return on === undefined ? [] : sampleOn(field, on, caught);
+          });
         });
     });
 }
 
-function sampleOn(field: DemoField, planned: Day, caught: MothsPerNight): SampleRecord {
-  const random = randomFor(`bored plants ${field.id} ${planned}`);
-  const on = addDays(planned, Math.floor(random() * 5) - 2);
+function sampleOn(field: DemoField, on: Day, caught: MothsPerNight): SampleRecord {
+  const random = randomFor(`bored plants ${field.id} ${on}`);
   const { intercept, slope, lagDays } = BORED_PLANTS;
   const nights = [-2, -1, 0, 1, 2].map((off) => caught(addDays(on, off - lagDays)));
   const perNight = nights.reduce((sum, moths) => sum + moths, 0) / nights.length;

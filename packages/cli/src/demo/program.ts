@@ -153,6 +153,10 @@ export function simulateDemo(): Demo {
     const years = SEASONS.filter((year) => year === 2026 || (field.everySeason && farm.joined <= year));
     return years.flatMap((year) => stageNotes(field, year, farmRounds(farm, year, day(PINNED_ON))));
   });
+  const visitsTo = (farm: DemoFarm) => {
+    const checks = seasons.filter((season) => season.farm === farm).flatMap((season) => season.checks);
+    return [...new Set(checks.map(({ checkedOn }) => day(checkedOn)))].sort((a, b) => a - b);
+  };
   return {
     program: {
       settings: { name: "Ombrel Vale Growers' Co-operative", invented: true, pinnedOn: PINNED_ON },
@@ -162,7 +166,7 @@ export function simulateDemo(): Demo {
       lures: seasons.flatMap((s) => s.lures),
       checks: seasons.flatMap((s) => s.checks.filter((check) => !waits(s)(check))),
       weather: weatherRecords(truth),
-      samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON)).filter(notWalkedAlready), ...SAMPLES],
+      samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON), visitsTo).filter(notWalkedAlready), ...SAMPLES],
       treatments: [...TREATMENTS],
       rules: [...OWN_RULES],
       ...PLANNING,

@@ -15,13 +15,13 @@ export interface YearLine {
   readonly points: readonly Dated<YearPoint>[];
 }
 
-export interface YearsView extends Omit<YearsAgainst, 'curves'> {
+export interface YearsView extends Omit<YearsAgainst, 'curves' | 'farm'> {
   /** Oldest season first. */
   readonly lines: readonly YearLine[];
 }
 
 export function yearsView(program: Program, options: YearsOptions): YearsView {
-  const { curves, ...years } = yearsAgainst(program, options);
+  const { curves, farm: _, ...years } = yearsAgainst(program, options);
   return {
     ...years,
     lines: curves.map(({ season, design, traps, stations, points }) => ({

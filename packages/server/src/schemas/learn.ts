@@ -206,7 +206,6 @@ export const reviewView: z.ZodType<ReviewView> = z.object({
 
 export const yearsView: z.ZodType<YearsView> = z.object({
   insect: z.string(),
-  farm: z.string().nullable(),
   heat: z
     .object({
       rule: z.object({
