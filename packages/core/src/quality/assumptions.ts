@@ -69,9 +69,15 @@ const figures = {
   },
   askAgainDays: {
     value: 7,
-    unit: 'days after which a question put off is asked again',
-    why: 'By then the trap has usually been visited once more.',
-    ...OWN,
+    unit: {
+      en: 'days after which a question put off is asked again',
+      es: 'días después de los cuales se repite una pregunta aplazada',
+    },
+    why: {
+      en: 'By then the trap has usually been visited once more.',
+      es: 'Para entonces suele haberse visitado la trampa una vez más.',
+    },
+    ...OWN_FIGURE,
   },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 

@@ -2,6 +2,7 @@ import type { Role } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { sessionQuery } from '../api/session.ts';
+import { openQuestionsQuery } from '../questions/queries.ts';
 import { conflictsQuery } from '../record/queries.ts';
 import { pagesWords as w } from '../words/pages.ts';
 
@@ -13,15 +14,17 @@ const PAGES = [
   ['/round', 'round', ['coordinator', 'scout']],
   ['/season', 'season', ['coordinator', 'scout']],
   ['/rounds', 'rounds', ['coordinator']],
+  ['/learn', 'learn', ['coordinator', 'scout', 'grower']],
   ['/people', 'people', ['coordinator']],
   ['/settings', 'settings', ['coordinator', 'scout', 'grower', 'reader']],
 ] as const satisfies readonly (readonly [string, string, readonly Role[]])[];
 
-/** The pages that the role reaches; conflicts only while there are any. Nobody signed in: none. */
+/** The pages that the role reaches; questions and conflicts only while there are any. Nobody signed in: none. */
 export function Navigation() {
   const { data: session } = useQuery(sessionQuery);
   const role = session?.person?.role;
   const { data: conflicts } = useQuery({ ...conflictsQuery, enabled: role !== undefined && role !== 'reader' });
+  const { data: questions } = useQuery({ ...openQuestionsQuery, enabled: role === 'coordinator' || role === 'scout' });
   return (
     <nav className="masthead-nav" aria-label={w.label}>
       {role &&
@@ -30,6 +33,11 @@ export function Navigation() {
             {w[name]}
           </Link>
         ))}
+      {questions && questions.open > 0 && (
+        <Link to="/questions" aria-label={w.questionsLabel(questions.open)}>
+          {w.questions(questions.open)}
+        </Link>
+      )}
       {conflicts && conflicts.length > 0 && (
         <Link to="/conflicts" className="conflicts" aria-label={w.conflictsLabel(conflicts.length)}>
           {w.conflicts(conflicts.length)}

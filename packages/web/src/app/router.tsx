@@ -1,5 +1,6 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet, useLocation } from '@tanstack/react-router';
 import { lazy, Suspense } from 'react';
+import { learnSearch } from '../learn/search.ts';
 import { mapSearch } from '../map/search.ts';
 import { roundSearch } from '../round/search.ts';
 import { seasonSearch } from '../season/search.ts';
@@ -44,6 +45,18 @@ const map = createRoute({
   path: '/map',
   validateSearch: mapSearch,
   component: lazyRouteComponent(() => import('../map/MapPage.tsx'), 'MapPage'),
+});
+const learn = createRoute({
+  getParentRoute,
+  path: '/learn',
+  validateSearch: learnSearch,
+  component: lazyRouteComponent(() => import('../learn/LearnPage.tsx'), 'LearnPage'),
+});
+const questions = createRoute({
+  getParentRoute,
+  path: '/questions',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../questions/QuestionsPage.tsx'), 'QuestionsPage'),
 });
 const conflicts = createRoute({
   getParentRoute,
@@ -113,6 +126,8 @@ export const router = createRouter({
     traps,
     trap,
     map,
+    learn,
+    questions,
     conflicts,
     round,
     rounds,

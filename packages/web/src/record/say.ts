@@ -20,6 +20,8 @@ const RESTS_ON_RECORDS = [
   'program',
   'season',
   'season-truth',
+  'learn',
+  'questions',
 ];
 
 /** Resolves to whether the changes are kept; false when the server or the browser refused them. */

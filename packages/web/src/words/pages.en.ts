@@ -10,6 +10,9 @@ export const pagesEn = {
   rounds: 'Plan rounds',
   conflicts: (n: number) => `Conflicts ${n}`,
   conflictsLabel: (n: number) => `Conflicts ${n}: to decide`,
+  learn: 'Learn',
+  questions: (n: number) => `Questions ${n}`,
+  questionsLabel: (n: number) => `Questions ${n}: open, about the records`,
   people: 'People',
   settings: 'Settings',
 };

@@ -11,6 +11,9 @@ export const pagesEs: PagesWords = {
   rounds: 'Planear rondas',
   conflicts: (n) => `Conflictos ${n}`,
   conflictsLabel: (n) => `Conflictos ${n}: por decidir`,
+  learn: 'Aprender',
+  questions: (n) => `Preguntas ${n}`,
+  questionsLabel: (n) => `Preguntas ${n}: abiertas, sobre los registros`,
   people: 'Personas',
   settings: 'Ajustes',
 };
