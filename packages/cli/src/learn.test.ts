@@ -48,9 +48,11 @@ describe('what a season’s records teach, of the invented demo', () => {
     expect(out).toMatch(/Catch against infestation\n[^]*not known yet: .* needed: 20 or more/);
   });
 
-  it('questions asks nothing of a sound season, and about a nought too many in it', async () => {
-    expect((await json('questions', demo)).questions).toEqual([]);
-    // The demo has too few traps of a kind for a count to stand out; this season has eight.
+  it('questions asks of a season only about a nought too many in it: in the demo, and in an invented season', async () => {
+    expect((await json('questions', demo)).questions).toMatchObject([
+      { kind: 'unlikely-count', side: 'high', checks: [{ trapId: 'MA3-ON-26', checkedOn: '2026-05-28' }] },
+    ]);
+    expect((await json('questions', demo, '--on', '2025-10-01')).questions).toEqual([]);
     const sound = inventedSeason(3);
     const height = sound.checks.reduce((most, check) => ((check.targetCount ?? 0) > (most.targetCount ?? 0) ? check : most));
     const checks = sound.checks.map((check) => (check === height ? { ...check, targetCount: height.targetCount! * 10 } : check));

@@ -106,7 +106,7 @@ export function simulateTrap(season: TrapSeason): { checks: CheckRecord[]; lures
     });
   const checks: CheckRecord[] = [];
   const pending = [...season.stories];
-  const due = <K extends 'left-in-trap' | 'second-visit'>(kind: K, on: Day): StoryOf<K> | null => {
+  const due = <K extends 'left-in-trap' | 'second-visit' | 'mistyped'>(kind: K, on: Day): StoryOf<K> | null => {
     const index = pending.findIndex((s) => s.kind === kind && s.on <= on);
     return index < 0 ? null : (pending.splice(index, 1)[0] as StoryOf<K>);
   };
@@ -147,7 +147,8 @@ export function simulateTrap(season: TrapSeason): { checks: CheckRecord[]; lures
     const doubtful = storyOn(season.stories, 'doubtful', visit);
     const left = due('left-in-trap', visit);
     const again = due('second-visit', visit);
-    write(1, inTrap, othersWritten ? others : null, {
+    const typed = due('mistyped', visit) ? inTrap * 10 : inTrap;
+    write(1, typed, othersWritten ? others : null, {
       ...(doubtful && { condition: 'doubtful', note: doubtful.note }),
       ...(left && { emptied: false, note: left.note }),
     });

@@ -15,6 +15,8 @@ export type Story =
   | { readonly kind: 'hung-late'; readonly on: Day }
   /** Moths counted and left in the trap at the visit on or after this day. */
   | { readonly kind: 'left-in-trap'; readonly on: Day; readonly note: string }
+  /** A nought too many in the count of the visit on or after this day. */
+  | { readonly kind: 'mistyped'; readonly on: Day }
   /** Visited twice on the visit on or after this day. */
   | { readonly kind: 'second-visit'; readonly on: Day; readonly note: string };
 
@@ -34,7 +36,10 @@ export const STORIES: Readonly<Record<string, readonly Story[]>> = {
   'YA1-SF-26': [{ kind: 'lure-life-unwritten' }],
   'YA1-HZ-26': [{ kind: 'hung-late', on: day('2026-07-06') }],
   'PI3-MC-26': [{ kind: 'hung-late', on: day('2026-07-02') }],
-  'MA3-ON-26': [{ kind: 'no-visits', from: day('2026-07-01'), until: day('2026-07-15') }],
+  'MA3-ON-26': [
+    { kind: 'mistyped', on: day('2026-05-28') },
+    { kind: 'no-visits', from: day('2026-07-01'), until: day('2026-07-15') },
+  ],
   'IV4-ON-26': [{ kind: 'no-visits', from: day('2026-06-15'), until: day('2026-06-28') }],
   'YA*26': [{ kind: 'no-visits', from: day('2026-06-08'), until: day('2026-06-16') }],
   'QU1-HZ-26': [{ kind: 'left-in-trap', on: day('2026-06-30'), note: 'lid jammed, moths left in' }],

@@ -9,6 +9,8 @@ type Dated<T> = { readonly [K in keyof T]: T[K] extends Day ? IsoDay : T[K] };
 
 export interface YearLine {
   readonly year: number;
+  /** Not over on the day the years are read on: what follows is missing. */
+  readonly open: boolean;
   readonly design: TrapDesign;
   readonly traps: number;
   readonly stations: readonly string[];
@@ -26,6 +28,7 @@ export function yearsView(program: Program, options: YearsOptions): YearsView {
     ...years,
     lines: curves.map(({ season, design, traps, stations, points }) => ({
       year: season.year,
+      open: season.to > options.on,
       design,
       traps,
       stations,

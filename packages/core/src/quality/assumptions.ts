@@ -40,6 +40,18 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  flightDrift: {
+    value: 4,
+    unit: {
+      en: 'shape of a gamma distribution of what a trap catches against its visits just before and after',
+      es: 'forma de una distribución gamma de lo que captura una trampa frente a sus visitas de justo antes y después',
+    },
+    why: {
+      en: 'Flights rise and fall: with this shape one visit of ten catches less than 0.4 of what its neighbours in time suggest.',
+      es: 'Los vuelos suben y bajan: con esta forma, una visita de cada diez captura menos de 0,4 de lo que sugieren sus vecinas en el tiempo.',
+    },
+    ...OWN_FIGURE,
+  },
   roundedFrom: {
     value: 8,
     unit: { en: 'moths in a count', es: 'polillas en un conteo' },

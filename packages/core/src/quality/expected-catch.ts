@@ -1,4 +1,7 @@
-/** What each visit should have found, going by the other traps in the same nights and by the trap's own habit. */
+/**
+ * What each visit should have found: by the other traps in the same nights and the trap's own habit, and by the trap's
+ * visits just before and after.
+ */
 import type { CatchInterval } from '../catch/types.ts';
 import { countTable, maximiseK } from '../statistics/negative-binomial.ts';
 import { formatDay } from '../units/day.ts';
@@ -40,6 +43,8 @@ const SET_ASIDE = 0.02;
 const FAR_OUT = 1e-4;
 /** Moths expected at a visit from which on its count tells scatter from chance. */
 const TELLING = 5;
+/** To begin with. */
+const USUAL_K = 2;
 const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
 
 /**
@@ -74,23 +79,74 @@ function judged(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval
     return visits.map((visit) => {
       const own = aside.has(visit.interval) ? { count: 0, expected: 0 } : { count: visit.count, expected: visit.others.expected };
       const rest = SHAPE + total - own.count;
-      const mean = (visit.others.expected * rest) / (SHAPE + expected - own.expected);
-      return { ...visit, rest, visits: usual.length, mean };
+      const byOthers = (visit.others.expected * rest) / (SHAPE + expected - own.expected);
+      return { ...visit, rest, visits: usual.length, byOthers, near: visitsNear(visit.interval, trap.intervals, aside) };
     });
   });
-  const beliefOf = ({ mean, others, rest, visits }: (typeof drafts)[number], k: number) => ({
-    mean,
-    k,
+  type Draft = (typeof drafts)[number];
+  const byOthersAlone = ({ byOthers, others, rest, visits }: Draft, k: number) => ({
+    mean: byOthers,
     meanShape: joint(shapeOf(others, k), rest, k * Math.max(1, visits)),
   });
+  const withSeason = (draft: Draft, k: number) =>
+    together(byOthersAlone(draft, k), draft.near && bySeason(draft.near, draft.interval.nights, k));
   const usual = drafts.filter(({ interval }) => !aside.has(interval));
-  const k = scatterOf(usual, (visit, k) => beliefOf(visit, k).meanShape);
-  const kind = { nights, k };
+  // Traps are held against one another by what the others say alone: each reading has its own scatter about it.
+  const kind = { nights, k: scatterOf(usual, byOthersAlone) };
+  const k = scatterOf(usual, withSeason);
   return drafts.map((draft) => {
     const { trap, interval, count, others } = draft;
-    return { trap, interval, count, ...scattered(kind, others), belief: beliefOf(draft, k), kind };
+    return { trap, interval, count, ...scattered(kind, others), belief: { k, ...withSeason(draft, k) }, kind };
   });
 }
+
+/** Visits of a trap on either side of one, as far as they reach without a gap. */
+interface Near {
+  readonly moths: number;
+  readonly nights: number;
+  readonly visits: number;
+}
+
+/** Visits before and after that still tell of the same part of a flight. */
+const EACH_SIDE = 2;
+/** Shape of a gamma variate of what catch becomes from one visit to the next but one, beside what the others saw of it. */
+const DRIFT = QUALITY_ASSUMPTIONS.flightDrift.value;
+
+function visitsNear(visit: CatchInterval, all: readonly CatchInterval[], aside: ReadonlySet<CatchInterval>): Near | null {
+  const at = all.indexOf(visit);
+  const side = (step: 1 | -1) => {
+    const found: CatchInterval[] = [];
+    for (let i = at + step; found.length < EACH_SIDE && all[i]; i += step) {
+      const [earlier, later] = step === 1 ? [all[i - step]!, all[i]!] : [all[i]!, all[i - step]!];
+      if (earlier.to !== later.from) break;
+      if (!aside.has(all[i]!)) found.push(all[i]!);
+    }
+    return found;
+  };
+  const [before, after] = [side(-1), side(1)];
+  // On one side alone the trap cannot tell a rise from an error.
+  if (before.length === 0 || after.length === 0) return null;
+  const near = [...before, ...after];
+  return {
+    moths: near.reduce((sum, { count }) => sum + count!, 0),
+    nights: near.reduce((sum, { nights }) => sum + nights, 0),
+    visits: near.length,
+  };
+}
+
+function bySeason({ moths, nights, visits }: Near, over: number, k: number): MeanBelief {
+  const caught = moths + 0.25;
+  return { mean: (over * caught) / nights, meanShape: joint(k * visits, caught, DRIFT) };
+}
+
+/** Two estimates of one mean, each counting as much as it is sure, on the scale of logarithms. */
+function together(a: MeanBelief, b: MeanBelief | null): MeanBelief {
+  if (b === null) return a;
+  const meanShape = a.meanShape + b.meanShape;
+  return { mean: Math.exp((a.meanShape * Math.log(a.mean) + b.meanShape * Math.log(b.mean)) / meanShape), meanShape };
+}
+
+type MeanBelief = Required<Omit<CountBelief, 'k'>>;
 
 /** The nights of a visit as read without another trap too; null when too few are left to read them from. */
 export function readWithout({ kind, trap, interval }: Look, other: TrapOfSeason): ByOthers | null {
@@ -114,16 +170,24 @@ export const oddness = ({ count, belief }: Look): number =>
  * k of one visit. Fitted about estimated means it holds their error too: 1/k is less by the mean of 1/shape, of the visits
  * that many moths were expected of and that tell k therefore; at most half of it is taken off.
  */
-function scatterOf<V extends { readonly count: number; readonly mean: number }>(
+function scatterOf<V extends { readonly count: number }>(
   visits: readonly V[],
-  shape: (visit: V, k: number) => number,
+  beliefOf: (visit: V, k: number) => MeanBelief,
 ): number {
   if (visits.length === 0) return POISSON;
   const table = countTable(visits.map(({ count }) => count))!;
-  const means = Float64Array.from(visits, ({ mean }) => mean);
-  const fitted = Math.min(POISSON, maximiseK(table, means));
-  const telling = visits.filter(({ mean }) => mean >= TELLING);
-  const error = telling.reduce((sum, visit) => sum + 1 / shape(visit, fitted), 0) / Math.max(1, telling.length);
+  // How much either estimate counts depends on k itself: one more round settles it.
+  const fittedAt = (k: number) =>
+    Math.min(
+      POISSON,
+      maximiseK(
+        table,
+        Float64Array.from(visits, (visit) => beliefOf(visit, k).mean),
+      ),
+    );
+  const fitted = fittedAt(fittedAt(USUAL_K));
+  const telling = visits.map((visit) => beliefOf(visit, fitted)).filter(({ mean }) => mean >= TELLING);
+  const error = telling.reduce((sum, { meanShape }) => sum + 1 / meanShape, 0) / Math.max(1, telling.length);
   return 1 / Math.max(1 / fitted - error, 0.5 / fitted);
 }
 

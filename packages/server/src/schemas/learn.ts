@@ -223,6 +223,7 @@ export const yearsView: z.ZodType<YearsView> = z.object({
   lines: z.array(
     z.object({
       year: z.int(),
+      open: z.boolean(),
       design,
       traps: z.int(),
       stations: z.array(z.string()),

@@ -43,7 +43,9 @@ function Lesson({ lesson, on }: { lesson: InfestationLesson; on: IsoDay }) {
     <section className="lesson">
       <h2>{title}</h2>
       <p className="sub">
-        {w.pairs(used)}. {w.leftOut(leftOut.notCounted, leftOut.treated, leftOut.noCatch)}
+        {w.pairs(used)}.{' '}
+        {leftOut.notCounted + leftOut.treated + leftOut.noCatch > 0 &&
+          w.leftOut(leftOut.notCounted, leftOut.treated, leftOut.noCatch)}
       </p>
       {learned.known ? (
         <>

@@ -31,8 +31,8 @@ export function LuresPart({ on }: { on: IsoDay | undefined }) {
 
 /** `−5 %`, `+12 %`: the sign is the message. */
 function changeText(factor: number): string {
-  const change = percentText(Math.abs(factor - 1));
-  return factor < 1 ? `−${change}` : `+${change}`;
+  const change = Math.round(100 * Math.abs(factor - 1)) / 100;
+  return change === 0 ? percentText(0) : `${factor < 1 ? '−' : '+'}${percentText(change)}`;
 }
 
 function Lesson({ lesson: { insect, learned, used } }: { lesson: LureLesson }) {
@@ -70,13 +70,13 @@ function Decay(props: { title: string; used: number; decay: Extract<LureLesson['
           perWeek.low !== null &&
           perWeek.high !== null &&
           w.change(changeText(perWeek.value), changeText(perWeek.low), changeText(perWeek.high))}{' '}
-        {!rises && half.value !== null && half.low !== null && half.value < HALF_LIVES_SAID && (
-          <>
-            {half.high === null
-              ? w.halfLife(countText(half.value), countText(half.low))
-              : w.halfLifeBounded(countText(half.value), countText(half.low), countText(half.high))}
-          </>
-        )}
+        {!rises &&
+          half.value !== null &&
+          half.low !== null &&
+          half.value < HALF_LIVES_SAID &&
+          (half.high === null
+            ? w.halfLife(countText(half.value), countText(half.low))
+            : w.halfLifeBounded(countText(half.value), countText(half.low), countText(half.high)))}
       </p>
       <p className="key">{w.used(used, countText(oldestDays))}</p>
       <Folded

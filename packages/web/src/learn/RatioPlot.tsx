@@ -14,7 +14,7 @@ export interface DrawnRatio {
 
 const ROW = 44;
 const FOOT = 34;
-const TICKS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
+const TICKS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.33, 0.5, 1, 2, 3, 5, 10, 20, 50, 100];
 
 /** A dot and its interval for each ratio, on an axis on which half and twice are equally far from 1. */
 export function RatioPlot({ ratios }: { ratios: readonly DrawnRatio[] }) {

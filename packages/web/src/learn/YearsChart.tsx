@@ -65,7 +65,8 @@ export function YearsChart(props: { lines: readonly YearLine[]; heat: YearsView[
             />
           ))}
           <text className="plot-label" x={LEFT} y={14}>
-            {line.year} · {w.traps(line.traps, line.stations.length)}
+            {line.year}
+            {width >= 500 && ` · ${w.traps(line.traps, line.stations.length)}`}
             {halfText(line, axis, inUnit, unit)}
           </text>
         </svg>
@@ -94,6 +95,7 @@ function stretchesOf(line: YearLine, axis: 'calendar' | 'heat', inUnit: (sum: nu
 
 /** When half of the season's catch was in. */
 function halfText(line: YearLine, axis: 'calendar' | 'heat', inUnit: (sum: number) => number, unit: 'F' | 'C'): string {
+  if (line.open) return ` · ${w.soFar}`;
   const half = line.points.find(({ shareSoFar }) => shareSoFar !== null && shareSoFar >= 0.5);
   if (!half) return '';
   if (axis === 'calendar') return ` · ${w.half(shortDate(half.to))}`;

@@ -156,7 +156,7 @@ export const learnEn = {
     }) =>
       `Our own: ${p.samples} samples of ${p.kind}, ${p.from} to ${p.to}, against ${p.design} catches ${p.lag} days before. Missed ${p.missed}, called needlessly ${p.needless}. Accepted by ${p.who} on ${p.day}.`,
     reasons: {
-      'too-few-pairs': 'Too few samples with the catch before them known.',
+      'too-few-pairs': 'Too few samples with the catch known on each of the days before that are tried.',
       'one-sided': 'Nearly all samples lie on one side of the rule. Sample after low and after high catches alike.',
       'no-relation': 'Catch does not foretell infestation in these samples: scout by stage and heat instead.',
       'outside-catches': 'The threshold would lie outside the catches seen: that would be a guess.',
@@ -241,6 +241,7 @@ export const learnEn = {
     scale: 'moths per trap per night',
     traps: (n: number, stations: number) => `${plural(n, 'trap', 'traps')} at ${plural(stations, 'station', 'stations')}`,
     half: (at: string) => `half by ${at}`,
+    soFar: 'so far',
     none: 'Nothing of this insect was counted in any year.',
     gaps: 'One scale for all years of a design. Gaps are nights without a fit trap, never zeros.',
     columns: {

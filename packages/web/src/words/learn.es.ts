@@ -146,7 +146,7 @@ export const learnEs: LearnWords = {
     source: (p) =>
       `Propia: ${p.samples} muestras de ${p.kind}, ${p.from} a ${p.to}, frente a capturas de ${p.design} ${p.lag} días antes. Pasadas por alto ${p.missed}, avisos en vano ${p.needless}. Aceptada por ${p.who} el ${p.day}.`,
     reasons: {
-      'too-few-pairs': 'Muy pocas muestras con la captura anterior conocida.',
+      'too-few-pairs': 'Muy pocas muestras con la captura conocida en cada uno de los días previos que se prueban.',
       'one-sided': 'Casi todas las muestras están a un lado de la regla. Muestree tanto tras capturas bajas como altas.',
       'no-relation': 'La captura no anuncia la infestación en estas muestras: muestree por etapa y calor.',
       'outside-catches': 'El umbral quedaría fuera de las capturas vistas: sería una conjetura.',
@@ -250,6 +250,7 @@ export const learnEs: LearnWords = {
     scale: 'polillas por trampa y noche',
     traps: (n, stations) => `${plural(n, 'trampa', 'trampas')} en ${plural(stations, 'estación', 'estaciones')}`,
     half: (at) => `la mitad hasta ${at}`,
+    soFar: 'hasta ahora',
     none: 'No se contó nada de este insecto en ningún año.',
     gaps: 'Una sola escala para todos los años de un diseño. Los huecos son noches sin trampa apta, nunca ceros.',
     columns: {
