@@ -24,7 +24,7 @@ export interface LureAges {
 }
 
 /** Effects of traps and nights are fitted together; more visits than this take long. Own choice. */
-const MOST_VISITS = 1000;
+const MOST_VISITS = 500;
 
 /**
  * One set per insect: visits of exactly the same nights at traps that share a weather source, and with it, roughly, a

@@ -26,6 +26,8 @@ export interface Look extends ByOthers {
   readonly count: number;
   /** What this trap should have found, its other visits giving its habit. */
   readonly belief: CountBelief;
+  /** The same without the trap's visits just before and after. */
+  readonly alone: CountBelief;
   readonly kind: Kind;
 }
 
@@ -58,11 +60,11 @@ export function expectedCatch(traps: readonly TrapOfSeason[]): Look[] {
   if (traps.every(({ intervals }) => intervals.length === 0)) return [];
   const all = judged(traps, new Set());
   const highest = all
-    .map((look) => ({ look, probability: atLeast(look.count, look.belief) }))
+    .map((look) => ({ look, probability: atLeast(look.count, look.alone) }))
     .sort((a, b) => a.probability - b.probability)
     .slice(0, Math.ceil(SET_ASIDE * all.length));
   const byRest = judged(traps, new Set(highest.map(({ look }) => look.interval)));
-  const wild = byRest.filter(({ count, belief }) => atLeast(count, belief) < FAR_OUT).map(({ interval }) => interval);
+  const wild = byRest.filter(({ count, alone }) => atLeast(count, alone) < FAR_OUT).map(({ interval }) => interval);
   return wild.length === 0 ? all : judged(traps, new Set(wild));
 }
 
@@ -96,7 +98,15 @@ function judged(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval
   const k = scatterOf(usual, withSeason);
   return drafts.map((draft) => {
     const { trap, interval, count, others } = draft;
-    return { trap, interval, count, ...scattered(kind, others), belief: { k, ...withSeason(draft, k) }, kind };
+    return {
+      trap,
+      interval,
+      count,
+      ...scattered(kind, others),
+      belief: { k, ...withSeason(draft, k) },
+      alone: { k: kind.k, ...byOthersAlone(draft, kind.k) },
+      kind,
+    };
   });
 }
 

@@ -4,6 +4,7 @@ import { locale } from '../words/language.ts';
 import { learnWords } from '../words/learn.ts';
 
 const w = learnWords.review;
+const USUAL_CURRENCY = 'USD';
 const KEPT = 'duskwatch.prices';
 const PRICED = ['trap', 'lure', 'visit', 'sample'] as const;
 
@@ -31,7 +32,7 @@ function priceOf(text: string | undefined): number | null {
 /** What the season's watching cost for each decision, once somebody says what things cost. */
 export function ReviewCost({ work }: { work: SeasonWork }) {
   const [texts, setTexts] = useState(remembered);
-  const currency = /^[A-Z]{3}$/.test(texts.currency ?? '') ? texts.currency! : 'USD';
+  const currency = /^[A-Z]{3}$/.test(texts.currency ?? '') ? texts.currency! : USUAL_CURRENCY;
   const write = (name: keyof Texts, text: string) => {
     const next = { ...texts, [name]: text };
     setTexts(next);
@@ -68,8 +69,7 @@ export function ReviewCost({ work }: { work: SeasonWork }) {
           {w.currency}
           <input
             maxLength={3}
-            placeholder="USD"
-            value={texts.currency ?? ''}
+            value={texts.currency ?? USUAL_CURRENCY}
             onChange={(event) => write('currency', event.currentTarget.value.toUpperCase())}
           />
         </label>

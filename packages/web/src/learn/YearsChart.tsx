@@ -78,7 +78,7 @@ export function YearsChart(props: { lines: readonly YearLine[]; heat: YearsView[
           </text>
         ))}
         <text x={width - RIGHT} y={30} textAnchor="end">
-          {axis === 'heat' ? `°${unit}·d` : w.scale}
+          {axis === 'heat' ? w.heatShort(unit) : w.scale}
         </text>
       </svg>
     </div>

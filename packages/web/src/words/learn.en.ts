@@ -237,6 +237,7 @@ export const learnEn = {
       'no-weather-source': 'No heat axis: no weather source informs these fields.',
       'several-weather-sources': 'No heat axis for all farms together: several weather sources inform them. Choose one farm.',
     },
+    heatShort: (unit: string) => `degree-days, °${unit}`,
     noHeatDays: 'no weather for these days',
     scale: 'moths per trap per night',
     traps: (n: number, stations: number) => `${plural(n, 'trap', 'traps')} at ${plural(stations, 'station', 'stations')}`,

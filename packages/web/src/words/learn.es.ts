@@ -246,6 +246,7 @@ export const learnEs: LearnWords = {
       'several-weather-sources':
         'Sin eje de calor para todas las fincas juntas: las informan varias fuentes de tiempo. Elija una finca.',
     },
+    heatShort: (unit) => `grados-día, °${unit}`,
     noHeatDays: 'sin datos de tiempo estos días',
     scale: 'polillas por trampa y noche',
     traps: (n, stations) => `${plural(n, 'trampa', 'trampas')} en ${plural(stations, 'estación', 'estaciones')}`,
