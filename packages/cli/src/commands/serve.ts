@@ -64,7 +64,16 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   const records = { store, photoFolder: photoFolder(options) };
   const mapOrigins = (options.mapOrigin ?? []).flatMap((address) => mapOrigin(address) ?? []);
   const drivingTimes = options.drivingTimes === undefined ? undefined : (drivingTimesAddress(options.drivingTimes) ?? undefined);
-  const app = buildServer({ store, webRoot, records, mapOrigins, drivingTimes, sums: sums(), log: true, ...(accounts && { accounts }) });
+  const app = buildServer({
+    store,
+    webRoot,
+    records,
+    mapOrigins,
+    drivingTimes,
+    sums: sums(),
+    log: true,
+    ...(accounts && { accounts }),
+  });
   try {
     await app.listen({ port, host });
   } catch (error) {
