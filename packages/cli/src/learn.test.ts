@@ -45,7 +45,7 @@ describe('what a season’s records teach, of the invented demo', () => {
     const { exit, out } = await duskwatch.run('learn', demo);
     expect(exit).toBe(0);
     expect(out).toContain('Season 2026 (open: known through 2026-07-15)');
-    expect(out).toMatch(/Catch against infestation\n[^]*not known yet: .* needed: 20 or more/);
+    expect(out).toMatch(/Catch against infestation\n[\s\S]*not known yet: .* needed: 20 or more/);
   });
 
   it('questions asks of a season only about a nought too many in it: in the demo, and in an invented season', async () => {
