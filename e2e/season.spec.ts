@@ -24,7 +24,6 @@ test('from what to trap to what to order: a decision changes plan, lures and bud
   for (const summary of await section.locator('summary:visible').all()) await summary.click();
   await expect(section.getByText('The harvest date written before', { exact: false }).first()).toBeVisible();
   await expectNoSidewaysScroll(page);
-  expect(await accessibilityProblems(page)).toEqual([]);
 
   const number = section.getByRole('textbox', { name: 'Traps per area' });
   await number.fill('1');
@@ -38,6 +37,8 @@ test('from what to trap to what to order: a decision changes plan, lures and bud
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('Undone.')).toBeVisible();
   expect(own(await seasonOf(request, 2027)).map(({ traps }) => traps.count)).toEqual(own(before).map(({ traps }) => traps.count));
+  // Last: axe looks at the whole page at once, and a phone is not itself after being drawn so tall.
+  expect(await accessibilityProblems(page)).toEqual([]);
 });
 
 for (const [part, shown] of [
