@@ -34,8 +34,7 @@ export function trendOf(histories: readonly TrapHistory[], on: Day): Trend | nul
   if (traps.length === 0 || freedom < 1) return null;
 
   const fitted = hasFiniteSlope(traps) ? traps : traps.map(withHalfAMoth);
-  const slope = bestSlope(fitted);
-  const { information } = slopeEquation(fitted, slope);
+  const { slope, information } = bestSlope(fitted);
   const dispersion = Math.max(1, dispersionOf(fitted, slope, freedom));
   const margin = studentMargin(LEVEL, freedom) * Math.sqrt(dispersion / information);
   const [low, high] = [slope - margin, slope + margin];
@@ -50,6 +49,7 @@ interface Visit {
   readonly count: number;
 }
 
+/** Newest first. */
 function visitsSince(intervals: readonly CatchInterval[], since: Day, on: Day): Visit[] {
   const visits: Visit[] = [];
   for (let i = intervals.length - 1; i >= 0 && intervals[i]!.to > since; i--) {
@@ -70,7 +70,7 @@ function hasFiniteSlope(traps: readonly (readonly Visit[])[]): boolean {
 const caughtApartFrom = (trap: readonly Visit[], when: number) => trap.some(({ time, count }) => count > 0 && time !== when);
 
 /** Newton's method; the equation falls steadily in the slope, and a step that lands farther from 0 is halved. */
-function bestSlope(traps: readonly (readonly Visit[])[]): number {
+function bestSlope(traps: readonly (readonly Visit[])[]): { slope: number; information: number } {
   let slope = 0;
   let now = slopeEquation(traps, slope);
   for (let step = 0; step < 100; step++) {
@@ -84,7 +84,7 @@ function bestSlope(traps: readonly (readonly Visit[])[]): number {
     now = next;
     if (Math.abs(change) <= NEGLIGIBLE_SLOPE) break;
   }
-  return slope;
+  return { slope, information: now.information };
 }
 
 /**
@@ -103,16 +103,18 @@ function slopeEquation(traps: readonly (readonly Visit[])[], slope: number) {
 
 /** A trap's moths, and the mean and variance of the visits' times weighted by their expected shares. */
 function weighted(trap: readonly Visit[], slope: number) {
-  const top = Math.max(...trap.map(({ time }) => slope * time));
-  const weights = trap.map(({ time, nights }) => nights * Math.exp(slope * time - top));
-  let [total, weight, mean, variance] = [0, 0, 0, 0];
-  for (const [i, { time, count }] of trap.entries()) {
-    total += count;
-    weight += weights[i]!;
-    mean += weights[i]! * time;
+  // Visits come newest first; held against the heaviest of them, no weight overflows.
+  const top = slope * (slope > 0 ? trap[0]!.time : trap.at(-1)!.time);
+  const weightOf = ({ time, nights }: Visit) => nights * Math.exp(slope * time - top);
+  let [total, weight, moment, variance] = [0, 0, 0, 0];
+  for (const visit of trap) {
+    const own = weightOf(visit);
+    total += visit.count;
+    weight += own;
+    moment += own * visit.time;
   }
-  mean /= weight;
-  for (const [i, { time }] of trap.entries()) variance += (weights[i]! * (time - mean) ** 2) / weight;
+  const mean = moment / weight;
+  for (const visit of trap) variance += (weightOf(visit) * (visit.time - mean) ** 2) / weight;
   return { total, mean, variance, logWeight: Math.log(weight) + top };
 }
 

@@ -1,5 +1,5 @@
 /** How many days the heat still to come takes: in other years, or at the pace of the last days. */
-import { addDays, type Day, dayOf, formatDay, yearOf } from '../units/day.ts';
+import { addDays, type Day, dayOf, partsOf, yearOf } from '../units/day.ts';
 import { degreeDaysIn } from '../units/temperature.ts';
 import type { HeatTrack } from './types.ts';
 import type { WaitWindow } from './wait-window.ts';
@@ -36,8 +36,8 @@ export function waitsInYears(track: HeatTrack, next: Day, remaining: number, yea
 
 /** The same date in another year; 29 February becomes 1 March. */
 export function sameDayIn(year: number, on: Day): Day {
-  const [, month, date] = formatDay(on).split('-').map(Number);
-  return dayOf(year, month!, date!);
+  const { month, date } = partsOf(on);
+  return dayOf(year, month, date);
 }
 
 /**

@@ -1,6 +1,6 @@
 import { seasonStart } from '../advice/prepare.ts';
 import type { Program } from '../records/program.ts';
-import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
+import { addDays, type Day, day, dayOf, partsOf, yearOf } from '../units/day.ts';
 
 /** A growing year, both days included. */
 export interface GrowingYear {
@@ -24,6 +24,6 @@ export function growingYears(program: Program): GrowingYear[] {
 }
 
 function yearFrom(from: Day): GrowingYear {
-  const [year, month, date] = formatDay(from).split('-').map(Number);
-  return { year: year!, from, to: addDays(dayOf(year! + 1, month!, date!), -1) };
+  const { year, month, date } = partsOf(from);
+  return { year, from, to: addDays(dayOf(year + 1, month, date), -1) };
 }

@@ -1,6 +1,6 @@
 import type { Prepared } from '../advice/prepare.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { addDays, type Day, day, dayOf, formatDay, type IsoDay } from '../units/day.ts';
+import { addDays, type Day, day, dayOf, formatDay, type IsoDay, partsOf, yearOf } from '../units/day.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
 import type { PlannedTakeDown } from './plan-types.ts';
 
@@ -45,10 +45,10 @@ function growingYear(area: readonly FieldRecord[], season: number): GrowingYear 
 
 /** The same date within a growing year; 29 February becomes 1 March in years without one. */
 function carriedInto({ from, to }: GrowingYear, on: Day): Day {
-  const [, month, date] = formatDay(on).split('-').map(Number);
-  const [year] = formatDay(from).split('-').map(Number);
-  const first = dayOf(year!, month!, date!);
-  const carried = first < from ? dayOf(year! + 1, month!, date!) : first;
+  const { month, date } = partsOf(on);
+  const year = yearOf(from);
+  const first = dayOf(year, month, date);
+  const carried = first < from ? dayOf(year + 1, month, date) : first;
   return carried < to ? carried : addDays(to, -1);
 }
 

@@ -61,7 +61,13 @@ export function daysBetween(from: Day, to: Day): number {
 }
 
 export function yearOf(value: Day): number {
-  return new Date(value * MS_PER_DAY).getUTCFullYear();
+  return partsOf(value).year;
+}
+
+/** Month from 1, date from 1. */
+export function partsOf(value: Day): { readonly year: number; readonly month: number; readonly date: number } {
+  const instant = new Date(value * MS_PER_DAY);
+  return { year: instant.getUTCFullYear(), month: instant.getUTCMonth() + 1, date: instant.getUTCDate() };
 }
 
 /** 1 January of the year that holds `value`. */

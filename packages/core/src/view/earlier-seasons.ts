@@ -3,7 +3,7 @@ import { catchDispersion } from '../advice/dispersion.ts';
 import { cellKey, historyOf, type Prepared, seasonStart } from '../advice/prepare.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
-import { type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
+import { type Day, day, dayOf, formatDay, partsOf, yearOf } from '../units/day.ts';
 import { seasonPoints } from './season-line.ts';
 import type { EarlierSeason, SeasonPoint } from './types.ts';
 
@@ -48,8 +48,8 @@ export function earlierSeasons(prepared: Prepared, field: FieldRecord, insect: s
 
 /** The same date in another year; 29 February becomes 1 March where there is none. */
 function yearsLater(on: Day, years: number): Day {
-  const [year, month, date] = formatDay(on).split('-').map(Number);
-  return dayOf(year! + years, month!, date!);
+  const { year, month, date } = partsOf(on);
+  return dayOf(year + years, month, date);
 }
 
 /** Nothing for the night that a year without 29 February does not have. */
