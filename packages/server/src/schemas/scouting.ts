@@ -6,7 +6,7 @@ import { insectName, localName, named, observedStage } from './week.ts';
 
 const unit = z.enum(['plants', 'ears', 'fruit']);
 const walk = z.object({ places: z.int(), perPlace: z.int() }).describe('At each place in turn so many units, then round again.');
-const standing = z.enum(['published', 'practice', 'memory', 'own']);
+const standing = z.enum(['published', 'practice', 'memory', 'own', 'chosen']);
 const assumed = z.array(
   z.object({
     id: z.string(),
