@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin, Rolldown } from 'vite';
-import { roundChunks } from './round-files.ts';
+import { phoneChunks } from './round-files.ts';
 
 /** The letters of the app's languages; other scripts come when a page needs them. */
 const FONT = /inter-latin-wght-normal/;
@@ -24,7 +24,7 @@ export function serviceWorker(publicFolder: string): Plugin {
         for (const file of publicFiles) hash.update(readFileSync(join(publicFolder, file)));
         const document = bundle['index.html'];
         hash.update(document?.type === 'asset' ? document.source : '').update(worker.code);
-        const assets = roundAssets(bundle).sort();
+        const assets = phoneAssets(bundle).sort();
         // Names of assets hold a hash of what is in them.
         const version = hash.update(assets.join()).digest('hex').slice(0, 16);
         const files = ['index.html', ...publicFiles, ...assets].map((file) => `/${file}`);
@@ -34,8 +34,8 @@ export function serviceWorker(publicFolder: string): Plugin {
   };
 }
 
-function roundAssets(bundle: Rolldown.OutputBundle): string[] {
-  const chunks = roundChunks(bundle);
+function phoneAssets(bundle: Rolldown.OutputBundle): string[] {
+  const chunks = phoneChunks(bundle);
   const styles = chunks.flatMap((chunk) => [...(chunk.viteMetadata?.importedCss ?? [])]);
   const fonts = Object.keys(bundle).filter((file) => FONT.test(file));
   return [...new Set([...chunks.map(({ fileName }) => fileName), ...styles, ...fonts])];

@@ -11,6 +11,7 @@ const PAGES = [
   ['/traps', 'traps', ['coordinator', 'scout', 'grower']],
   ['/flights', 'flights', ['coordinator', 'scout', 'grower']],
   ['/map', 'map', ['coordinator', 'scout', 'grower']],
+  ['/scouting', 'scouting', ['coordinator', 'scout', 'grower']],
   ['/round', 'round', ['coordinator', 'scout']],
   ['/season', 'season', ['coordinator', 'scout']],
   ['/rounds', 'rounds', ['coordinator']],

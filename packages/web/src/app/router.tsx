@@ -3,6 +3,8 @@ import { lazy, Suspense } from 'react';
 import { learnSearch } from '../learn/search.ts';
 import { mapSearch } from '../map/search.ts';
 import { roundSearch } from '../round/search.ts';
+import { scoutSearch } from '../scout/search.ts';
+import { planSearch } from '../scouting/search.ts';
 import { seasonSearch } from '../season/search.ts';
 import { stationsSearch } from '../stations/search.ts';
 import { Failure } from './Failure.tsx';
@@ -80,6 +82,24 @@ const rounds = createRoute({
   path: '/rounds',
   component: lazyRouteComponent(() => import('../rounds/RoundsPage.tsx'), 'RoundsPage'),
 });
+const scouting = createRoute({
+  getParentRoute,
+  path: '/scouting',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../scouting/ScoutingPage.tsx'), 'ScoutingPage'),
+});
+const plan = createRoute({
+  getParentRoute,
+  path: '/fields/$fieldId/scouting/$insect',
+  validateSearch: planSearch,
+  component: lazyRouteComponent(() => import('../scouting/PlanPage.tsx'), 'PlanPage'),
+});
+const scout = createRoute({
+  getParentRoute,
+  path: '/scout',
+  validateSearch: scoutSearch,
+  component: lazyRouteComponent(() => import('../scout/ScoutPage.tsx'), 'ScoutPage'),
+});
 const people = createRoute({
   getParentRoute,
   path: '/people',
@@ -108,9 +128,11 @@ const join = createRoute({
 
 const Shell = lazy(async () => ({ default: (await import('./Shell.tsx')).Shell }));
 
-/** The round fills a phone by itself and loads nothing else; every other page stands in the shell. */
+const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
+
+/** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */
 function Root() {
-  if (useLocation({ select: ({ pathname }) => pathname === '/round' })) return <Outlet />;
+  if (useLocation({ select: ({ pathname }) => OF_THE_PHONE.includes(pathname) })) return <Outlet />;
   return (
     <Suspense>
       <Shell />
@@ -132,6 +154,9 @@ export const router = createRouter({
     round,
     rounds,
     season,
+    scouting,
+    plan,
+    scout,
     people,
     settings,
     signIn,

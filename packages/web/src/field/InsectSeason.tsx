@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { EvidencePanel } from '../advice/EvidencePanel.tsx';
 import { useWording } from '../app/wording.ts';
 import { daySpan } from '../format/day.ts';
@@ -58,7 +59,19 @@ export function InsectSeason(props: SeasonChartProps) {
           <ActsTable fieldId={props.view.field.fieldId} insect={insect} />
         </div>
         <h3 className="unseen">{words.field.evidence}</h3>
-        <EvidencePanel advice={advice} />
+        <EvidencePanel
+          advice={advice}
+          foot={
+            advice.verb !== 'none' && (
+              <Link
+                to="/fields/$fieldId/scouting/$insect"
+                params={{ fieldId: props.view.field.fieldId, insect: insect.insect.id }}
+              >
+                {words.evidence.scouting}
+              </Link>
+            )
+          }
+        />
       </div>
     </section>
   );

@@ -1,4 +1,5 @@
 import { distanceKm, type RoundStop, type RoundView, roundLengthKm } from '@duskwatch/core';
+import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import { longDay, shortDay } from '../format/day.ts';
 import { words } from '../words/index.ts';
@@ -189,6 +190,9 @@ function DueStart({ state, device, view }: Start) {
         {w.start.read(readWhen(state.kept!.fetchedMs))}. {state.failure && w.start.stale}
       </p>
       <div className="round-foot">
+        <Link to="/scout" className="big narrow">
+          {w.start.scout}
+        </Link>
         <button
           type="button"
           className="big primary"

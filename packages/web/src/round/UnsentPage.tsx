@@ -148,8 +148,9 @@ function nameOf({ revision }: OutboxEntry, written: readonly Written[]): string 
 }
 
 function recordName({ kind, last }: Written): string {
-  const value = last as Partial<Record<'trapId' | 'checkedOn' | 'placedOn' | 'fieldId' | 'observedOn', string>>;
+  const value = last as Partial<Record<'trapId' | 'checkedOn' | 'placedOn' | 'fieldId' | 'observedOn' | 'sampledOn', string>>;
   if (kind === 'checks') return w.unsent.check(value.trapId!, shortDay(value.checkedOn!));
   if (kind === 'lures') return w.unsent.lure(value.trapId!, shortDay(value.placedOn!));
+  if (kind === 'samples') return w.unsent.sample(value.fieldId!, shortDay(value.sampledOn!));
   return w.unsent.stage(value.fieldId!, shortDay(value.observedOn!));
 }

@@ -1,18 +1,22 @@
 /** The round on this phone: what is kept, what is written, and the few things that can be done. Needs no server. */
 import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater } from '@duskwatch/core';
 import { ApiError, type ApiFailure } from '../api/client.ts';
+import type { Walk } from '../scout/walk.ts';
 import { openOutbox, THIS_MACHINE } from '../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../sync/types.ts';
 import { roundWords } from '../words/round.ts';
 import { checkFrom, type Draft } from './draft.ts';
-import { type Kept, type KeptView, openKept } from './kept.ts';
+import { type Kept, type KeptScouting, type KeptView, openKept } from './kept.ts';
 import { type Place, planned, planOrder, type Round, type SkipReason, visitNumber, withTrap } from './progress.ts';
-import { askRound, askSession } from './server.ts';
+import { askForFields, askSession } from './server.ts';
 import { ofKind, planSaying, type Saying, standing, type Written, writtenRecords } from './written.ts';
 
 export interface DeviceState {
   readonly opened: boolean;
   readonly kept: KeptView | null;
+  readonly scouting: KeptScouting | null;
+  /** Samples under way. */
+  readonly walks: readonly Walk[];
   readonly round: Round | null;
   readonly entries: readonly OutboxEntry[];
   readonly written: readonly Written[];
@@ -25,6 +29,8 @@ export interface DeviceState {
 const BEFORE: DeviceState = {
   opened: false,
   kept: null,
+  scouting: null,
+  walks: [],
   round: null,
   entries: [],
   written: [],
@@ -40,7 +46,8 @@ function localDay(now: Date): IsoDay {
 }
 
 /** The day to write on checks: a clock that is days behind is not believed over the server. */
-export const today = ({ pinnedOn, view }: KeptView): IsoDay => pinnedOn ?? [localDay(new Date()), view.on].sort().at(-1)!;
+export const today = ({ pinnedOn, view }: KeptView | KeptScouting): IsoDay =>
+  pinnedOn ?? [localDay(new Date()), view.on].sort().at(-1)!;
 
 export class RoundDevice {
   private state: DeviceState = BEFORE;
@@ -74,17 +81,29 @@ export class RoundDevice {
       if (session.kind === 'signed-out') return this.tell({ asking: false, failure: 'signed-out' });
       await this.serve(session.id);
       void this.outbox!.sync();
-      if (this.state.round === null) {
-        const fetchedMs = Date.now();
-        const fresh: KeptView = { ...(await askRound()), person: session.id, fetchedMs };
-        await (await this.keptDatabase).set('view', fresh);
-        this.tell({ kept: fresh });
-      }
+      await this.readFields(session.id);
       this.tell({ asking: false, failure: null });
     } catch (error) {
       if (!(error instanceof ApiError)) throw error;
       this.tell({ asking: false, failure: error.kind });
     }
+  }
+
+  private async readFields(person: string): Promise<void> {
+    const fetchedMs = Date.now();
+    const { pinnedOn, round, scouting } = await askForFields(this.state.round === null);
+    const database = await this.keptDatabase;
+    if (scouting.status === 'fulfilled') {
+      const fresh: KeptScouting = { view: scouting.value, pinnedOn, person, fetchedMs };
+      await database.set('scouting', fresh);
+      this.tell({ scouting: fresh });
+    }
+    if (round?.status === 'fulfilled') {
+      const fresh: KeptView = { view: round.value, pinnedOn, person, fetchedMs };
+      await database.set('view', fresh);
+      this.tell({ kept: fresh });
+    }
+    for (const answer of [round, scouting]) if (answer?.status === 'rejected') throw answer.reason;
   }
 
   async start(all: boolean, from: string | null, view: RoundView): Promise<void> {
@@ -187,6 +206,42 @@ export class RoundDevice {
     await this.readOutbox();
   }
 
+  /** Keeps a sample under way on disk, in place of what was kept of it. */
+  async keepWalk(walk: Walk): Promise<void> {
+    await this.keepWalks([...this.state.walks.filter((each) => each.id !== walk.id), walk]);
+    void navigator.storage?.persist?.();
+  }
+
+  /** Shown at once, so that the next tap counts on this one; resolves when it is on disk. */
+  changeWalk(id: string, change: (walk: Walk) => Walk): Promise<void> {
+    return this.keepWalks(this.state.walks.map((each) => (each.id === id ? change(each) : each)));
+  }
+
+  async dropWalk(id: string): Promise<void> {
+    await this.keepWalks(this.state.walks.filter((each) => each.id !== id));
+  }
+
+  /** Keeps what was seen as records, then lets the walk go; gives how to take both back. */
+  async saveWalk(walk: Walk, sayings: readonly Saying[]): Promise<() => Promise<void>> {
+    const { revisions, replaces } = planSaying(sayings, [], this.state.written, Date.now());
+    await this.outbox!.put(...revisions);
+    for (const refused of replaces) await this.outbox!.discard(refused);
+    await this.dropWalk(walk.id);
+    await this.readOutbox();
+    const said = new Set(revisions.map(({ recordId }) => recordId));
+    return async () => {
+      const before = this.state.written.filter(({ recordId }) => said.has(recordId));
+      await this.outbox!.put(...planSaying([], before, this.state.written, Date.now()).revisions);
+      await this.keepWalk(walk);
+      await this.readOutbox();
+    };
+  }
+
+  private async keepWalks(walks: readonly Walk[]): Promise<void> {
+    this.tell({ walks });
+    await (await this.keptDatabase).set('walks', walks);
+  }
+
   photo = (name: string): Promise<Blob | null> => this.outbox?.photo(name) ?? Promise.resolve(null);
   send = (): void => void this.outbox?.sync();
   retry = (revisionId: string): Promise<void> => this.outbox!.retry(revisionId);
@@ -204,8 +259,19 @@ export class RoundDevice {
     this.outbox = await openOutbox({ person });
     this.outbox.subscribe(() => void this.readOutbox());
     await database.set('person', person);
-    const [view, round] = await Promise.all([database.get('view'), database.get('round')]);
-    this.tell({ kept: view?.person === person ? view : null, round: round?.person === person ? round : null });
+    const own = <T extends { readonly person: string }>(fact: T | undefined): T | null => (fact?.person === person ? fact : null);
+    const [view, round, scouting, walks] = await Promise.all([
+      database.get('view'),
+      database.get('round'),
+      database.get('scouting'),
+      database.get('walks'),
+    ]);
+    this.tell({
+      kept: own(view),
+      round: own(round),
+      scouting: own(scouting),
+      walks: (walks ?? []).filter((walk) => own(walk)),
+    });
     await this.readOutbox();
   }
 

@@ -1,6 +1,7 @@
 /** What the round keeps on this machine beside the outbox: the last view that was read, and the round under way. */
-import type { IsoDay, RoundView } from '@duskwatch/core';
+import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
 import { type DBSchema, openDB } from 'idb';
+import type { Walk } from '../scout/walk.ts';
 import type { Round } from './progress.ts';
 
 export interface KeptView {
@@ -13,8 +14,14 @@ export interface KeptView {
   readonly fetchedMs: number;
 }
 
+/** What may be sampled, with the plans for it. */
+export type KeptScouting = Omit<KeptView, 'view'> & { readonly view: ScoutingView };
+
 interface Facts {
   view: KeptView;
+  scouting: KeptScouting;
+  /** Samples that somebody is taking. */
+  walks: readonly Walk[];
   round: Round & { readonly person: string };
   /** Who last signed in here. */
   person: string;

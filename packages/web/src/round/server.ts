@@ -1,5 +1,5 @@
 /** What the round asks the server, when there is one. */
-import type { IsoDay, RoundView } from '@duskwatch/core';
+import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
 import { ApiError, getJson } from '../api/client.ts';
 
 /** A phone with one bar of signal must not wait longer than a scout does. */
@@ -16,13 +16,23 @@ export async function askSession(): Promise<Session> {
   return person ? { kind: 'person', id: person.id } : { kind: 'signed-out' };
 }
 
-export async function askRound(): Promise<{ readonly view: RoundView; readonly pinnedOn: IsoDay | null }> {
-  const [view, program] = await Promise.all([
-    ask<RoundView>('/api/round'),
-    ask<{ readonly pinnedOn: IsoDay | null }>('/api/program'),
-  ]);
-  return { view, pinnedOn: program.pinnedOn };
+export interface PhoneAnswers {
+  readonly pinnedOn: IsoDay | null;
+  readonly round: PromiseSettledResult<RoundView> | null;
+  readonly scouting: PromiseSettledResult<ScoutingView>;
 }
+
+/** The round, where it is wanted, and what may be sampled: one of them may be answered without the other. */
+export async function askForFields(withRound: boolean): Promise<PhoneAnswers> {
+  const [program, scouting, round] = await Promise.all([
+    ask<{ readonly pinnedOn: IsoDay | null }>('/api/program'),
+    settled(ask<ScoutingView>('/api/scouting')),
+    withRound ? settled(ask<RoundView>('/api/round')) : null,
+  ]);
+  return { pinnedOn: program.pinnedOn, round, scouting };
+}
+
+const settled = async <T>(answer: Promise<T>): Promise<PromiseSettledResult<T>> => (await Promise.allSettled([answer]))[0];
 
 const ask = <T>(path: string) => getJson<T>(path, AbortSignal.timeout(PATIENCE_MS)).catch(asUnreachable);
 

@@ -3,8 +3,8 @@ import { type CheckRecord, type LureRecord, naturalKey, type StageRecord } from 
 import { newRevision } from '../sync/new-revision.ts';
 import type { Base, NewRevision, OutboxEntry, ValueOf } from '../sync/types.ts';
 
-/** The kinds that a round writes. */
-export type RoundKind = 'checks' | 'lures' | 'stages';
+/** The kinds that somebody in the field writes. */
+export type RoundKind = 'checks' | 'lures' | 'stages' | 'samples';
 
 export interface Written<K extends RoundKind = RoundKind> {
   readonly kind: K;
@@ -19,7 +19,7 @@ export interface Written<K extends RoundKind = RoundKind> {
   readonly entries: readonly OutboxEntry<K>[];
 }
 
-const KINDS: readonly string[] = ['checks', 'lures', 'stages'] satisfies RoundKind[];
+const KINDS: readonly string[] = ['checks', 'lures', 'stages', 'samples'] satisfies RoundKind[];
 
 /** Records in the order in which they were first written. */
 export function writtenRecords(entries: readonly OutboxEntry[]): Written[] {

@@ -41,13 +41,13 @@ worker.addEventListener('fetch', (event) => {
 /** Null leaves a request to the network, as if there were no worker. */
 function answerTo(request: Request, path: string): Promise<Response> | null {
   if (request.method !== 'GET') return CHANGES_PERSON.has(path) ? forgetAnswers(request) : null;
-  if (request.mode === 'navigate') return isRound(path) ? shellFirst(request) : networkFirst(request, DOCUMENT);
+  if (request.mode === 'navigate') return isOfThePhone(path) ? shellFirst(request) : networkFirst(request, DOCUMENT);
   if (KEPT_ANSWERS.has(path)) return keptAnswer(request);
   if (path.startsWith('/assets/')) return keptFile(request);
   return __PRECACHE__.files.includes(path) ? fromShell(request) : null;
 }
 
-const isRound = (path: string) => path === '/round' || path.startsWith('/round/');
+const isOfThePhone = (path: string) => /^\/(round|scout)(\/|$)/.test(path);
 
 const shellFirst = async (request: Request) => (await inShell(DOCUMENT)) ?? fetch(request);
 const fromShell = async (request: Request) => (await inShell(request)) ?? fetch(request);

@@ -99,6 +99,7 @@ export const en = {
   },
 
   evidence: {
+    scouting: 'Scouting plan, sheet and curves',
     because: 'Because',
     cautions: 'Cautions',
     rule: 'Rule',

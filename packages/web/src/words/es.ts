@@ -99,6 +99,7 @@ export const es: Words = {
   },
 
   evidence: {
+    scouting: 'Plan de muestreo, hoja y curvas',
     because: 'Porque',
     cautions: 'Precauciones',
     rule: 'Regla',

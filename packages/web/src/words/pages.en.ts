@@ -5,6 +5,7 @@ export const pagesEn = {
   traps: 'Traps',
   flights: 'Flights',
   map: 'Map',
+  scouting: 'Scouting',
   round: 'Round',
   season: 'Season',
   rounds: 'Plan rounds',

@@ -6,6 +6,7 @@ export const pagesEs: PagesWords = {
   traps: 'Trampas',
   flights: 'Vuelos',
   map: 'Mapa',
+  scouting: 'Muestreo',
   round: 'Ronda',
   season: 'Temporada',
   rounds: 'Planear rondas',

@@ -47,6 +47,7 @@ export const roundEn = {
     startAt: 'Start at',
     first: 'first',
     go: 'Start the round',
+    scout: 'Scout a field',
     before: 'Before you go',
     cautions: [
       'Tell somebody your way and when you will be back.',
@@ -270,6 +271,7 @@ export const roundEn = {
     check: (trap: string, date: string) => `Check of ${trap}, ${date}`,
     lure: (trap: string, date: string) => `New lure in ${trap}, ${date}`,
     stage: (field: string, date: string) => `Stage at ${field}, ${date}`,
+    sample: (field: string, date: string) => `Sample at ${field}, ${date}`,
     removed: (what: string) => `${what}: taken back`,
     other: 'Another record',
     count: (count: string) => `count ${count}`,

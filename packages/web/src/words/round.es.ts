@@ -49,6 +49,7 @@ export const roundEs: RoundWords = {
     startAt: 'Empezar en',
     first: 'primera',
     go: 'Empezar la ronda',
+    scout: 'Muestrear una parcela',
     before: 'Antes de salir',
     cautions: [
       'Diga a alguien su camino y a qué hora vuelve.',
@@ -271,6 +272,7 @@ export const roundEs: RoundWords = {
     check: (trap, date) => `Revisión de ${trap}, ${date}`,
     lure: (trap, date) => `Atrayente nuevo en ${trap}, ${date}`,
     stage: (field, date) => `Etapa en ${field}, ${date}`,
+    sample: (field, date) => `Muestra en ${field}, ${date}`,
     removed: (what) => `${what}: retirado`,
     other: 'Otro registro',
     count: (count) => `conteo ${count}`,

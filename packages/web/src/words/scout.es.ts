@@ -1,0 +1,68 @@
+import type { ScoutWords } from './scout.en.ts';
+
+export const scoutEs: ScoutWords = {
+  title: 'Muestreo',
+  opening: 'Abriendo …',
+  skip: 'Ir al muestreo',
+  round: 'Ronda',
+  fields: 'Parcelas',
+
+  nothing: {
+    title: 'Todavía no hay nada que muestrear guardado en este teléfono',
+    text: 'Abra esta página una vez con señal. Después funciona sin ella.',
+    none: 'Hoy ninguna parcela tiene algo que muestrear.',
+    noneHow:
+      'Las parcelas aparecen aquí cuando una trampa, una muestra o una regla las une a un insecto y hay un cultivo en la parcela.',
+  },
+
+  choose: {
+    lead: '¿Qué parcela y qué insecto?',
+    find: 'Buscar una parcela',
+    noMatch: 'Ninguna parcela con ese nombre.',
+    open: (n) => `en curso: ${n} vistas`,
+    last: (date, found) => `última muestra ${date}: ${found}`,
+    of: (infested, examined) => `${infested} de ${examined}`,
+    read: (date) => `Según el servidor el ${date}.`,
+  },
+
+  before: {
+    plan: 'Qué revisar',
+    rule: '¿Qué umbral?',
+    stage: 'Etapa del cultivo que ve',
+    stageWhy: (needed) => `El umbral vale en: ${needed}. Sin una etapa vista hace poco, el consejo no puede usar la muestra.`,
+    look: 'Qué buscar',
+    walk: 'Por dónde caminar',
+    howMany: (least, most) => `Al menos ${least}, a lo sumo ${most}. Termina en cuanto la parcela está clara.`,
+    countAll: (units) => `En total ${units}: nada lo termina antes.`,
+    cautions: 'Antes de entrar',
+    start: 'Empezar',
+    source: (source) => `Fuente: ${source}`,
+    goOn: 'El tiempo de la etiqueta ya pasó: seguir',
+    other: 'Elegir otra parcela',
+  },
+
+  walk: {
+    clean: 'Sin nada',
+    left: (n) => `${n} más aquí`,
+    pad: '¿Cuántas en esta?',
+    tally: (units, found) => `${units} en total: ${found}`,
+    share: (share, low, high) => `${share}, entre ${low} y ${high} (intervalo del 80 %)`,
+    undo: 'Quitar la última',
+    save: 'Guardar la muestra',
+    stop: 'Parar aquí',
+    stopText: 'Se guarda como está, sin respuesta del plan. El consejo lee la proporción hallada.',
+    discard: 'Desechar',
+    discardText: 'No se guarda nada.',
+    back: 'Seguir caminando',
+    failed: 'Este teléfono no pudo guardarlo. Libere espacio y toque otra vez.',
+  },
+
+  saved: {
+    text: (field, found) => `${field}: guardado, ${found}.`,
+    undo: 'Deshacer',
+    undone: 'Retirada: el recorrido sigue abierto.',
+    discarded: 'Desechado.',
+    result: 'Último resultado',
+    advice: 'El consejo para esta parcela la cuenta en cuanto se haya enviado.',
+  },
+};
