@@ -93,6 +93,28 @@ export function commandLine(): Command {
     .action(run(async () => (await import('./commands/questions.ts')).questions));
 
   program
+    .command('scouting')
+    .description('fields and insects to scout, the sampling plan for one of them, or sheets to print')
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--on <date>', "the day to stand on, YYYY-MM-DD (default: the program's pinned day, else today)")
+    .option('--field <id>', 'the plan for this field')
+    .option('--insect <id>', 'and this insect')
+    .option('--pdf <file>', 'write sheets to print; it must not exist yet. Without a field: all that is to be scouted now')
+    .addOption(new Option('--paper <size>', 'paper of the sheets').choices(['a4', 'letter']).default('a4'))
+    .addOption(new Option('--language <language>', 'of the plan and the sheets').choices(['en', 'es']).default('en'))
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText(
+      'after',
+      examples(
+        'duskwatch scouting',
+        'duskwatch scouting my-program --field cedar-2 --insect ostrinia-nubilalis',
+        'duskwatch scouting --pdf sheets.pdf --paper letter',
+      ),
+    )
+    .action(run(async () => (await import('./commands/scouting.ts')).scouting));
+
+  program
     .command('flights')
     .description('how many flights each catch shows, how far each has come, and when the next events are due')
     .argument('[folder]', 'program folder to read (default: the database)')
