@@ -93,6 +93,11 @@ async function picture(size, viewport, colorScheme) {
   await save('people');
   await visit('/settings', '.settings-page');
   await save('settings');
+  await visit('/scouting', '.scouting-table');
+  await save('scouting');
+  await page.locator('.scouting-table a').first().click();
+  await page.locator('.plan-svg').first().waitFor();
+  await save('scouting-plan');
   await visit('/round', 'main h1');
   await page.getByRole('button', { name: 'Start the round' }).waitFor();
   await save('round-start');

@@ -56,14 +56,14 @@ export function OpenEvidence(props: {
         advice={advice}
         foot={
           <>
-            <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }} hash={insect.id}>
-              {words.evidence.season}
-            </Link>
             {advice.verb !== 'none' && (
               <Link to="/fields/$fieldId/scouting/$insect" params={{ fieldId: field.fieldId, insect: insect.id }} search={{ on }}>
                 {words.evidence.scouting}
               </Link>
             )}
+            <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }} hash={insect.id}>
+              {words.evidence.season}
+            </Link>
           </>
         }
       />
