@@ -31,7 +31,7 @@ async function target(request: APIRequestContext) {
 }
 
 const address = (field: string, insect: string) => `/scout?field=${encodeURIComponent(field)}&insect=${insect}`;
-const answer = (page: Page) => page.getByRole('status').locator('.scout-answer');
+const answer = (page: Page) => page.locator('.scout-standing .scout-answer');
 const tally = (page: Page) => page.locator('.scout-tally');
 
 async function open(page: Page, url: string) {
@@ -64,7 +64,7 @@ test('a field walked without signal, with a reload and a dead battery on the way
   const marked = /^(Infested|With eggs|Damaged)$/;
   await tap(page, /^Clean$/, 7);
   await expect(answer(page)).toHaveText('Go on');
-  await expect(page.getByRole('status')).toContainText(`${plan.maxSamples - 7} `);
+  await expect(page.locator('.scout-standing')).toContainText(`${plan.maxSamples - 7} `);
   await page.reload();
   await expect(tally(page)).toHaveText(/^7 /);
   expect(await accessibilityProblems(page)).toEqual([]);
@@ -81,7 +81,7 @@ test('a field walked without signal, with a reload and a dead battery on the way
     await expect(tally(page)).toHaveText(new RegExp(`^${7 + taps} `));
   }
   await expect(answer(page)).toHaveText('Stop: above');
-  await expect(page.getByRole('status')).toContainText('A decision is due, with the grower and a licensed adviser.');
+  await expect(page.locator('.scout-standing')).toContainText('A decision is due, with the grower and a licensed adviser.');
   await page.getByRole('button', { name: 'Take back the last' }).click();
   await expect(answer(page)).toHaveText('Go on');
   await page.getByRole('button', { name: marked }).click();
@@ -125,5 +125,5 @@ test('a scout who reads Spanish is led and answered in Spanish', async ({ page, 
   await page.getByRole('button', { name: 'Empezar' }).click();
   await tap(page, /^Sin nada$/, 1);
   await expect(answer(page)).toHaveText('Siga');
-  await expect(page.getByRole('status')).toContainText(`A lo sumo ${plan.maxSamples - 1} `);
+  await expect(page.locator('.scout-standing')).toContainText(`A lo sumo ${plan.maxSamples - 1} `);
 });

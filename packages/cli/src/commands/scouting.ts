@@ -9,7 +9,7 @@ import {
   scoutingView,
   scoutingWording,
 } from '@duskwatch/core';
-import { scoutingPdf } from '@duskwatch/server/scouting-sheets';
+import { scoutingPdf } from '@duskwatch/server/documents';
 import { alignColumns } from '../columns.ts';
 import { done, faulty, misused, type Outcome, optionProblem } from '../outcome.ts';
 import { programOnDay, type ReadOptions, titleOf } from '../read-program.ts';

@@ -12,9 +12,7 @@ const MARKED = { infested: 'infested', eggs: 'with eggs', damaged: 'damaged', 'e
 
 const units = (n: number, unit: SampledUnit) => `${n} ${UNITS[unit][n === 1 ? 0 : 1]}`;
 const found = (total: number, sampled: Sampled) =>
-  countsInsects(sampled)
-    ? `${total} egg ${total === 1 ? 'mass' : 'masses'}`
-    : `${units(total, sampled.unit)} ${MARKED[sampled.sign]}`;
+  countsInsects(sampled) ? `${total} egg ${total === 1 ? 'mass' : 'masses'}` : `${total} ${MARKED[sampled.sign]}`;
 /** A whole share keeps its digits: 2.5 % is not 3 %. */
 const exactShare = (share: number) => (share < 0.1 && share > 0 ? `${fine(share * 100)} %` : percent(share));
 const level = (mean: number, sampled: Sampled) =>
@@ -25,6 +23,11 @@ const figure: ScoutingWording['figure'] = (plan) => {
   const text = level(plan.threshold, plan);
   return plan.thresholdHigh === null ? text : text.replace(' %', `–${Math.round(plan.thresholdHigh * 100)} %`);
 };
+/** Two levels of one kind, the unit said once. */
+const between = (low: number, high: number, sampled: Sampled) =>
+  countsInsects(sampled)
+    ? `1 egg mass on ${fine(1 / low)} and 1 on ${fine(1 / high)} ${UNITS[sampled.unit][1]}`
+    : `${exactShare(low)} and ${level(high, sampled)}`;
 const inFields = (probability: number) => {
   const of100 = Math.round(probability * 100);
   return of100 === 0 ? 'in fewer than 1 of 100 such fields' : `in ${of100} of 100 such fields`;
@@ -81,7 +84,7 @@ export const scoutingEn: ScoutingWording = {
   noFigure: (insect) =>
     `The catalogue names no figure for ${insect} in this crop. A count tells the share and how sure it is; it gives no answer.`,
   basis: (plan) =>
-    `Between ${level(plan.test.m0, plan)} and ${level(plan.test.m1, plan)} either answer may come. Accepted risks ${percent(plan.test.alpha)} and ${percent(plan.test.beta)}; no answer before ${units(plan.minSamples, plan.unit)}, ${plan.maxSamples} at most. What the rule does not give is chosen by Duskwatch.`,
+    `Between ${between(plan.test.m0, plan.test.m1, plan)} either answer may come. Accepted risks ${percent(plan.test.alpha)} and ${percent(plan.test.beta)}; no answer before ${units(plan.minSamples, plan.unit)}, ${plan.maxSamples} at most. What the rule does not give is chosen by Duskwatch.`,
   independence:
     'All of this takes units as independent. Where infested ones stand together the risks are larger: keep to the walk.',
   cautions: [

@@ -16,9 +16,7 @@ const marked = ({ unit, sign }: Sampled, many = true): string => {
 
 const units = (n: number, unit: SampledUnit) => `${n} ${UNITS[unit][n === 1 ? 0 : 1]}`;
 const found = (total: number, sampled: Sampled) =>
-  countsInsects(sampled)
-    ? `${total} ${total === 1 ? 'masa' : 'masas'} de huevos`
-    : `${units(total, sampled.unit)} ${marked(sampled, total !== 1)}`;
+  countsInsects(sampled) ? `${total} ${total === 1 ? 'masa' : 'masas'} de huevos` : `${total} ${marked(sampled, total !== 1)}`;
 const decimal = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ').replace('.', ',');
 /** Una proporción exacta conserva sus cifras: 2,5 % no es 3 %. */
 const exactShare = (share: number) => decimal(share < 0.1 && share > 0 ? `${fine(share * 100)} %` : percent(share));
@@ -30,6 +28,11 @@ const figure: ScoutingWording['figure'] = (plan) => {
   const text = level(plan.threshold, plan);
   return plan.thresholdHigh === null ? text : text.replace(' %', `–${Math.round(plan.thresholdHigh * 100)} %`);
 };
+/** Dos niveles de una clase, con la unidad una sola vez. */
+const between = (low: number, high: number, sampled: Sampled) =>
+  countsInsects(sampled)
+    ? `1 masa de huevos en ${decimal(fine(1 / low))} y 1 en ${decimal(fine(1 / high))} ${UNITS[sampled.unit][1]}`
+    : `${exactShare(low)} y ${level(high, sampled)}`;
 const inFields = (probability: number) => {
   const of100 = Math.round(probability * 100);
   return of100 === 0 ? 'en menos de 1 de cada 100 parcelas así' : `en ${of100} de cada 100 parcelas así`;
@@ -97,7 +100,7 @@ export const scoutingEs: ScoutingWording = {
   noFigure: (insect) =>
     `El catálogo no tiene umbral para ${insect} en este cultivo. El conteo dice la proporción y qué tan segura es; no da respuesta.`,
   basis: (plan) =>
-    `Entre ${level(plan.test.m0, plan)} y ${level(plan.test.m1, plan)} puede salir cualquiera de las dos respuestas. Riesgos aceptados: ${decimal(percent(plan.test.alpha))} y ${decimal(percent(plan.test.beta))}; sin respuesta antes de ${units(plan.minSamples, plan.unit)}, a lo sumo ${plan.maxSamples}. Lo que la regla no da lo elige Duskwatch.`,
+    `Entre ${between(plan.test.m0, plan.test.m1, plan)} puede salir cualquiera de las dos respuestas. Riesgos aceptados: ${decimal(percent(plan.test.alpha))} y ${decimal(percent(plan.test.beta))}; sin respuesta antes de ${units(plan.minSamples, plan.unit)}, a lo sumo ${plan.maxSamples}. Lo que la regla no da lo elige Duskwatch.`,
   independence:
     'Todo esto toma las unidades como independientes. Donde las infestadas están juntas los riesgos son mayores: siga el recorrido.',
   cautions: [

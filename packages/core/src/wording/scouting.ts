@@ -20,7 +20,7 @@ export interface ScoutingWording {
   readonly unitName: (unit: SampledUnit) => string;
   /** What is written down for each unit: `infested`, `with eggs`, `egg masses`. */
   readonly marked: (sign: SampledSign) => string;
-  /** `3 plants infested`, `4 egg masses`. */
+  /** `3 infested`, `4 egg masses`. */
   readonly found: (total: number, sampled: Sampled) => string;
   /** `10 % of plants with eggs`, `1 egg mass on 15 plants`. */
   readonly level: (mean: number, sampled: Sampled) => string;

@@ -2,4 +2,5 @@
 export { calendarOf } from './calendar.ts';
 export { checklistsPdf } from './checklist.ts';
 export { type LabelSummary, labelSummary, labelsPdf } from './labels.ts';
+export { type SheetOptions, scoutingPdf } from './scouting-sheets.ts';
 export { areProblems, trapsToLabel } from './which-traps.ts';

@@ -8,7 +8,7 @@ export function Effect({ usual, set }: { usual: ScoutingPlan; set: ScoutingPlan 
   const w = scoutingWords.plan;
   const [before, after] = useMemo(() => [usual, set].map(summaryOf), [usual, set]);
   return (
-    <section aria-labelledby="effect">
+    <section className="plan-effect" aria-labelledby="effect">
       <h2 id="effect">{w.effect}</h2>
       <table className="figures">
         <thead>

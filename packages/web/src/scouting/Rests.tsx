@@ -10,7 +10,7 @@ export function Rests({ plan }: { plan: ScoutingPlan }) {
   const wording = useWording();
   const c = w.restsColumns;
   return (
-    <section aria-labelledby="rests">
+    <section className="plan-rests" aria-labelledby="rests">
       <h2 id="rests">{w.rests(plan.assumed.length)}</h2>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
       <section className="behind-scroll" aria-label={w.rests(plan.assumed.length)} tabIndex={0}>

@@ -45,7 +45,7 @@ export const scoutEs: ScoutWords = {
     clean: 'Sin nada',
     left: (n) => `${n} más aquí`,
     pad: '¿Cuántas en esta?',
-    tally: (units, found) => `${units} en total: ${found}`,
+    tally: (units, found) => `${units}; ${found}`,
     share: (share, low, high) => `${share}, entre ${low} y ${high} (intervalo del 80 %)`,
     undo: 'Quitar la última',
     save: 'Guardar la muestra',
