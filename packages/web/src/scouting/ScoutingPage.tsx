@@ -126,6 +126,7 @@ function ScoutingTable(props: {
         <tbody>
           {rows.map(({ key, field, pair }) => {
             const plan = view.plans.find(({ ruleId }) => ruleId === pair.rules[0]?.ruleId);
+            const speaks = ['now', 'any', 'unknown'].includes(pair.rules[0]?.match ?? 'over');
             const what = `${field.name}, ${insectName(pair.insect)}`;
             const found = pair.lastSample && (pair.lastSample.infested ?? pair.lastSample.total);
             return (
@@ -146,7 +147,7 @@ function ScoutingTable(props: {
                 <td>
                   <b>{wording.verb[pair.verb]}</b> {wording.when(pair)}
                 </td>
-                <td>{plan ? planWords.figure(plan) : w.table.noFigure}</td>
+                <td>{plan ? (speaks ? planWords.figure(plan) : w.table.otherStage) : w.table.noFigure}</td>
                 <td>
                   {pair.lastSample && typeof found === 'number'
                     ? w.table.of(found, pair.lastSample.examined, shortDay(pair.lastSample.sampledOn))

@@ -31,6 +31,7 @@ export const scoutingEn = {
     open: 'plan and curves',
     openOf: (what: string) => `Plan and curves: ${what}`,
     noFigure: 'none published',
+    otherStage: 'none at this stage',
     of: (found: number, examined: number, date: string) => `${found} of ${examined}, ${date}`,
   },
   plan: {

@@ -33,6 +33,7 @@ export const scoutingEs: ScoutingWords = {
     open: 'plan y curvas',
     openOf: (what) => `Plan y curvas: ${what}`,
     noFigure: 'ninguno publicado',
+    otherStage: 'ninguno en esta etapa',
     of: (found, examined, date) => `${found} de ${examined}, ${date}`,
   },
   plan: {
