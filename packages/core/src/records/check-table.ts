@@ -2,8 +2,9 @@
 
 import type { Fault } from '../units/fault.ts';
 import type { Context } from './locate.ts';
+import { naturalKey } from './natural-key.ts';
 import { nearest, nearestFew } from './nearest.ts';
-import { naturalKey, type RecordKind, type RecordOf } from './program.ts';
+import type { RecordKind, RecordOf } from './program.ts';
 import { TRAP_DESIGNS, WEEKDAYS } from './schema.ts';
 import { tables } from './tables.ts';
 import { MAX_VISITS, repeatedChecks } from './visits.ts';

@@ -3,6 +3,7 @@ export * from './check-program.ts';
 export * from './check-table.ts';
 export * from './columns.ts';
 export * from './locate.ts';
+export * from './natural-key.ts';
 export * from './nearest.ts';
 export * from './program.ts';
 export * from './schema.ts';

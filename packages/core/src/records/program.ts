@@ -86,24 +86,6 @@ export const recordSchemas = {
   answers: answerSchema,
 } as const;
 
-/** What makes two records of a kind the same thing said twice: the natural key, unique in a program. */
-export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => string } = {
-  fields: (r) => r.fieldId,
-  stages: (r) => `${r.fieldId}|${r.observedOn}`,
-  traps: (r) => r.trapId,
-  lures: (r) => `${r.trapId}|${r.placedOn}`,
-  checks: (r) => `${r.trapId}|${r.checkedOn}|${r.visit}`,
-  weather: (r) => `${r.sourceId}|${r.date}`,
-  samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
-  treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,
-  rules: (r) => r.ruleId,
-  seasons: (r) => `${r.season}`,
-  plans: (r) => `${r.season}|${r.insect}|${r.area}`,
-  prices: (r) => `${r.item}|${r.of}`,
-  stock: (r) => r.stockId,
-  answers: (r) => r.question,
-};
-
 export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program => ({
   settings: { name: 'Trap network', invented: false, pinnedOn: null, ...settings },
   fields: [],

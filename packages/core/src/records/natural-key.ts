@@ -1,0 +1,20 @@
+// Apart from the schemas, so that a phone that only names records does not load them.
+import type { RecordKind, RecordOf } from './program.ts';
+
+/** What makes two records of a kind the same thing said twice: the natural key, unique in a program. */
+export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => string } = {
+  fields: (r) => r.fieldId,
+  stages: (r) => `${r.fieldId}|${r.observedOn}`,
+  traps: (r) => r.trapId,
+  lures: (r) => `${r.trapId}|${r.placedOn}`,
+  checks: (r) => `${r.trapId}|${r.checkedOn}|${r.visit}`,
+  weather: (r) => `${r.sourceId}|${r.date}`,
+  samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
+  treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,
+  rules: (r) => r.ruleId,
+  seasons: (r) => `${r.season}`,
+  plans: (r) => `${r.season}|${r.insect}|${r.area}`,
+  prices: (r) => `${r.item}|${r.of}`,
+  stock: (r) => r.stockId,
+  answers: (r) => r.question,
+};
