@@ -105,18 +105,6 @@ test('a field walked without signal, with a reload and a dead battery on the way
   expect(after.advice.because[0]).toMatchObject({ kind: 'sample', reached: true, examined: 7 + taps });
 });
 
-test('a field under a re-entry time is not walked before its warning was read', async ({ page, request }) => {
-  const view = await scoutingOf(request);
-  const field = view.fields.find(({ keepOut }) => keepOut.some(({ until }) => until >= view.on));
-  test.skip(!field, 'the demo has no treated field to scout');
-  await open(page, address(field!.fieldId, field!.pairs[0]!.insect));
-  await expect(page.getByRole('heading', { name: 'Keep out of this field' })).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Start', exact: true })).toBeHidden();
-  expect(await accessibilityProblems(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Choose another field' }).click();
-  await expect(page.getByRole('heading', { name: 'Scouting' })).toBeVisible();
-});
-
 test('a scout who reads Spanish is led and answered in Spanish', async ({ page, request }) => {
   const { field, pair, plan } = await target(request);
   await page.addInitScript(() => localStorage.setItem('duskwatch.language', 'es'));
