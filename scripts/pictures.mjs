@@ -91,6 +91,7 @@ async function picture(size, viewport, colorScheme) {
   await save('conflicts');
   await visit('/people', '.people-page, main');
   await save('people');
+  await visit('/rounds', '.rounds-due');
   await visit('/settings', '.settings-page');
   await save('settings');
   await visit('/scouting', '.scouting-table');

@@ -16,8 +16,8 @@ export function DueTable({ view, setup, change }: { view: RoundsAnswer; setup: S
   const choose = (station: string, isMorning: boolean) =>
     change({ ...setup, morning: [...setup.morning.filter((each) => each !== station), ...(isMorning ? [station] : [])] });
   return (
-    <section className="rounds-due" aria-labelledby="rounds-due">
-      <h2 id="rounds-due">{w.due}</h2>
+    <section className="rounds-due">
+      <h2>{w.due}</h2>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
       <section className="behind-scroll" aria-label={w.due} tabIndex={0}>
         <table className="figures">

@@ -28,7 +28,7 @@ export function RoundSheet({ round, stations, scout }: Props) {
   const title = w.roundOf(round.scout, dayText(round.day));
   const link = `${location.origin}/round?${new URLSearchParams({ stops })}`;
   return (
-    <section className="round-sheet" aria-label={title}>
+    <section className="round-sheet">
       <h3>{title}</h3>
       <p>
         <strong>

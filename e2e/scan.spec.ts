@@ -1,0 +1,69 @@
+import type { APIRequestContext, Page } from '@playwright/test';
+import type { RoundView } from '../packages/core/src/index.ts';
+import { type OwnServer, startServer } from './own-server.ts';
+import { test as base, expect } from './page.ts';
+
+const test = base.extend<{ server: OwnServer }>({
+  server: async ({ playwright: _ }, use) => {
+    const server = await startServer();
+    await use(server);
+    await server.stop();
+  },
+  baseURL: async ({ server }, use) => use(server.url),
+});
+// Without a network, a console complains.
+test.use({ mayComplain: true });
+test.skip(({ isMobile }) => !isMobile, 'codes are scanned with a phone');
+
+const roundOf = async (request: APIRequestContext): Promise<RoundView> => (await request.get('/api/round')).json();
+const save = (page: Page) => page.getByRole('button', { name: /^Save/ });
+
+/** The round is kept here, and the phone then has no signal. */
+async function keptOffline(page: Page) {
+  await page.goto('/round');
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
+  await page.context().setOffline(true);
+}
+
+async function expectPad(page: Page, trapId: string) {
+  const outside = page.getByRole('button', { name: /stands outside/ });
+  await expect(save(page).or(outside)).toBeVisible();
+  if (await outside.isVisible()) await outside.click();
+  await expect(save(page)).toBeVisible();
+  await expect(page.locator('#page')).toContainText(trapId);
+}
+
+test('a label scanned without signal opens that trap, in a round and before one', async ({ page, request }) => {
+  const { stops } = await roundOf(request);
+  const due = stops.filter((stop) => stop.due);
+  const [first, second] = [due[0]!.traps.find((trap) => trap.due)!, due[1]!.traps.find((trap) => trap.due)!];
+  await keptOffline(page);
+  await page.goto(`/round?trap=${encodeURIComponent(first.trapId)}`);
+  await expect(page.getByText('This trap is due.')).toBeVisible();
+  await page.getByRole('button', { name: 'Check this trap' }).click();
+  await expectPad(page, first.trapId);
+  // Now there is a round: the next code opens at once.
+  await page.goto(`/round?trap=${encodeURIComponent(second.trapId)}`);
+  await expectPad(page, second.trapId);
+});
+
+test('a trap that today’s round does not pass joins it, and an unknown one is named', async ({ page, request }) => {
+  const { stops } = await roundOf(request);
+  const other = stops.find((stop) => !stop.due);
+  test.skip(other === undefined, 'the demo has every station due');
+  const { trapId } = other!.traps[0]!;
+  await keptOffline(page);
+  await page.getByRole('button', { name: 'Start the round' }).click();
+  const listed = await page.locator('.stops > li').count();
+  await page.goto(`/round?trap=${encodeURIComponent(trapId)}`);
+  await expect(page.getByText(/^Not due until/)).toBeVisible();
+  await page.getByRole('button', { name: 'Check this trap' }).click();
+  await expectPad(page, trapId);
+  await page.goto('/round');
+  await expect(page.locator('.stops > li')).toHaveCount(listed + 1);
+  await page.goto('/round?trap=nobody%20hung%20this');
+  await expect(page.getByRole('heading', { name: 'No trap nobody hung this here' })).toBeVisible();
+  await page.getByRole('button', { name: 'To the round' }).click();
+  await expect(page.locator('.stops > li')).toHaveCount(listed + 1);
+});
