@@ -5,8 +5,10 @@ import { frame } from '../draw/frame.ts';
 import { useWidth } from '../draw/useWidth.ts';
 import { dayTextFrom, shiftDay, shortDate } from '../format/day.ts';
 import { heatText } from '../format/temperature.ts';
+import { insectName } from '../words/names.ts';
 import { seasonWords } from '../words/season.ts';
 import { areaName } from './names.ts';
+import { Scroll } from './Scroll.tsx';
 
 /** When the flight came in past years, and the lead that the traps get. */
 export function Flights({
@@ -112,24 +114,26 @@ function FlightTable({ line, today }: { line: SeasonLineView; today: string }) {
   return (
     <details className="behind">
       <summary>{w.yearByYear}</summary>
-      <table className="figures">
-        <thead>
-          <tr>
-            <th scope="col">{w.earlier}</th>
-            <th scope="col">{w.came}</th>
-            <th scope="col">{w.carried}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {line.flights.map((flight) => (
-            <tr key={flight.season}>
-              <th scope="row">{flight.season}</th>
-              <td>{said(flight)}</td>
-              <td>{flight.carried ? shortDate(flight.carried) : '–'}</td>
+      <Scroll label={`${insectName(line.insect)}: ${w.yearByYear}`}>
+        <table className="figures">
+          <thead>
+            <tr>
+              <th scope="col">{w.earlier}</th>
+              <th scope="col">{w.came}</th>
+              <th scope="col">{w.carried}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {line.flights.map((flight) => (
+              <tr key={flight.season}>
+                <th scope="row">{flight.season}</th>
+                <td>{said(flight)}</td>
+                <td>{flight.carried ? shortDate(flight.carried) : '–'}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
     </details>
   );
 }
