@@ -1,3 +1,4 @@
+export { cellReason } from './cell.ts';
 export { fieldView } from './field.ts';
 export * from './flights.ts';
 export * from './flights-types.ts';

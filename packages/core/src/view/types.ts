@@ -1,5 +1,5 @@
 /** What the screens show, ready to draw: shapes only, so that desk, phone and command line agree on numbers. */
-import type { Advice, Verb } from '../advice/types.ts';
+import type { Advice, Evidence, Verb } from '../advice/types.ts';
 import type { EventId, LocalName, Standing } from '../catalogue/types.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
 import type { IsoDay, TemperatureUnit } from '../units/index.ts';
@@ -32,8 +32,22 @@ export interface EarlierSeason {
   readonly points: readonly SeasonPoint[];
 }
 
+type EvidenceOf<K extends Evidence['kind']> = Evidence & { readonly kind: K };
+
+/** Why a cell has no date to give, in the words of the one piece of evidence that says it best. */
+export type CellReason =
+  | { readonly kind: 'out-of-season'; readonly why: EvidenceOf<'out-of-season'>['why'] }
+  | { readonly kind: 'missing'; readonly what: EvidenceOf<'missing'>['what'] }
+  | { readonly kind: 'trap-unusable'; readonly why: EvidenceOf<'trap-unusable'>['why'] }
+  | { readonly kind: 'lure-spent' };
+
+/** What a cell says of its advice, without what that rests on: of hundreds of fields nobody opens more than a few. */
+export interface CellAdvice extends Pick<Advice, 'verb' | 'by' | 'rate' | 'interval' | 'confidence'> {
+  readonly reason: CellReason | null;
+}
+
 export interface WeekCell {
-  readonly advice: Advice;
+  readonly advice: CellAdvice;
   readonly line: SeasonLine | null;
 }
 
@@ -62,6 +76,8 @@ export interface DueTrap {
   readonly due: IsoDay;
   /** Days past due; 0 today. */
   readonly daysLate: number;
+  /** A field whose advice rests on this trap; null when none of the week's does. */
+  readonly fieldId: string | null;
 }
 
 export interface DueField {

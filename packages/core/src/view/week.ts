@@ -3,17 +3,30 @@ import { adviseCell } from '../advice/decide.ts';
 import { checkDue, hanging, lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared, weatherEnd } from '../advice/prepare.ts';
 import { stageOf } from '../advice/season.ts';
-import type { Verb } from '../advice/types.ts';
+import type { Advice, Verb } from '../advice/types.ts';
 import { insectById } from '../catalogue/index.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { addDays, type Day, day, daysBetween, formatDay } from '../units/day.ts';
+import { cellAdvice, trapsBehind } from './cell.ts';
 import { seasonLines } from './season-line.ts';
-import type { DueField, DueTrap, InsectName, WeekField, WeekView } from './types.ts';
+import type { DueField, DueTrap, InsectName, WeekCell, WeekField, WeekView } from './types.ts';
+
+interface AdvisedField {
+  readonly field: FieldRecord;
+  /** In the order of the prepared insects. */
+  readonly advice: readonly Advice[];
+}
 
 export function weekView(prepared: Prepared): WeekView {
   const fields = prepared.program.fields
     .filter((field) => inThisYear(prepared, field))
-    .map((field) => weekField(prepared, field));
+    .map(
+      (field): AdvisedField => ({
+        field,
+        advice: prepared.insects.map((insect) => adviseCell(prepared, field.fieldId, insect)),
+      }),
+    );
+  const leadsTo = fieldsOfTraps(fields);
   const { name, invented } = prepared.program.settings;
   const traps = hanging(prepared, [...prepared.traps.values()]);
   return {
@@ -26,15 +39,15 @@ export function weekView(prepared: Prepared): WeekView {
       decisions: dueFields(fields, 'decide'),
       scouting: dueFields(fields, 'scout'),
       checks: traps
-        .map((trap) => checkDueAt(prepared, trap))
+        .map((trap) => checkDueAt(prepared, trap, leadsTo))
         .filter((due) => due !== null)
         .sort(byLateness),
       lures: traps
-        .map((trap) => lureDueAt(prepared, trap))
+        .map((trap) => lureDueAt(prepared, trap, leadsTo))
         .filter((due) => due !== null)
         .sort(byLateness),
     },
-    fields,
+    fields: fields.map((field) => weekField(prepared, field)),
   };
 }
 
@@ -46,7 +59,15 @@ function inThisYear(prepared: Prepared, field: FieldRecord): boolean {
   return !gone && !far;
 }
 
-function weekField(prepared: Prepared, field: FieldRecord): WeekField {
+/** For each trap that some advice rests on, the first field that it leads to. */
+function fieldsOfTraps(fields: readonly AdvisedField[]): ReadonlyMap<string, string> {
+  const leadsTo = new Map<string, string>();
+  for (const { field, advice } of fields)
+    for (const trap of advice.flatMap(trapsBehind)) if (!leadsTo.has(trap)) leadsTo.set(trap, field.fieldId);
+  return leadsTo;
+}
+
+function weekField(prepared: Prepared, { field, advice }: AdvisedField): WeekField {
   const stage = stageOf(prepared, field);
   const { fieldId, name, farm, crop, growthHabit } = field;
   return {
@@ -56,45 +77,48 @@ function weekField(prepared: Prepared, field: FieldRecord): WeekField {
     crop,
     growthHabit,
     stage: stage && { stage: stage.written, observedOn: stage.observedOn },
-    cells: prepared.insects.map((insect) => {
-      const advice = adviseCell(prepared, fieldId, insect);
-      const lines = advice.verb === 'none' ? [] : seasonLines(prepared, field, insect);
-      const design = advice.because.find((item) => item.kind === 'rate')?.design;
-      return { advice, line: lines.find((line) => line.design === design) ?? lines[0] ?? null };
-    }),
+    cells: advice.map((each) => weekCell(prepared, field, each)),
   };
 }
 
-function dueFields(fields: readonly WeekField[], verb: Verb): DueField[] {
+function weekCell(prepared: Prepared, field: FieldRecord, advice: Advice): WeekCell {
+  const lines = advice.verb === 'none' ? [] : seasonLines(prepared, field, advice.insect);
+  const design = advice.because.find((item) => item.kind === 'rate')?.design;
+  return { advice: cellAdvice(advice), line: lines.find((line) => line.design === design) ?? lines[0] ?? null };
+}
+
+function dueFields(fields: readonly AdvisedField[], verb: Verb): DueField[] {
   return fields
-    .flatMap(({ fieldId, name, farm, cells }) =>
-      cells
-        .filter(({ advice }) => advice.verb === verb)
-        .map(({ advice }) => ({ fieldId, name, farm, insect: advice.insect, verb, by: advice.by })),
+    .flatMap(({ field: { fieldId, name, farm }, advice }) =>
+      advice.filter((each) => each.verb === verb).map(({ insect, by }) => ({ fieldId, name, farm, insect, verb, by })),
     )
     .sort((a, b) => (a.by ?? '').localeCompare(b.by ?? ''));
 }
 
-function checkDueAt(prepared: Prepared, trap: TrapRecord): DueTrap | null {
+type LeadsTo = ReadonlyMap<string, string>;
+
+function checkDueAt(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo): DueTrap | null {
   const last = historyOf(prepared, trap).intervals.at(-1);
   const due = checkDue(prepared, trap);
   if (last?.noInformation === 'unfit')
-    return dueTrap(prepared, trap, 'unfit', last.to < prepared.on ? addDays(last.to, 1) : prepared.on);
+    return dueTrap(prepared, trap, leadsTo, 'unfit', last.to < prepared.on ? addDays(last.to, 1) : prepared.on);
   if (due > prepared.on) return null;
-  return dueTrap(prepared, trap, due < prepared.on ? 'check-overdue' : 'check-due', due);
+  return dueTrap(prepared, trap, leadsTo, due < prepared.on ? 'check-overdue' : 'check-due', due);
 }
 
 /** A lure is due when its life ends before the trap's next visit would come. */
-function lureDueAt(prepared: Prepared, trap: TrapRecord): DueTrap | null {
+function lureDueAt(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo): DueTrap | null {
   const lure = lureEnds(prepared, trap);
   if (!lure) return null;
   const nextVisit = Math.max(prepared.on, checkDue(prepared, trap)) as Day;
   if (lure.ends >= nextVisit && lure.ends > prepared.on) return null;
-  return dueTrap(prepared, trap, lure.ends < prepared.on ? 'lure-overdue' : 'lure-due', lure.ends);
+  return dueTrap(prepared, trap, leadsTo, lure.ends < prepared.on ? 'lure-overdue' : 'lure-due', lure.ends);
 }
 
-function dueTrap(prepared: Prepared, { trapId, station, insect }: TrapRecord, why: DueTrap['why'], due: Day): DueTrap {
-  return { trapId, station, insect, why, due: formatDay(due), daysLate: Math.max(0, daysBetween(due, prepared.on)) };
+function dueTrap(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo, why: DueTrap['why'], due: Day): DueTrap {
+  const { trapId, station, insect } = trap;
+  const daysLate = Math.max(0, daysBetween(due, prepared.on));
+  return { trapId, station, insect, why, due: formatDay(due), daysLate, fieldId: leadsTo.get(trapId) ?? null };
 }
 
 const byLateness = (a: DueTrap, b: DueTrap) => b.daysLate - a.daysLate || a.trapId.localeCompare(b.trapId);

@@ -34,6 +34,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/program': ['200 200 200 200 401', () => ({ url: '/api/program' })],
   'GET /api/week': ['200 200 200 200 401', () => ({ url: '/api/week' }), () => ({ url: '/api/week?on=2026-07-14' })],
   'GET /api/advice': ['200 200 200 403 401', () => ({ url: '/api/advice' })],
+  'GET /api/advice/:fieldId/:insect': ['200 200 404 403 401', () => ({ url: '/api/advice/birch-1/helicoverpa-zea' })],
   'GET /api/flights': ['200 200 200 403 401', () => ({ url: '/api/flights' })],
   'GET /api/fields/:fieldId/flights': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1/flights' })],
   'GET /api/fields/:fieldId': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1' })],

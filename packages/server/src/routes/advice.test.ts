@@ -1,4 +1,4 @@
-import { adviseAll, day, emptyProgram, prepare } from '@duskwatch/core';
+import { adviseAll, adviseCell, day, emptyProgram, prepare } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { advice } from '../schemas/advice.ts';
@@ -17,6 +17,17 @@ describe('GET /api/advice', () => {
     expect(z.array(advice).parse(body)).toEqual(body);
     expect(body).toEqual(JSON.parse(JSON.stringify(adviseAll(prepare(smallProgram(), { on: day('2026-07-15') })))));
     expect(body).not.toHaveLength(0);
+  });
+
+  it('gives one field and insect alone, and says which of the two there is not', async () => {
+    const prepared = prepare(smallProgram(), { on: day('2026-07-15') });
+    const { body } = await advised('/api/advice/north/helicoverpa-zea');
+    expect(body).toEqual(JSON.parse(JSON.stringify(adviseCell(prepared, 'north', 'helicoverpa-zea'))));
+    for (const [url, parameter] of [
+      ['/api/advice/nowhere/helicoverpa-zea', 'fieldId'],
+      ['/api/advice/north/nothing-known', 'insect'],
+    ])
+      expect(await advised(url!)).toMatchObject({ status: 404, body: { problems: [{ where: { parameter } }] } });
   });
 
   it('refuses a day that does not exist', async () => {

@@ -17,7 +17,7 @@ describe('GET /api/week', () => {
     expect(weekView.parse(body)).toEqual(body);
     const view = body as WeekView;
     expect(view.on).toBe('2026-07-15');
-    expect(view.fields[0]!.cells[0]!.advice).toMatchObject({ field: 'north', insect: 'helicoverpa-zea', verb: 'decide' });
+    expect(view.fields[0]!.cells[0]!.advice).toMatchObject({ verb: 'decide', reason: null });
     expect(view.due.decisions.map((due) => due.fieldId)).toEqual(['north']);
   });
 

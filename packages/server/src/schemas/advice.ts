@@ -56,7 +56,7 @@ const caution = ofKind<Caution>({
   'interval-shorter-than-protection': true,
 });
 
-export const advice: z.ZodType<Advice> = z.object({
+const fields = z.object({
   field: z.string().describe('field_id'),
   insect: z.string(),
   verb,
@@ -78,3 +78,8 @@ export const advice: z.ZodType<Advice> = z.object({
     .nullable(),
   source: z.string().nullable(),
 });
+
+export const advice: z.ZodType<Advice> = fields;
+
+/** What a cell of the week says of it. */
+export const adviceInShort = fields.pick({ verb: true, by: true, rate: true, interval: true, confidence: true });

@@ -1,6 +1,6 @@
-import type { WeekView } from '@duskwatch/core';
+import type { CellReason, WeekView } from '@duskwatch/core';
 import { z } from 'zod';
-import { advice, design, verb } from './advice.ts';
+import { adviceInShort, design, oneOf, verb } from './advice.ts';
 import { date } from './common.ts';
 
 export const named = z.object({ name: z.string(), invented: z.boolean().describe('True for demonstration data.') });
@@ -43,6 +43,53 @@ const dueTrap = z.object({
   why: z.enum(['check-due', 'check-overdue', 'unfit', 'lure-due', 'lure-overdue']),
   due: date,
   daysLate: z.int(),
+  fieldId: z.string().nullable().describe("A field whose advice rests on this trap; null when none of the week's does."),
+});
+
+type ReasonOf<K extends CellReason['kind']> = CellReason & { readonly kind: K };
+
+const cellReason = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('out-of-season'),
+    why: oneOf<ReasonOf<'out-of-season'>['why']>({
+      'not-a-host': true,
+      'not-planted': true,
+      harvested: true,
+      'harvest-stop': true,
+      stage: true,
+    }),
+  }),
+  z.object({
+    kind: z.literal('missing'),
+    what: oneOf<ReasonOf<'missing'>['what']>({
+      trap: true,
+      rule: true,
+      stage: true,
+      weather: true,
+      'weather-source': true,
+      model: true,
+      biofix: true,
+      crop: true,
+      'nearby-crop': true,
+    }),
+  }),
+  z.object({
+    kind: z.literal('trap-unusable'),
+    why: oneOf<ReasonOf<'trap-unusable'>['why']>({
+      'never-checked': true,
+      overdue: true,
+      unfit: true,
+      'count-went-down': true,
+      'left-uncounted': true,
+      'not-hung': true,
+      'taken-down': true,
+    }),
+  }),
+  z.object({ kind: z.literal('lure-spent') }),
+]);
+
+const cellAdvice = adviceInShort.extend({
+  reason: cellReason.nullable().describe('Why there is no date to give.'),
 });
 
 export const weekView: z.ZodType<WeekView> = z.object({
@@ -65,7 +112,7 @@ export const weekView: z.ZodType<WeekView> = z.object({
       crop: z.string(),
       growthHabit: z.string().nullable(),
       stage: observedStage.nullable(),
-      cells: z.array(z.object({ advice, line: seasonLine.nullable() })),
+      cells: z.array(z.object({ advice: cellAdvice, line: seasonLine.nullable() })).describe('In the order of `insects`.'),
     }),
   ),
 });

@@ -24,7 +24,9 @@ export class ApiError extends Error {
   }
 }
 
-function failureOf(status: number): ApiFailure {
+export const failureOf = (error: unknown): ApiFailure => (error instanceof ApiError ? error.kind : 'failed');
+
+function failureBehind(status: number): ApiFailure {
   if (status === 401) return 'signed-out';
   if (status === 403) return 'forbidden';
   if (status === 404) return 'not-found';
@@ -77,7 +79,7 @@ export async function sendForFile(path: string, body: unknown): Promise<Blob> {
 async function errorOf(response: Response): Promise<ApiError> {
   const text = await response.text();
   const waitS = Number(response.headers.get('retry-after')) || null;
-  return new ApiError(failureOf(response.status), text, { status: response.status, problems: problemsIn(text), waitS });
+  return new ApiError(failureBehind(response.status), text, { status: response.status, problems: problemsIn(text), waitS });
 }
 
 function problemsIn(text: string): readonly Problem[] {

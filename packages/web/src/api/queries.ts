@@ -1,4 +1,4 @@
-import type { FieldView, IsoDay, WeekView } from '@duskwatch/core';
+import type { Advice, FieldView, IsoDay, WeekView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import { getJson } from './client.ts';
 
@@ -23,6 +23,14 @@ export const weekQuery = (on: IsoDay | undefined) =>
     queryKey: ['week', on ?? null],
     queryFn: ({ signal }) => getJson<WeekView>(dated('/api/week', on), signal),
     placeholderData: keepPreviousData,
+  });
+
+/** Under the week's own key: what makes the week old makes its evidence old. */
+export const adviceQuery = (fieldId: string, insect: string, on: IsoDay | undefined) =>
+  queryOptions({
+    queryKey: ['week', on ?? null, fieldId, insect],
+    queryFn: ({ signal }) =>
+      getJson<Advice>(dated(`/api/advice/${encodeURIComponent(fieldId)}/${encodeURIComponent(insect)}`, on), signal),
   });
 
 /** No placeholder across fields: another field's season must never stand under this field's name. */

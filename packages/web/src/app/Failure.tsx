@@ -1,8 +1,6 @@
 import { Link } from '@tanstack/react-router';
-import { ApiError, type ApiFailure } from '../api/client.ts';
+import { type ApiFailure, failureOf } from '../api/client.ts';
 import { words } from '../words/index.ts';
-
-const failureOf = (error: unknown): ApiFailure => (error instanceof ApiError ? error.kind : 'failed');
 
 /** What went wrong, in the reader's terms, and the way on. */
 export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' | 'broken'; again?: () => void }) {

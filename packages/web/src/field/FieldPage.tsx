@@ -1,4 +1,4 @@
-import { day, type FieldFlightsView, type FieldInsectView, type FieldView } from '@duskwatch/core';
+import { cellReason, day, type FieldFlightsView, type FieldInsectView, type FieldView } from '@duskwatch/core';
 import { type UseQueryResult, useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useEffect, useMemo, useState } from 'react';
@@ -145,7 +145,7 @@ function Seasons({ view, flights }: { view: FieldView; flights: Flights }) {
           <ul>
             {away.map(({ insect, advice }) => (
               <li key={insect.id}>
-                {localName(insect.commonName)}: {shortReason(advice)}
+                {localName(insect.commonName)}: {shortReason(cellReason(advice))}
               </li>
             ))}
           </ul>

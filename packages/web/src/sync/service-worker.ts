@@ -18,6 +18,8 @@ const DOCUMENT = '/index.html';
 /** Signing in or out. */
 const CHANGES_PERSON = new Set(['/api/session', '/api/sessions', '/api/first-person', '/api/invitations/accept']);
 const KEPT_ANSWERS = new Set(['/api/week', '/api/program']);
+/** Of single cells of the week that is kept. */
+const EVIDENCE = '/api/advice/';
 
 worker.addEventListener('install', (event) => {
   const files = __PRECACHE__.files.map((file) => new Request(file, { cache: 'no-cache' }));
@@ -42,7 +44,7 @@ worker.addEventListener('fetch', (event) => {
 function answerTo(request: Request, path: string): Promise<Response> | null {
   if (request.method !== 'GET') return CHANGES_PERSON.has(path) ? forgetAnswers(request) : null;
   if (request.mode === 'navigate') return isOfThePhone(path) ? shellFirst(request) : networkFirst(request, DOCUMENT);
-  if (KEPT_ANSWERS.has(path)) return keptAnswer(request);
+  if (KEPT_ANSWERS.has(path) || path.startsWith(EVIDENCE)) return keptAnswer(request, path);
   if (path.startsWith('/assets/')) return keptFile(request);
   return __PRECACHE__.files.includes(path) ? fromShell(request) : null;
 }
@@ -72,7 +74,7 @@ async function keptFile(request: Request): Promise<Response> {
   return fresh;
 }
 
-async function keptAnswer(request: Request): Promise<Response> {
+async function keptAnswer(request: Request, path: string): Promise<Response> {
   const cache = await caches.open(ANSWERS);
   let fresh: Response;
   try {
@@ -82,10 +84,19 @@ async function keptAnswer(request: Request): Promise<Response> {
     if (kept) return kept;
     throw error;
   }
-  if (fresh.ok) await cache.put(request, fresh.clone());
+  if (fresh.ok) {
+    // The evidence of an older week would contradict the verbs of this one.
+    if (path === '/api/week') await forgetEvidence(cache);
+    await cache.put(request, fresh.clone());
+  }
   // Who may no longer read it on the server does not read it here either.
-  else if (fresh.status === 401 || fresh.status === 403) await caches.delete(ANSWERS);
+  if (fresh.status === 401 || fresh.status === 403) await caches.delete(ANSWERS);
   return fresh;
+}
+
+async function forgetEvidence(cache: Cache): Promise<void> {
+  const old = (await cache.keys()).filter(({ url }) => new URL(url).pathname.startsWith(EVIDENCE));
+  await Promise.all(old.map((request) => cache.delete(request)));
 }
 
 /** What one person was told is not kept for the next; what they wrote waits in the outbox, which is theirs alone. */

@@ -5,7 +5,6 @@ import { useWide } from '../app/media.ts';
 import { dayText } from '../format/day.ts';
 import { words } from '../words/index.ts';
 import { insectName } from '../words/names.ts';
-import { fieldsOfTraps } from './trap-fields.ts';
 
 /** How many of a column's items stand open: on a phone only decisions do, so that the fields are not pushed away. */
 const FIRST = { wide: 2, narrow: { decisions: 3, scouting: 0, checks: 0, lures: 0 } } as const;
@@ -33,10 +32,8 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
       </>
     ),
   });
-  const leadsTo = fieldsOfTraps(view);
-  const trapLink = ({ trapId, insect }: DueTrap) => {
-    const fieldId = leadsTo.get(trapId);
-    if (fieldId === undefined) return <b>{trapId}</b>;
+  const trapLink = ({ trapId, insect, fieldId }: DueTrap) => {
+    if (fieldId === null) return <b>{trapId}</b>;
     return (
       <Link to="/fields/$fieldId" params={{ fieldId }} search={{ on }} hash={insect}>
         {trapId}

@@ -1,7 +1,10 @@
-import type { Advice, InsectName, WeekField } from '@duskwatch/core';
+import type { InsectName, Verb, WeekField } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useEffect, useRef } from 'react';
 import { EvidencePanel } from '../advice/EvidencePanel.tsx';
+import { failureOf } from '../api/client.ts';
+import { adviceQuery } from '../api/queries.ts';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { localName } from '../words/names.ts';
@@ -14,11 +17,12 @@ const openerOf = (panel: string) => document.querySelector<HTMLElement>(`[aria-c
 export function OpenEvidence(props: {
   field: WeekField;
   insect: InsectName;
-  advice: Advice;
+  verb: Verb;
   on: string | undefined;
   toggle: (key: string) => void;
 }) {
-  const { field, insect, advice, on } = props;
+  const { field, insect, verb, on } = props;
+  const { data: advice, error, refetch } = useQuery(adviceQuery(field.fieldId, insect.id, on));
   const wording = useWording();
   const id = panelId(field.fieldId, insect.id);
   const panel = useRef<HTMLElement>(null);
@@ -35,8 +39,9 @@ export function OpenEvidence(props: {
       ref={panel}
       id={id}
       tabIndex={-1}
-      className={`open-evidence verb-${advice.verb}`}
+      className={`open-evidence verb-${verb}`}
       aria-label={`${field.name}, ${localName(insect.commonName)}`}
+      aria-busy={!advice && !error}
       onKeyDown={(event) => {
         if (event.key === 'Escape') close();
       }}
@@ -46,27 +51,45 @@ export function OpenEvidence(props: {
           <span>
             {field.name}, {localName(insect.commonName)}
           </span>
-          {wording.headline(advice)}
+          {advice ? wording.headline(advice) : wording.verb[verb]}
         </h3>
         <button type="button" className="plain-button" onClick={close}>
           {words.evidence.close}
         </button>
       </header>
-      <EvidencePanel
-        advice={advice}
-        foot={
-          <>
-            {advice.verb !== 'none' && (
-              <Link to="/fields/$fieldId/scouting/$insect" params={{ fieldId: field.fieldId, insect: insect.id }} search={{ on }}>
-                {words.evidence.scouting}
+      {advice ? (
+        <EvidencePanel
+          advice={advice}
+          foot={
+            <>
+              {advice.verb !== 'none' && (
+                <Link to="/fields/$fieldId/scouting/$insect" params={{ fieldId: field.fieldId, insect: insect.id }} search={{ on }}>
+                  {words.evidence.scouting}
+                </Link>
+              )}
+              <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }} hash={insect.id}>
+                {words.evidence.season}
               </Link>
-            )}
-            <Link to="/fields/$fieldId" params={{ fieldId: field.fieldId }} search={{ on }} hash={insect.id}>
-              {words.evidence.season}
-            </Link>
-          </>
-        }
-      />
+            </>
+          }
+        />
+      ) : error ? (
+        <NotHere error={error} again={refetch} />
+      ) : (
+        <div className="skeleton skeleton-evidence" aria-hidden="true" />
+      )}
     </section>
+  );
+}
+
+function NotHere({ error, again }: { error: unknown; again: () => void }) {
+  const kind = failureOf(error);
+  return (
+    <div role="alert">
+      <p>{kind === 'unreachable' ? words.evidence.notKept : words.failure[kind].text}</p>
+      <button type="button" className="button" onClick={again}>
+        {words.failure.again}
+      </button>
+    </div>
   );
 }

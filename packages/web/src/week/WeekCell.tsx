@@ -32,10 +32,10 @@ export function WeekCellButton({ cell, field, insect, scale, open, toggle, named
         {named && <span className="cell-insect">{localName(insect.commonName)}</span>}
         <span className="cell-verb">
           <b className="verb-word">{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
-          <span className="cell-when">{advice.verb === 'none' ? shortReason(advice) : wording.when(advice)}</span>
+          <span className="cell-when">{advice.verb === 'none' ? shortReason(advice.reason) : wording.when(advice)}</span>
         </span>
         <span className="cell-rate">
-          {[advice.verb === 'blind' && shortReason(advice), wording.rate(advice)].filter(Boolean).join(' · ')}
+          {[advice.verb === 'blind' && shortReason(advice.reason), wording.rate(advice)].filter(Boolean).join(' · ')}
         </span>
       </span>
       {line && scale && <Sparkline line={line} scale={scale} />}

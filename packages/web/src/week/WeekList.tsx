@@ -48,7 +48,7 @@ function FieldLines(props: LineProps & { field: WeekField }) {
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');
   const reasons = new Map<string | null, string[]>();
   for (const { insect, cell } of away) {
-    const reason = shortReason(cell.advice);
+    const reason = shortReason(cell.advice.reason);
     reasons.set(reason, [...(reasons.get(reason) ?? []), localName(insect.commonName)]);
   }
   return (
@@ -71,7 +71,7 @@ function FieldLines(props: LineProps & { field: WeekField }) {
                 toggle={toggle}
                 named
               />
-              {isOpen && <OpenEvidence field={field} insect={insect} advice={cell.advice} on={on} toggle={toggle} />}
+              {isOpen && <OpenEvidence field={field} insect={insect} verb={cell.advice.verb} on={on} toggle={toggle} />}
             </div>
           );
         })}

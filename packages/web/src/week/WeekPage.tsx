@@ -15,6 +15,7 @@ import { DueStrip } from './DueStrip.tsx';
 import { NoFields } from './Empty.tsx';
 import { Filters, VerbFilter } from './Filters.tsx';
 import { selectWeek } from './select.ts';
+import { useKeptEvidence } from './useKeptEvidence.ts';
 import { WeekList } from './WeekList.tsx';
 import { WeekSkeleton } from './WeekSkeleton.tsx';
 import { WeekTable } from './WeekTable.tsx';
@@ -28,6 +29,7 @@ export function WeekPage() {
   const navigate = route.useNavigate();
   const { data: view, error, refetch, isPlaceholderData } = useQuery(weekQuery(search.on));
   useTitle(words.week.title);
+  useKeptEvidence(isPlaceholderData ? undefined : view, search.on);
   const change = (part: Partial<WeekSearch>) =>
     navigate({ search: (before) => ({ ...before, ...part }), replace: true, resetScroll: false });
 

@@ -1,6 +1,6 @@
 import type { WeekField, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { Fragment, useMemo } from 'react';
+import { type CSSProperties, Fragment, useMemo } from 'react';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
 import { chunksOf, type WeekChunk } from './chunks.ts';
@@ -26,7 +26,7 @@ export function WeekTable(props: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
   return (
-    <table className="week">
+    <table className="week" style={{ '--insects': columns.length } as CSSProperties}>
       <caption className="unseen">{words.week.tableTitle}</caption>
       <thead>
         <tr>
@@ -124,7 +124,7 @@ function FieldRow(props: RowProps & { field: WeekField }) {
             <OpenEvidence
               field={field}
               insect={opened.insect}
-              advice={field.cells[opened.index]!.advice}
+              verb={field.cells[opened.index]!.advice.verb}
               on={on}
               toggle={toggle}
             />

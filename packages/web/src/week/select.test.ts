@@ -1,7 +1,6 @@
 import { day } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import { countVerbs, lineScales, selectWeek } from './select.ts';
-import { fieldsOfTraps } from './trap-fields.ts';
 import { week } from './week.fixture.ts';
 
 const names = (search: Parameters<typeof selectWeek>[1]) =>
@@ -43,8 +42,4 @@ test('small lines share one season and, within an insect and design, one scale',
     top: 3.1,
     months: [day('2025-07-01')],
   });
-});
-
-test('a due trap leads to a field whose evidence names it', () => {
-  expect(fieldsOfTraps(week)).toEqual(new Map([['T2', 'strip-9']]));
 });

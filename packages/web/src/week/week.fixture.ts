@@ -1,5 +1,5 @@
 /** A small invented week for tests: three fields of two farms, two insects. */
-import type { Advice, Verb, WeekCell, WeekField, WeekView } from '@duskwatch/core';
+import type { CellReason, Verb, WeekCell, WeekField, WeekView } from '@duskwatch/core';
 
 const INSECTS = ['helicoverpa-zea', 'ostrinia-nubilalis'] as const;
 
@@ -7,24 +7,17 @@ interface Said {
   readonly verb: Verb;
   readonly by?: string;
   readonly rate?: number;
-  readonly because?: Advice['because'];
+  readonly reason?: CellReason;
 }
 
-const cell = (field: string, insect: string, { verb, by = undefined, rate, because = [] }: Said): WeekCell => ({
+const cell = ({ verb, by, rate, reason }: Said): WeekCell => ({
   advice: {
-    field,
-    insect,
     verb,
     by: by ?? null,
     rate: rate ?? null,
     interval: rate === undefined ? null : [rate / 2, rate * 2],
-    intervalDays: null,
-    probabilityAbove: null,
-    because,
-    cautions: [],
     confidence: rate === undefined ? null : 'moderate',
-    rule: null,
-    source: null,
+    reason: reason ?? null,
   },
   line:
     rate === undefined
@@ -45,7 +38,7 @@ const field = (name: string, farm: string, crop: string, said: readonly [Said, S
   crop,
   growthHabit: null,
   stage: null,
-  cells: said.map((each, index) => cell(name.toLowerCase().replaceAll(' ', '-'), INSECTS[index]!, each)),
+  cells: said.map(cell),
 });
 
 export const week: WeekView = {
@@ -62,10 +55,7 @@ export const week: WeekView = {
     field('Strip 10', 'Hollin, north', 'sweet-corn', [{ verb: 'watch', by: '2025-07-15', rate: 0.6 }, { verb: 'none' }]),
     field('Strip 9', 'Hollin, north', 'sweet-corn', [
       { verb: 'decide', by: '2025-07-14', rate: 3.1 },
-      {
-        verb: 'blind',
-        because: [{ kind: 'trap-unusable', trapId: 'T2', design: 'mesh-cone', why: 'unfit', since: '2025-07-09', nights: 3 }],
-      },
+      { verb: 'blind', reason: { kind: 'trap-unusable', why: 'unfit' } },
     ]),
     field('Acre', 'Brook', 'potato', [
       { verb: 'decide', by: '2025-07-13', rate: 1.4 },

@@ -117,6 +117,7 @@ export const en = {
     },
     season: 'See the whole season',
     close: 'Close',
+    notKept: 'This evidence is not kept on this device. It comes as soon as there is a connection.',
     checks: (n: number) => plural(n, 'check behind this rate', 'checks behind this rate'),
   },
 

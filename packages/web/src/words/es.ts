@@ -117,6 +117,7 @@ export const es: Words = {
     },
     season: 'Ver toda la temporada',
     close: 'Cerrar',
+    notKept: 'Este respaldo no está guardado en este aparato. Llega en cuanto haya conexión.',
     checks: (n) => plural(n, 'revisión detrás de esta tasa', 'revisiones detrás de esta tasa'),
   },
 

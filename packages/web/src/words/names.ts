@@ -1,5 +1,5 @@
 /** Names of the trade for what a program writes down; an unknown word is read as it stands. */
-import { type Advice, canonicalStage, cropById, type Evidence, insectById, type LocalName } from '@duskwatch/core';
+import { type CellReason, canonicalStage, cropById, insectById, type LocalName } from '@duskwatch/core';
 import { words } from './index.ts';
 import { language } from './language.ts';
 
@@ -24,22 +24,19 @@ export function cropText({ crop, growthHabit }: { readonly crop: string; readonl
 
 export const sampleKind = (kind: string) => words.sampleKinds[kind] ?? spaced(kind);
 
-const first = <K extends Evidence['kind']>(advice: Advice, kind: K) =>
-  advice.because.find((each): each is Evidence & { kind: K } => each.kind === kind);
-
 /** In two or three words, why there is no date to give: for a cell, where the whole sentence would not fit. */
-export function shortReason(advice: Advice): string | null {
+export function shortReason(reason: CellReason | null): string | null {
   const w = words.reason;
-  if (advice.verb === 'none') {
-    const why = first(advice, 'out-of-season')?.why;
-    return why ? w.outOfSeason[why] : w.outOfSeason.stage;
+  switch (reason?.kind) {
+    case 'out-of-season':
+      return w.outOfSeason[reason.why];
+    case 'missing':
+      return w.missing[reason.what];
+    case 'trap-unusable':
+      return w.trap[reason.why];
+    case 'lure-spent':
+      return w.spentLure;
+    default:
+      return null;
   }
-  if (advice.verb !== 'blind') return null;
-  const lead = advice.because[0];
-  if (lead?.kind === 'missing') return w.missing[lead.what];
-  const trap = first(advice, 'trap-unusable');
-  if (trap) return w.trap[trap.why];
-  const missing = first(advice, 'missing');
-  if (missing) return w.missing[missing.what];
-  return first(advice, 'lure-spent') ? w.spentLure : null;
 }
