@@ -7,7 +7,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { ApiError } from './api/client.ts';
 import { sessionQuery } from './api/session.ts';
-import { router } from './app/router.tsx';
+import { routerOver } from './app/router.tsx';
 import { language } from './words/language.ts';
 
 /** Asking again would be answered alike. */
@@ -35,7 +35,7 @@ const queries = new QueryClient({
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <QueryClientProvider client={queries}>
-      <RouterProvider router={router} />
+      <RouterProvider router={routerOver(queries)} />
     </QueryClientProvider>
   </StrictMode>,
 );

@@ -1,5 +1,15 @@
-import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Outlet, useLocation } from '@tanstack/react-router';
+import type { QueryClient } from '@tanstack/react-query';
+import {
+  createRootRouteWithContext,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  Outlet,
+  useLocation,
+} from '@tanstack/react-router';
 import { lazy, Suspense } from 'react';
+import { weekQuery } from '../api/queries.ts';
+import { sessionQuery } from '../api/session.ts';
 import { learnSearch } from '../learn/search.ts';
 import { mapSearch } from '../map/search.ts';
 import { roundSearch } from '../round/search.ts';
@@ -10,12 +20,29 @@ import { stationsSearch } from '../stations/search.ts';
 import { Failure } from './Failure.tsx';
 import { daySearch, parseSearch, stringifySearch, weekSearch } from './search.ts';
 
-const root = createRootRoute({ component: Root, notFoundComponent: () => <Failure kind="noPage" /> });
+const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
+const loadShell = () => import('./Shell.tsx');
+
+const root = createRootRouteWithContext<{ readonly queries: QueryClient }>()({
+  // Beside the page's own script, not after it.
+  beforeLoad: ({ location }) => {
+    if (!OF_THE_PHONE.includes(location.pathname)) void loadShell();
+  },
+  component: Root,
+  notFoundComponent: () => <Failure kind="noPage" />,
+});
 const getParentRoute = () => root;
 const week = createRoute({
   getParentRoute,
   path: '/',
   validateSearch: weekSearch,
+  // The answer comes while the page's script does.
+  beforeLoad: ({ context: { queries }, search: { on } }) => {
+    void queries.ensureQueryData(sessionQuery).then(
+      ({ person }) => person && queries.prefetchQuery(weekQuery(on)),
+      () => null,
+    );
+  },
   component: lazyRouteComponent(() => import('../week/WeekPage.tsx'), 'WeekPage'),
 });
 const field = createRoute({
@@ -126,9 +153,7 @@ const join = createRoute({
   component: lazyRouteComponent(() => import('../people/JoinPage.tsx'), 'JoinPage'),
 });
 
-const Shell = lazy(async () => ({ default: (await import('./Shell.tsx')).Shell }));
-
-const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
+const Shell = lazy(async () => ({ default: (await loadShell()).Shell }));
 
 /** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */
 function Root() {
@@ -140,37 +165,39 @@ function Root() {
   );
 }
 
-export const router = createRouter({
-  routeTree: root.addChildren([
-    week,
-    field,
-    flights,
-    traps,
-    trap,
-    map,
-    learn,
-    questions,
-    conflicts,
-    round,
-    rounds,
-    season,
-    scouting,
-    plan,
-    scout,
-    people,
-    settings,
-    signIn,
-    first,
-    join,
-  ]),
-  parseSearch,
-  stringifySearch,
-  scrollRestoration: true,
-  defaultErrorComponent: ({ error, reset }) => <Failure kind="broken" error={error} again={reset} />,
-});
+export const routerOver = (queries: QueryClient) =>
+  createRouter({
+    context: { queries },
+    routeTree: root.addChildren([
+      week,
+      field,
+      flights,
+      traps,
+      trap,
+      map,
+      learn,
+      questions,
+      conflicts,
+      round,
+      rounds,
+      season,
+      scouting,
+      plan,
+      scout,
+      people,
+      settings,
+      signIn,
+      first,
+      join,
+    ]),
+    parseSearch,
+    stringifySearch,
+    scrollRestoration: true,
+    defaultErrorComponent: ({ error, reset }) => <Failure kind="broken" error={error} again={reset} />,
+  });
 
 declare module '@tanstack/react-router' {
   interface Register {
-    router: typeof router;
+    router: ReturnType<typeof routerOver>;
   }
 }

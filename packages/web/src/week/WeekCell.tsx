@@ -1,5 +1,4 @@
-import type { WeekCell as Cell, InsectName, WeekField } from '@duskwatch/core';
-import { useWording } from '../app/wording.ts';
+import type { WeekCell as Cell, InsectName, WeekField, Wording } from '@duskwatch/core';
 import { localName, shortReason } from '../words/names.ts';
 import { type LineScale, Sparkline } from './Sparkline.tsx';
 import { cellKey } from './select.ts';
@@ -11,15 +10,24 @@ export interface CellProps {
   /** Null when the cell has no line. */
   readonly scale: LineScale | null;
   readonly open: boolean;
+  readonly wording: Wording;
   readonly toggle: (key: string) => void;
 }
 
 export const panelId = (field: string, insect: string) => `evidence-${field}-${insect}`;
 
 /** A verb, its date, its rate and its season: one button, and one click to the evidence. */
-export function WeekCellButton({ cell, field, insect, scale, open, toggle, named = false }: CellProps & { named?: boolean }) {
+export function WeekCellButton({
+  cell,
+  field,
+  insect,
+  scale,
+  open,
+  wording,
+  toggle,
+  named = false,
+}: CellProps & { named?: boolean }) {
   const { advice, line } = cell;
-  const wording = useWording();
   return (
     <button
       type="button"

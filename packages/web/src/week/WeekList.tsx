@@ -1,8 +1,9 @@
-import type { WeekField } from '@duskwatch/core';
+import type { WeekField, Wording } from '@duskwatch/core';
 import { useMemo } from 'react';
+import { useWording } from '../app/wording.ts';
 import { localName, shortReason } from '../words/names.ts';
 import { chunksOf, type WeekChunk } from './chunks.ts';
-import { OpenEvidence } from './OpenEvidence.tsx';
+import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales } from './select.ts';
 import { useNear } from './useNear.ts';
 import { WeekCellButton } from './WeekCell.tsx';
@@ -12,16 +13,17 @@ import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
 export function WeekList(props: WeekBodyProps) {
   const { selection, view } = props;
   const scaleOf = useMemo(() => lineScales(view), [view]);
+  const wording = useWording();
   return (
     <div className="week-list">
       {chunksOf(selection.groups).map((chunk) => (
-        <ListChunk key={chunk.key} chunk={chunk} scaleOf={scaleOf} {...props} />
+        <ListChunk key={chunk.key} chunk={chunk} scaleOf={scaleOf} wording={wording} {...props} />
       ))}
     </div>
   );
 }
 
-type LineProps = WeekBodyProps & { scaleOf: ReturnType<typeof lineScales> };
+type LineProps = WeekBodyProps & { scaleOf: ReturnType<typeof lineScales>; wording: Wording };
 
 /** Px; only until a field has been drawn once. */
 const USUAL_FIELD = 190;
@@ -43,7 +45,7 @@ function ListChunk(props: LineProps & { chunk: WeekChunk }) {
 }
 
 function FieldLines(props: LineProps & { field: WeekField }) {
-  const { field, scaleOf, selection, open, toggle, on, groupedBy } = props;
+  const { field, scaleOf, wording, selection, open, toggle, on, groupedBy } = props;
   const columns = selection.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');
   const reasons = new Map<string | null, string[]>();
@@ -68,6 +70,7 @@ function FieldLines(props: LineProps & { field: WeekField }) {
                 insect={insect}
                 scale={cell.line && scaleOf(index, cell.line)}
                 open={isOpen}
+                wording={wording}
                 toggle={toggle}
                 named
               />

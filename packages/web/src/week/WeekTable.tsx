@@ -1,10 +1,11 @@
-import type { WeekField, WeekView } from '@duskwatch/core';
+import type { WeekField, WeekView, Wording } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { type CSSProperties, Fragment, useMemo } from 'react';
+import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
 import { chunksOf, type WeekChunk } from './chunks.ts';
-import { OpenEvidence } from './OpenEvidence.tsx';
+import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
 import { useNear } from './useNear.ts';
 import { WeekCellButton } from './WeekCell.tsx';
@@ -25,6 +26,7 @@ export function WeekTable(props: WeekBodyProps) {
   const { view, selection } = props;
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
+  const wording = useWording();
   return (
     <table className="week" style={{ '--insects': columns.length } as CSSProperties}>
       <caption className="unseen">{words.week.tableTitle}</caption>
@@ -42,13 +44,13 @@ export function WeekTable(props: WeekBodyProps) {
         </tr>
       </thead>
       {chunksOf(groups).map((chunk) => (
-        <TableChunk key={chunk.key} chunk={chunk} columns={columns} scaleOf={scaleOf} {...props} />
+        <TableChunk key={chunk.key} chunk={chunk} columns={columns} scaleOf={scaleOf} wording={wording} {...props} />
       ))}
     </table>
   );
 }
 
-type RowProps = WeekBodyProps & { columns: readonly WeekColumn[]; scaleOf: ReturnType<typeof lineScales> };
+type RowProps = WeekBodyProps & { columns: readonly WeekColumn[]; scaleOf: ReturnType<typeof lineScales>; wording: Wording };
 
 /** Px; only until a row has been drawn once. */
 const USUAL_ROW = 79;
@@ -94,7 +96,7 @@ export function FieldName({ field, on, groupedBy }: Pick<WeekBodyProps, 'on' | '
 }
 
 function FieldRow(props: RowProps & { field: WeekField }) {
-  const { field, columns, scaleOf, open, toggle, on, groupedBy } = props;
+  const { field, columns, scaleOf, wording, open, toggle, on, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
   return (
     <Fragment>
@@ -112,6 +114,7 @@ function FieldRow(props: RowProps & { field: WeekField }) {
                 insect={insect}
                 scale={cell.line && scaleOf(index, cell.line)}
                 open={opened?.index === index}
+                wording={wording}
                 toggle={toggle}
               />
             </td>

@@ -4,9 +4,9 @@ import type { WeekGroup } from './select.ts';
 /** Up to this many fields are drawn all at once; of more, only those near the window. */
 const DRAWN_AT_ONCE = 60;
 /** Small enough to be drawn within a frame or two on a slow machine. */
-const CHUNK = 4;
+const CHUNK = 3;
 /** The beginning is on the page from the first moment. */
-const FIRST_CHUNKS = 4;
+const FIRST_CHUNKS = 3;
 
 /** Some fields that follow one another in a group, drawn and left out together. */
 export interface WeekChunk {

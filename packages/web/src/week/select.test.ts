@@ -40,6 +40,6 @@ test('small lines share one season and, within an insect and design, one scale',
     from: day('2025-07-01'),
     to: day('2025-07-12'),
     top: 3.1,
-    months: [day('2025-07-01')],
+    ground: 'M0,29.5H240M0.0,26v3',
   });
 });

@@ -3,7 +3,7 @@ import { day, type InsectName, type SeasonLine, type Verb, type WeekCell, type W
 import { VERBS, type WeekSearch } from '../app/search.ts';
 import { monthTicks } from '../draw/axis.ts';
 import { language } from '../words/language.ts';
-import type { LineScale } from './Sparkline.tsx';
+import { groundPath, type LineScale } from './Sparkline.tsx';
 
 export interface WeekColumn {
   readonly insect: InsectName;
@@ -34,13 +34,23 @@ function urgency(cells: readonly WeekCell[]): string {
 
 const cellsOf = (field: WeekField, columns: readonly WeekColumn[]) => columns.map((column) => field.cells[column.index]!);
 
-export function selectWeek(view: WeekView, search: WeekSearch): WeekSelection {
+function columnsUnder(view: WeekView, search: WeekSearch): WeekColumn[] {
   const all = view.insects.map((insect, index) => ({ insect, index }));
-  const columns = search.insect ? all.filter((column) => column.insect.id === search.insect) : all;
-  const fields = view.fields
-    .filter((field) => !search.farm || field.farm === search.farm)
-    .filter((field) => !search.crop || field.crop === search.crop)
-    .filter((field) => !search.verb || cellsOf(field, columns).some((cell) => cell.advice.verb === search.verb));
+  return search.insect ? all.filter((column) => column.insect.id === search.insect) : all;
+}
+
+function fieldsUnder(view: WeekView, { farm, crop, verb }: WeekSearch, columns: readonly WeekColumn[]): readonly WeekField[] {
+  return view.fields.filter(
+    (field) =>
+      (!farm || field.farm === farm) &&
+      (!crop || field.crop === crop) &&
+      (!verb || columns.some(({ index }) => field.cells[index]!.advice.verb === verb)),
+  );
+}
+
+export function selectWeek(view: WeekView, search: WeekSearch): WeekSelection {
+  const columns = columnsUnder(view, search);
+  const fields = fieldsUnder(view, search, columns);
   const sort = search.sort ?? 'farm';
   const key: Record<typeof sort, (field: WeekField) => string> = {
     farm: (field) => field.farm,
@@ -58,17 +68,23 @@ export function selectWeek(view: WeekView, search: WeekSearch): WeekSelection {
 function grouped(fields: readonly WeekField[], title: ((field: WeekField) => string) | null): WeekGroup[] {
   if (!title) return fields.length > 0 ? [{ title: null, fields }] : [];
   const groups = new Map<string, WeekField[]>();
-  for (const field of fields) groups.set(title(field), [...(groups.get(title(field)) ?? []), field]);
+  for (const field of fields) {
+    const group = groups.get(title(field));
+    if (group) group.push(field);
+    else groups.set(title(field), [field]);
+  }
   return [...groups].map(([name, members]) => ({ title: name, fields: members }));
 }
 
 /** How many cells say each verb, under the filters other than the verb's own. */
 export function countVerbs(view: WeekView, search: WeekSearch): ReadonlyMap<Verb, number> {
-  const { columns, groups } = selectWeek(view, { ...search, verb: undefined });
+  const columns = columnsUnder(view, search);
   const counts = new Map<Verb, number>();
-  for (const { fields } of groups)
-    for (const field of fields)
-      for (const { advice } of cellsOf(field, columns)) counts.set(advice.verb, (counts.get(advice.verb) ?? 0) + 1);
+  for (const field of fieldsUnder(view, { ...search, verb: undefined }, columns))
+    for (const { index } of columns) {
+      const { verb } = field.cells[index]!.advice;
+      counts.set(verb, (counts.get(verb) ?? 0) + 1);
+    }
   return counts;
 }
 
@@ -78,18 +94,21 @@ export function countVerbs(view: WeekView, search: WeekSearch): ReadonlyMap<Verb
  */
 export function lineScales(view: WeekView): (insect: number, line: SeasonLine) => LineScale {
   const top = new Map<string, number>();
-  let from = day(view.on) - 1;
+  let first = view.on;
   for (const field of view.fields)
     field.cells.forEach(({ line }, insect) => {
       if (!line) return;
-      from = Math.min(from, day(line.from));
+      if (line.from < first) first = line.from;
       const key = `${insect}|${line.design}`;
-      const rates = line.points.map((point) => point.perNight ?? 0);
-      top.set(key, Math.max(top.get(key) ?? 0, line.thresholdPerNight ?? 0, ...rates));
+      let most = Math.max(top.get(key) ?? 0, line.thresholdPerNight ?? 0);
+      for (const { perNight } of line.points) if (perNight !== null && perNight > most) most = perNight;
+      top.set(key, most);
     });
   const to = day(view.on);
+  const from = Math.min(day(first), to - 1);
   const months = monthTicks(from, to).map(({ at }) => at);
-  return (insect, line) => ({ from, to, top: top.get(`${insect}|${line.design}`)!, months });
+  const ground = groundPath(from, to, months);
+  return (insect, line) => ({ from, to, top: top.get(`${insect}|${line.design}`)!, ground });
 }
 
 export const cellKey = (fieldId: string, insect: string) => `${fieldId}~${insect}`;

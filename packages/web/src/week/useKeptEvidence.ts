@@ -2,6 +2,7 @@ import type { Verb, WeekView } from '@duskwatch/core';
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { adviceQuery } from '../api/queries.ts';
+import { loadEvidence } from './LazyEvidence.tsx';
 
 /** The verbs that send somebody out. */
 const SENDS_OUT: ReadonlySet<Verb> = new Set(['decide', 'scout']);
@@ -15,9 +16,11 @@ const QUIET_MS = 3_000;
 export function useKeptEvidence(view: WeekView | undefined, on: string | undefined): void {
   const queries = useQueryClient();
   useEffect(() => {
-    if (!view || on !== undefined || !navigator.serviceWorker?.controller) return;
+    if (!view) return;
     let gone = false;
     const keep = async () => {
+      loadEvidence();
+      if (on !== undefined || !navigator.serviceWorker?.controller) return;
       const cells = view.fields.flatMap(({ fieldId, cells }) =>
         cells.flatMap(({ advice }, index) => (SENDS_OUT.has(advice.verb) ? [[fieldId, view.insects[index]!.id] as const] : [])),
       );
