@@ -43,12 +43,19 @@ function listening(child: ChildProcess): Promise<void> {
   });
 }
 
-/** Passes all on to another server, and gives out the service worker of whichever version it is told. */
-export async function startVersions(behind: string): Promise<OwnServer & { release(version: string): void }> {
+/**
+ * Passes all on to another server, and gives out the service worker of whichever version it is told. Files that begin
+ * with one of the names given with a version are gone from then on, as those of an older build are.
+ */
+export async function startVersions(
+  behind: string,
+): Promise<OwnServer & { release(version: string, gone?: readonly string[]): void }> {
   let version = '1';
+  let missing: readonly string[] = [];
   const { hostname, port } = new URL(behind);
   const server = createServer((request, response) => {
     const { method, url: path, headers } = request;
+    if (missing.some((name) => path!.startsWith(`/assets/${name}`))) return void response.writeHead(404).end();
     // As a whole each time: what the browser has cached says nothing about the version given out.
     const { 'if-none-match': _tag, 'if-modified-since': _time, ...unconditional } = headers;
     const plain = { ...unconditional, 'accept-encoding': 'identity' };
@@ -65,8 +72,9 @@ export async function startVersions(behind: string): Promise<OwnServer & { relea
   await once(server, 'listening');
   return {
     url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
-    release: (next) => {
+    release: (next, gone = []) => {
       version = next;
+      missing = gone;
     },
     async stop() {
       server.closeAllConnections();

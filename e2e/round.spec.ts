@@ -1,7 +1,22 @@
 import type { APIRequestContext, Page } from '@playwright/test';
-import type { CheckRecord, RoundView, TrapRecord } from '../packages/core/src/index.ts';
-import { type OwnServer, startServer, startVersions } from './own-server.ts';
+import type { CheckRecord, TrapRecord } from '../packages/core/src/index.ts';
+import { type OwnServer, startServer } from './own-server.ts';
 import { accessibilityProblems, test as base, expect, expectNoSidewaysScroll } from './page.ts';
+import {
+  allSent,
+  count,
+  next,
+  openNext,
+  passWarning,
+  records,
+  roundOf,
+  type Stored,
+  save,
+  saveAndGo,
+  say,
+  startRound,
+  trapNow,
+} from './round.ts';
 
 /** The round writes, so each test has a program of its own; and it works without a network, which a console complains of. */
 const test = base.extend<{ server: OwnServer }>({
@@ -14,16 +29,6 @@ const test = base.extend<{ server: OwnServer }>({
 });
 test.use({ mayComplain: true });
 test.skip(({ isMobile }) => !isMobile, 'the round is for phones');
-
-interface Stored<T> {
-  readonly recordId: string;
-  readonly revisionId: string;
-  readonly value: T;
-}
-
-const roundOf = async (request: APIRequestContext): Promise<RoundView> => (await request.get('/api/round')).json();
-const records = async <T>(request: APIRequestContext, kind: string): Promise<Stored<T>[]> =>
-  (await request.get(`/api/records/${kind}`)).json();
 
 interface Changes {
   readonly revisions: readonly { readonly value: CheckRecord | null }[];
@@ -38,45 +43,6 @@ async function lastChange(request: APIRequestContext): Promise<number> {
   let page: Changes = { revisions: [], last: 0, more: true };
   while (page.more) page = await changes(request, page.last);
   return page.last;
-}
-
-const save = (page: Page) => page.getByRole('button', { name: /^Save/ });
-const next = (page: Page) => page.getByRole('button', { name: /^Next:/ });
-const allSent = (page: Page) => expect(page.getByRole('button', { name: /All sent$/ })).toBeVisible();
-
-/** Opens the round with signal until the phone could do without, and starts it. */
-async function startRound(page: Page, { all = false } = {}) {
-  await page.goto('/round');
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  if (all) await page.getByRole('checkbox', { name: /All stations/ }).check();
-  await page.getByRole('button', { name: 'Start the round' }).click();
-  await expect(next(page)).toBeVisible();
-}
-
-/** Opens the next trap, past the warning of a field that is not to be entered. */
-async function openNext(page: Page) {
-  await next(page).click();
-  await passWarning(page);
-}
-
-async function passWarning(page: Page) {
-  const outside = page.getByRole('button', { name: /stands outside/ });
-  await expect(save(page).or(outside)).toBeVisible();
-  if (await outside.isVisible()) await outside.click();
-}
-
-const trapNow = (page: Page) => new URL(page.url()).searchParams.get('trap');
-
-async function count(page: Page, digits: string) {
-  for (const digit of digits) await page.getByRole('button', { name: digit, exact: true }).click();
-}
-
-/** Saves, and waits until another screen stands there. Returns the trap that was saved. */
-async function saveAndGo(page: Page): Promise<string> {
-  const trap = trapNow(page)!;
-  await save(page).click();
-  await expect(page).not.toHaveURL(new RegExp(`trap=${trap}(&|$)`));
-  return trap;
 }
 
 test('a whole round without signal, with a reload and a dead battery on the way, arrives once and in order', async ({
@@ -375,30 +341,6 @@ test('who signs out leaves no round behind on the phone', async ({ page, context
   await expect(page.getByRole('heading', { name: 'No round on this phone yet' })).toBeVisible();
 });
 
-test('a new version waits while a round is under way', async ({ page, server }) => {
-  const versions = await startVersions(server.url);
-  try {
-    await page.goto(`${versions.url}/round`);
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await page.getByRole('button', { name: 'Start the round' }).click();
-    await expect(next(page)).toBeVisible();
-    versions.release('2');
-    await page.reload();
-    await page.evaluate(async () => {
-      const registration = (await navigator.serviceWorker.getRegistration())!;
-      await registration.update();
-    });
-    const waits = () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting?.state ?? 'none');
-    await expect.poll(waits).toBe('installed');
-    await openNext(page);
-    await count(page, '1');
-    await saveAndGo(page);
-    expect(await waits()).toBe('installed');
-  } finally {
-    await versions.stop();
-  }
-});
-
 test('the round can be installed', async ({ page, request }) => {
   await page.goto('/round');
   const href = await page.locator('link[rel="manifest"]').getAttribute('href');
@@ -489,24 +431,6 @@ async function smallTargets(page: Page): Promise<string[]> {
     if (Math.min(box.width, box.height) < 44) found.push(`${name}: ${box.width} × ${box.height}`);
   }
   return found;
-}
-
-/** Says what a record now is, as somebody at a desk would. Returns the revision's id. */
-async function say(request: APIRequestContext, earlier: Stored<unknown> | null, value: object, kind = 'traps'): Promise<string> {
-  const hex = (length: number) => Array.from({ length }, () => Math.floor(Math.random() * 16).toString(16)).join('');
-  const time = Date.now().toString(16).padStart(12, '0');
-  const revisionId = `${time.slice(0, 8)}-${time.slice(8)}-7${hex(3)}-8${hex(3)}-${hex(12)}`;
-  const revision = {
-    revisionId,
-    recordId: earlier?.recordId ?? revisionId,
-    kind,
-    baseRevisionId: earlier?.revisionId ?? null,
-    at: new Date().toISOString(),
-    value,
-  };
-  const answer = await (await request.post('/api/revisions', { data: { revisions: [revision] } })).json();
-  expect(answer.added).toEqual([revisionId]);
-  return revisionId;
 }
 
 /** A picture as a camera would take it: too large to be sent as it is. */

@@ -7,6 +7,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { ApiError } from './api/client.ts';
 import { sessionQuery } from './api/session.ts';
+import { renewWhenPartsAreMissing } from './app/renew.ts';
 import { routerOver } from './app/router.tsx';
 import { language } from './words/language.ts';
 
@@ -14,6 +15,7 @@ import { language } from './words/language.ts';
 const FINAL = new Set(['signed-out', 'forbidden', 'not-found', 'refused']);
 
 document.documentElement.lang = language;
+renewWhenPartsAreMissing();
 
 const queries = new QueryClient({
   // Whichever answer tells first that the session has ended.

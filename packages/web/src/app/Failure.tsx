@@ -1,10 +1,13 @@
 import { Link } from '@tanstack/react-router';
 import { type ApiFailure, failureOf } from '../api/client.ts';
 import { words } from '../words/index.ts';
+import { isMissingPart } from './renew.ts';
 
 /** What went wrong, in the reader's terms, and the way on. */
 export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' | 'broken'; again?: () => void }) {
-  const kind = props.kind ?? failureOf(props.error);
+  const partIsMissing = isMissingPart(props.error);
+  const kind = partIsMissing ? 'outdated' : (props.kind ?? failureOf(props.error));
+  const again = partIsMissing ? () => location.reload() : props.again;
   const { title, text } = words.failure[kind];
   return (
     <main className="page notice" id="page">
@@ -16,8 +19,8 @@ export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' |
         </pre>
       )}
       <p className="actions">
-        {props.again && (
-          <button type="button" className="button" onClick={props.again}>
+        {again && (
+          <button type="button" className="button" onClick={again}>
             {words.failure.again}
           </button>
         )}

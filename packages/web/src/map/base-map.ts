@@ -13,10 +13,13 @@ const NONE: BaseMap = { kind: 'none' };
 /** What stands behind an address. */
 export type AddressKind = 'style' | 'tiles' | 'pmtiles';
 
+/** Asked without encryption only on this machine. */
+const ASKABLE = /^(https:\/\/[^/]+|http:\/\/(localhost|127\.0\.0\.1|\[::1\])(:\d+)?)\//;
+
 /** Null when it is no address that a map can be read from. A path on this server begins with /. */
 export function addressKind(address: string): AddressKind | null {
   const local = address.startsWith('/') && !address.startsWith('//');
-  if (!local && !/^https:\/\/[^/]+\//.test(address)) return null;
+  if (!local && !ASKABLE.test(address)) return null;
   const path = address.split(/[?#]/)[0]!;
   if (path.includes('{z}') && path.includes('{x}') && path.includes('{y}')) return 'tiles';
   return path.endsWith('.pmtiles') ? 'pmtiles' : 'style';

@@ -81,7 +81,15 @@ describe('the address of a base map', () => {
     expect(addressKind('https://maps.example/style.json')).toBe('style');
     expect(addressKind('https://maps.example/{z}/{x}/{y}.png?key=1')).toBe('tiles');
     expect(addressKind('/maps/county.pmtiles')).toBe('pmtiles');
-    for (const wrong of ['http://maps.example/style.json', '//maps.example/a', 'javascript:alert(1)', 'maps', ''])
+    expect(addressKind('http://127.0.0.1:8080/{z}/{x}/{y}.png')).toBe('tiles');
+    for (const wrong of [
+      'http://maps.example/style.json',
+      'http://localhost.maps.example/a',
+      '//maps.example/a',
+      'javascript:alert(1)',
+      'maps',
+      '',
+    ])
       expect(addressKind(wrong)).toBeNull();
   });
 });

@@ -37,7 +37,8 @@ export async function groundOf(base: BaseMap): Promise<Ground> {
   switch (addressKind(address)) {
     case 'tiles': {
       const tiles = [url.origin === location.origin ? `${location.origin}${address}` : address];
-      await probe(tiles[0]!.replace(/\{[zxy]\}/g, '0'));
+      // The tiles of a region begin below the whole world, which may be missing.
+      await probe(tiles[0]!.replace(/\{[zxy]\}/g, '0'), {}, true);
       const source = { type: 'raster' as const, tiles, tileSize: 256, attribution };
       return {
         style: { version: 8, sources: { base: source }, layers: [{ id: 'base', type: 'raster', source: 'base' }] },
@@ -53,7 +54,7 @@ export async function groundOf(base: BaseMap): Promise<Ground> {
   }
 }
 
-async function probe(url: string, init: RequestInit = {}): Promise<void> {
+async function probe(url: string, init: RequestInit = {}, mayBeMissing = false): Promise<void> {
   let forbidden: string | null = null;
   const note = ({ blockedURI }: SecurityPolicyViolationEvent) => {
     forbidden = new URL(blockedURI, location.origin).origin;
@@ -61,7 +62,8 @@ async function probe(url: string, init: RequestInit = {}): Promise<void> {
   document.addEventListener('securitypolicyviolation', note);
   try {
     const response = await fetch(url, init);
-    if (!response.ok) throw new BaseMapError(`${response.status} ${response.statusText}`.trim());
+    if (!response.ok && !(mayBeMissing && response.status === 404))
+      throw new BaseMapError(`${response.status} ${response.statusText}`.trim());
   } catch (error) {
     if (error instanceof BaseMapError) throw error;
     // The event comes a moment after the refusal.

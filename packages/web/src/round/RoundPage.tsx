@@ -3,11 +3,12 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
 import { useTitle } from '../app/media.ts';
 import { roundWords as w } from '../words/round.ts';
+import type { RoundDevice } from './device.ts';
 import { NothingKept } from './NothingKept.tsx';
 import type { Round } from './progress.ts';
 import { RoundHeader } from './RoundHeader.tsx';
 import { RoundList } from './RoundList.tsx';
-import { registerServiceWorker, takeUpdate } from './register.ts';
+import { registerServiceWorker, takeUpdates } from './register.ts';
 import { ScannedPage } from './ScannedPage.tsx';
 import { StartPage } from './StartPage.tsx';
 import { StopPage } from './StopPage.tsx';
@@ -29,7 +30,7 @@ export function RoundPage() {
   const [theme, chooseTheme] = useNight(stop ?? view?.stops[0]);
   useTitle(w.title);
   useEffect(() => void registerServiceWorker(), []);
-  useUpdateBetweenRounds(state.opened, round);
+  useUpdateBetweenRounds(device, state.opened, round);
 
   const go = useCallback(
     (to: RoundSearch) => {
@@ -73,13 +74,9 @@ export function RoundPage() {
 }
 
 /** A new version of the app takes over only while no round is under way, so that nothing changes in a scout's hands. */
-function useUpdateBetweenRounds(opened: boolean, round: Round | null) {
+function useUpdateBetweenRounds(device: RoundDevice, opened: boolean, round: Round | null) {
   useEffect(() => {
     if (!opened || round !== null) return;
-    let between = true;
-    void takeUpdate(() => between);
-    return () => {
-      between = false;
-    };
-  }, [opened, round]);
+    return takeUpdates(() => device.isBetweenRounds());
+  }, [device, opened, round]);
 }

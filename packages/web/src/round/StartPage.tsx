@@ -102,6 +102,7 @@ function DueStart({ state, device, view }: Start) {
   const stops = order.map((station) => byStation.get(station)!);
   const traps = stops.flatMap((stop) => stop.traps.filter((trap) => isAsked(trap, all)));
   const placed = stops.some(({ latitude }) => latitude !== null);
+  const { fetchedMs } = state.kept!;
 
   const nearest = () => {
     if (!navigator.geolocation) return setFinding('failed');
@@ -187,7 +188,7 @@ function DueStart({ state, device, view }: Start) {
         </section>
       )}
       <p className="hint">
-        {w.start.read(readWhen(state.kept!.fetchedMs))}. {state.failure && w.start.stale}
+        {w.start.read(readWhen(fetchedMs), daysSince(fetchedMs))}. {state.failure && w.start.stale}
       </p>
       <div className="round-foot">
         <Link to="/scout" className="big narrow">
@@ -214,6 +215,9 @@ export function Sign() {
     </svg>
   );
 }
+
+/** Whole days; none when the clock was set back. */
+const daysSince = (ms: number) => Math.max(0, Math.floor((Date.now() - ms) / 86_400_000));
 
 /** `Sat 12 Jul, 07:40`. */
 function readWhen(ms: number): string {

@@ -20,7 +20,7 @@ export function TrapPage(props: Props) {
   const { state, device, on, progress, at, trap, go, tell } = props;
   const saved = savedHere(props);
   const correcting = saved !== null && saved.value !== null;
-  const [draft, setDraft] = useState<Draft>(() => firstDraft(props, saved));
+  const [draft, setDraft] = useState<Draft>(() => device.draft(trap.trapId, on) ?? firstDraft(props, saved));
   const [lacks, setLacks] = useState<ReturnType<typeof missing> | 'failed'>(null);
   const [saving, setSaving] = useState(false);
   const insect = capital(local(trap.insectName));
@@ -29,7 +29,9 @@ export function TrapPage(props: Props) {
 
   const change = (make: (before: Draft) => Draft) => {
     setLacks(null);
-    setDraft(make);
+    const after = make(draft);
+    setDraft(after);
+    void device.keepDraft(trap.trapId, on, after);
   };
   const save = async () => {
     if (saving) return;

@@ -6,7 +6,7 @@ import { openOutbox, THIS_MACHINE } from '../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../sync/types.ts';
 import { roundWords } from '../words/round.ts';
 import { checkFrom, type Draft } from './draft.ts';
-import { type Kept, type KeptScouting, type KeptView, openKept } from './kept.ts';
+import { type Kept, type KeptDraft, type KeptScouting, type KeptView, openKept } from './kept.ts';
 import { type Place, planned, planOrder, type Round, type SkipReason, visitNumber, withTrap } from './progress.ts';
 import { askForFields, askSession } from './server.ts';
 import { ofKind, planSaying, type Saying, standing, type Written, writtenRecords } from './written.ts';
@@ -55,6 +55,7 @@ export class RoundDevice {
   private readonly keptDatabase: Promise<Kept> = openKept();
   private outbox: Outbox | null = null;
   private person: string = THIS_MACHINE;
+  private drafts: Readonly<Record<string, KeptDraft>> = {};
 
   snapshot = (): DeviceState => this.state;
 
@@ -139,6 +140,8 @@ export class RoundDevice {
 
   async end(): Promise<void> {
     await this.keepRound(null);
+    this.drafts = {};
+    await (await this.keptDatabase).set('drafts', undefined);
     await this.refresh();
   }
 
@@ -159,6 +162,23 @@ export class RoundDevice {
       all: true,
       order: [...round.order, ...order.filter((each) => !round.order.includes(each))],
     });
+  }
+
+  /** Asked of what is on disk, because another page of this browser may have begun a round. */
+  isBetweenRounds = async (): Promise<boolean> => (await (await this.keptDatabase).get('round')) === undefined;
+
+  /** What was put in at a trap today and not saved, also before the battery died; null when nothing was. */
+  draft(trapId: string, on: IsoDay): Draft | null {
+    const kept = this.drafts[trapId];
+    return kept?.on === on ? kept.draft : null;
+  }
+
+  /** Null forgets it. */
+  async keepDraft(trapId: string, on: IsoDay, draft: Draft | null): Promise<void> {
+    const { [trapId]: _, ...others } = this.drafts;
+    if (draft === null && !(trapId in this.drafts)) return;
+    this.drafts = draft ? { ...others, [trapId]: { on, draft } } : others;
+    await (await this.keptDatabase).set('drafts', { person: this.person, byTrap: this.drafts });
   }
 
   /**
@@ -188,6 +208,7 @@ export class RoundDevice {
     const { revisions, replaces } = planSaying(sayings, before, written, Date.now());
     await outbox.put(...revisions);
     for (const refused of replaces) await outbox.discard(refused);
+    await this.keepDraft(trapId, now, null);
     if (round && trapId in round.skipped) {
       const { [trapId]: _, ...skipped } = round.skipped;
       await this.keepRound({ ...round, skipped });
@@ -260,12 +281,14 @@ export class RoundDevice {
     this.outbox.subscribe(() => void this.readOutbox());
     await database.set('person', person);
     const own = <T extends { readonly person: string }>(fact: T | undefined): T | null => (fact?.person === person ? fact : null);
-    const [view, round, scouting, walks] = await Promise.all([
+    const [view, round, scouting, walks, drafts] = await Promise.all([
       database.get('view'),
       database.get('round'),
       database.get('scouting'),
       database.get('walks'),
+      database.get('drafts'),
     ]);
+    this.drafts = own(drafts)?.byTrap ?? {};
     this.tell({
       kept: own(view),
       round: own(round),

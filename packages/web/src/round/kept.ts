@@ -2,6 +2,7 @@
 import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
 import { type DBSchema, openDB } from 'idb';
 import type { Walk } from '../scout/walk.ts';
+import type { Draft } from './draft.ts';
 import type { Round } from './progress.ts';
 
 export interface KeptView {
@@ -17,12 +18,19 @@ export interface KeptView {
 /** What may be sampled, with the plans for it. */
 export type KeptScouting = Omit<KeptView, 'view'> & { readonly view: ScoutingView };
 
+export interface KeptDraft {
+  readonly on: IsoDay;
+  readonly draft: Draft;
+}
+
 interface Facts {
   view: KeptView;
   scouting: KeptScouting;
   /** Samples that somebody is taking. */
   walks: readonly Walk[];
   round: Round & { readonly person: string };
+  /** What was put in and not yet saved. */
+  drafts: { readonly person: string; readonly byTrap: Readonly<Record<string, KeptDraft>> };
   /** Who last signed in here. */
   person: string;
 }

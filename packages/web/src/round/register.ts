@@ -1,25 +1,57 @@
 /** The service worker comes with the round: a desk that never walks one stays without. */
 const FILE = '/service-worker.js';
 
+const possible = () => import.meta.env.PROD && 'serviceWorker' in navigator;
+
 export async function registerServiceWorker(): Promise<void> {
-  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  if (!possible()) return;
   // Where it is refused (a private window, plain http), the round works as long as the page stays open.
   await navigator.serviceWorker.register(FILE).catch(() => null);
 }
 
-/** The old version goes only when it has nothing in hand, so it is asked more than once. */
-const ASK_AFTER_MS = [0, 1_000, 3_000, 9_000];
+/** The old version goes only when it has nothing in hand, so it is asked again, each time after a longer while. */
+const FIRST_WAIT_MS = 1_000;
+const LONGER = 3;
 
-/** Lets a version that waits take over, and loads the page anew once it has; asks on only while it `may`. */
-export async function takeUpdate(may: () => boolean): Promise<void> {
-  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  const registration = await navigator.serviceWorker.getRegistration();
-  if (!registration?.active) return;
-  if (!registration.waiting) await registration.update().catch(() => null);
-  if (!registration.waiting) return;
-  navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-  for (const ms of ASK_AFTER_MS) {
-    await new Promise((resolve) => setTimeout(resolve, ms));
-    if (may()) registration.waiting?.postMessage('take-over');
-  }
+/**
+ * Lets a newer version take over as soon as there is one, and loads the page anew once it has. It is looked for now, and
+ * whenever the app is taken up again: a phone may keep it open for weeks.
+ *
+ * @param may whether nothing is under way, on this page or another one
+ * @returns stops it
+ */
+export function takeUpdates(may: () => Promise<boolean>): () => void {
+  if (!possible()) return () => undefined;
+  const { serviceWorker } = navigator;
+  const stopped = new AbortController();
+  const { signal } = stopped;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const ask = async (registration: ServiceWorkerRegistration, waitMs: number) => {
+    clearTimeout(timer);
+    if (signal.aborted || !registration.waiting || !(await may())) return;
+    registration.waiting?.postMessage('take-over');
+    timer = setTimeout(() => void ask(registration, waitMs * LONGER), waitMs);
+  };
+  const follow = (registration: ServiceWorkerRegistration) => {
+    const soon = () => void ask(registration, FIRST_WAIT_MS);
+    registration.installing?.addEventListener('statechange', soon, { signal });
+    soon();
+  };
+  const watch = async () => {
+    const registration = await serviceWorker.getRegistration();
+    if (!registration?.active || signal.aborted) return;
+    const look = () => void registration.update().catch(() => null);
+    registration.addEventListener('updatefound', () => follow(registration), { signal });
+    document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && look(), { signal });
+    follow(registration);
+    look();
+  };
+
+  serviceWorker.addEventListener('controllerchange', () => void may().then((yes) => yes && location.reload()), { signal });
+  void watch();
+  return () => {
+    clearTimeout(timer);
+    stopped.abort();
+  };
 }

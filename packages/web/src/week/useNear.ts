@@ -58,17 +58,25 @@ export function useNear<T extends HTMLElement>(always: boolean) {
   const ref = useRef<T>(null);
   const [near, setNear] = useState(always);
   const [height, setHeight] = useState<number | null>(null);
+  const drawn = useRef(always);
   useEffect(() => {
     const element = ref.current;
     if (always || !element) return;
     const stop = watch(element, ({ isIntersecting, boundingClientRect }) => {
       if (!isIntersecting && element.contains(document.activeElement)) return;
+      // Already so: what waited to make it otherwise need not.
+      if (isIntersecting === drawn.current) return void waiting.delete(element);
       inTurn(element, () => {
+        drawn.current = isIntersecting;
         if (!isIntersecting && boundingClientRect.height > 0) setHeight(boundingClientRect.height);
         setNear(isIntersecting);
       });
     });
-    const forPaper = () => flushSync(() => setNear(true));
+    const forPaper = () => {
+      waiting.delete(element);
+      drawn.current = true;
+      flushSync(() => setNear(true));
+    };
     addEventListener('beforeprint', forPaper);
     return () => {
       stop();

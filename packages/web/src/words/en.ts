@@ -291,6 +291,10 @@ export const en = {
       title: 'This page is not open to you',
       text: 'Your role does not reach it. A coordinator can change that.',
     },
+    outdated: {
+      title: 'A part of this page did not come',
+      text: 'Duskwatch may have been renewed since this page was opened, or there is no signal and this page is not kept here. Load it again when there is signal; what was saved is safe.',
+    },
     noPage: { title: 'There is no such page', text: 'The address leads nowhere. This week is the way in.' },
     broken: {
       title: 'This page broke',

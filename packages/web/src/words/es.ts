@@ -293,6 +293,10 @@ export const es: Words = {
       title: 'Esta página no está abierta para usted',
       text: 'Su papel no llega hasta ella. La coordinación puede cambiarlo.',
     },
+    outdated: {
+      title: 'Una parte de esta página no llegó',
+      text: 'Puede que Duskwatch se haya renovado desde que abrió esta página, o que no haya señal y la página no esté guardada aquí. Vuelva a cargarla cuando haya señal; lo guardado está a salvo.',
+    },
     noPage: { title: 'No existe esa página', text: 'La dirección no lleva a ningún lado. Se entra por Esta semana.' },
     broken: {
       title: 'Esta página se rompió',

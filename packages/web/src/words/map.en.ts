@@ -38,7 +38,7 @@ export const mapEn = {
     attribution: 'Credit to show',
     attributionHint: 'As its provider asks.',
     use: 'Use it',
-    faulty: 'That is no address that begins with https:// or with /.',
+    faulty: 'That is no address that begins with https:// or with /. Plain http:// goes only to this machine.',
     refused: (origin: string) =>
       `This server does not let its pages ask ${origin}. Whoever runs it allows that by starting it with --map-origin ${origin}.`,
     failed: (why: string) => `The base map could not be read: ${why}`,

@@ -46,7 +46,7 @@ export const mapEs: MapWords = {
     attribution: 'Crédito que se muestra',
     attributionHint: 'Como lo pida quien lo ofrece.',
     use: 'Usarlo',
-    faulty: 'Eso no es una dirección que empiece por https:// o por /.',
+    faulty: 'Eso no es una dirección que empiece por https:// o por /. Con http:// solo se llega a este equipo.',
     refused: (origin) =>
       `Este servidor no deja que sus páginas pregunten a ${origin}. Quien lo lleva lo permite arrancándolo con --map-origin ${origin}.`,
     failed: (why) => `El mapa de fondo no se pudo leer: ${why}`,

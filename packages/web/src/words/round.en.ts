@@ -56,7 +56,7 @@ export const roundEn = {
       'Gloves for lures, a fresh pair for each species.',
     ],
     keepOut: (fields: number) => `${plural(fields, 'field', 'fields')} to keep out of today`,
-    read: (when: string) => `read from the server ${when}`,
+    read: (when: string, days: number) => `read from the server ${when}${days > 0 ? `, ${plural(days, 'day', 'days')} old` : ''}`,
     stale: 'What others did since then is not known here.',
     old: (date: string) => `The round of ${date} is not ended.`,
     update: 'A new version of Duskwatch is ready.',

@@ -58,7 +58,7 @@ export const roundEs: RoundWords = {
       'Guantes para los atrayentes, un par nuevo para cada especie.',
     ],
     keepOut: (fields) => `${plural(fields, 'parcela', 'parcelas')} donde hoy no se entra`,
-    read: (when) => `leído del servidor ${when}`,
+    read: (when, days) => `leído del servidor ${when}${days > 0 ? `, hace ${plural(days, 'día', 'días')}` : ''}`,
     stale: 'Lo que otros hicieron después no se sabe aquí.',
     old: (date) => `La ronda del ${date} no está terminada.`,
     update: 'Hay una versión nueva de Duskwatch.',
