@@ -12,11 +12,13 @@ export interface OwnServer {
   stop(): Promise<void>;
 }
 
-/** With accounts, `printed` ends with the code for the first person. */
-export async function startServer(...options: readonly string[]): Promise<OwnServer & { printed(): string }> {
+/** With the demo. With accounts, `printed` ends with the code for the first person. */
+export const startServer = (...options: readonly string[]) => startEmptyServer('--demo', ...options);
+
+export async function startEmptyServer(...options: readonly string[]): Promise<OwnServer & { printed(): string }> {
   const port = await freePort();
   const data = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-own-'));
-  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(port), '--data', data, ...options];
+  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--port', String(port), '--data', data, ...options];
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
   const url = `http://127.0.0.1:${port}`;
   let printed = '';

@@ -12,7 +12,7 @@ import { percentText } from '../format/number.ts';
 import { words } from '../words/index.ts';
 import { CopyButtons } from './CopyButtons.tsx';
 import { DueStrip } from './DueStrip.tsx';
-import { NoFields } from './Empty.tsx';
+import { Beginning, NoFields } from './Empty.tsx';
 import { Filters, VerbFilter } from './Filters.tsx';
 import { selectWeek } from './select.ts';
 import { useKeptEvidence } from './useKeptEvidence.ts';
@@ -65,7 +65,7 @@ export function WeekPage() {
 function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: (part: Partial<WeekSearch>) => void }) {
   const wide = useWide();
   const selection = useMemo(() => selectWeek(view, search), [view, search]);
-  if (view.fields.length === 0) return <NoFields />;
+  if (view.fields.length === 0) return <NoFields view={view} on={search.on} />;
   const sort = search.sort ?? 'farm';
   const body = {
     view,
@@ -78,6 +78,7 @@ function Week({ view, search, change }: { view: WeekView; search: WeekSearch; ch
   const filters = <Filters view={view} search={search} change={change} />;
   return (
     <>
+      <Beginning view={view} on={search.on} />
       <DueStrip view={view} on={search.on} />
       <div className="tools">
         <VerbFilter view={view} search={search} change={change} />

@@ -261,8 +261,6 @@ export const en = {
   },
 
   empty: {
-    title: 'No program here yet',
-    lead: 'Duskwatch turns counts and weather into one verb for each field and insect. There are two ways to begin.',
     demo: 'Look at the demo',
     demoText: 'An invented co-operative with two full seasons and one stopped in mid-July.',
     demoCommand: 'npx duskwatch serve --demo',

@@ -260,8 +260,6 @@ export const es: Words = {
   },
 
   empty: {
-    title: 'Aquí no hay todavía ningún programa',
-    lead: 'Duskwatch convierte conteos y datos del tiempo en un verbo para cada parcela e insecto. Hay dos maneras de empezar.',
     demo: 'Ver la demostración',
     demoText: 'Una cooperativa inventada con dos temporadas completas y otra detenida a mediados de julio.',
     demoCommand: 'npx duskwatch serve --demo',

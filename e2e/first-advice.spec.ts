@@ -1,0 +1,77 @@
+import { PASSWORD } from './accounts.ts';
+import { startEmptyServer } from './own-server.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+
+// A session that is not there yet is answered with 401, which browsers note in the console.
+test.use({ mayComplain: true });
+test.skip(({ isMobile }) => isMobile, 'a program is begun at a desk');
+
+test('from the first start to the first advice, with its evidence', async ({ page, playwright }) => {
+  test.setTimeout(120_000);
+  const server = await startEmptyServer('--accounts');
+  try {
+    await page.goto(server.url);
+    await page.getByLabel('Code from the terminal').fill(/\b[A-Z2-9]{4}(?:-[A-Z2-9]{4})+\b/.exec(server.printed())![0]);
+    await page.getByLabel('Name').fill('Ida Brook');
+    await page.getByLabel('Password of your choice').fill(PASSWORD);
+    await page.getByRole('button', { name: 'Become the coordinator' }).click();
+    await expect(page.getByRole('heading', { name: 'Your first advice' })).toBeVisible();
+    await expect(page.getByText('npx duskwatch import FOLDER')).toBeVisible();
+    expect(await accessibilityProblems(page)).toEqual([]);
+
+    const request = await playwright.request.newContext({
+      baseURL: server.url,
+      storageState: await page.context().storageState(),
+    });
+    const { on } = await weekOf(request);
+    const before = (days: number) => new Date(Date.parse(on) - days * 86_400_000).toISOString().slice(0, 10);
+    const form = page.getByRole('dialog');
+    const box = (name: string) => form.getByLabel(name, { exact: false }).first();
+    const save = async () => {
+      await form.getByRole('button', { name: 'Save', exact: true }).click();
+      await expect(form).toHaveCount(0);
+    };
+
+    await page.getByRole('button', { name: 'Add a field' }).click();
+    await box('Short name').fill('brook-1');
+    await box('Farm').fill('Brook');
+    await box('Field name').fill('Brook Meadow');
+    await box('Crop').fill('sweet-corn');
+    await save();
+
+    await page.getByRole('button', { name: 'Record the stage' }).click();
+    await form.getByText('silk', { exact: true }).click();
+    await save();
+
+    await page.getByRole('button', { name: 'Add a trap' }).click();
+    await box('Trap name').fill('B1');
+    await box('Station').fill('Brook gate');
+    await form.getByLabel('Insect').selectOption('helicoverpa-zea');
+    await form.getByText('mesh cone', { exact: false }).first().click();
+    await box('Hung on').fill(before(7));
+    await expect(form.getByRole('checkbox', { name: 'Brook Meadow' })).toBeChecked();
+    await save();
+
+    await page.getByRole('button', { name: 'Record the lure' }).click();
+    await expect(box('Placed on')).toHaveValue(before(7));
+    await box('Lasts').fill('28');
+    await save();
+
+    await page.getByRole('button', { name: 'Write the check' }).click();
+    await box('Target').fill('63');
+    await save();
+
+    await expect(page.getByRole('heading', { name: 'Your first advice' })).toHaveCount(0);
+    const cell = page.locator('.cell');
+    await expect(cell).toHaveCount(1);
+    await expect(cell).toContainText('Decide');
+    await cell.click();
+    const evidence = page.locator('.open-evidence');
+    await expect(evidence).toContainText('licensed adviser');
+    await evidence.getByText('1 check behind this rate').click();
+    await expect(evidence.getByRole('row').filter({ hasText: 'B1' })).toContainText('63');
+    await expectNoSidewaysScroll(page);
+  } finally {
+    await server.stop();
+  }
+});
