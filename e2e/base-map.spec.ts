@@ -106,6 +106,7 @@ test('a base map that is not there, or is none, is told, and the stations stand 
   });
   await expect(fault).toContainText('notes.pmtiles');
   await expect(page.locator('.station-mark')).toHaveCount(stations);
-  await page.locator('.station-mark').first().click();
+  await page.getByText('Table behind the map').click();
+  await page.locator('.behind .row-button').first().click();
   await expect(page.locator('.chosen-station')).toBeVisible();
 });

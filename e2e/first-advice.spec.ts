@@ -36,29 +36,29 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     await box('Short name').fill('brook-1');
     await box('Farm').fill('Brook');
     await box('Field name').fill('Brook Meadow');
-    await box('Crop').fill('sweet-corn');
+    await box('Crop').fill('sweet corn');
     await save();
 
     await page.getByRole('button', { name: 'Record the stage' }).click();
-    await form.getByText('silk', { exact: true }).click();
+    await form.getByRole('radio', { name: 'silk', exact: true }).check();
     await save();
 
     await page.getByRole('button', { name: 'Add a trap' }).click();
     await box('Trap name').fill('B1');
     await box('Station').fill('Brook gate');
     await form.getByLabel('Insect').selectOption('helicoverpa-zea');
-    await form.getByText('mesh cone', { exact: false }).first().click();
+    await form.getByRole('radio', { name: /mesh cone/i }).check();
     await box('Hung on').fill(before(7));
     await expect(form.getByRole('checkbox', { name: 'Brook Meadow' })).toBeChecked();
     await save();
 
     await page.getByRole('button', { name: 'Record the lure' }).click();
     await expect(box('Placed on')).toHaveValue(before(7));
-    await box('Lasts').fill('28');
+    await box('Lasts, days').fill('28');
     await save();
 
     await page.getByRole('button', { name: 'Write the check' }).click();
-    await box('Target').fill('63');
+    await box('Target moths').fill('63');
     await save();
 
     await expect(page.getByRole('heading', { name: 'Your first advice' })).toHaveCount(0);

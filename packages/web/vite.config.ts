@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { compressed } from './build/compressed.ts';
 import { roundBudget } from './build/round-budget.ts';
 import { serviceWorker } from './build/service-worker.ts';
 
@@ -8,7 +9,7 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 export default defineConfig({
   root: here('.'),
-  plugins: [react(), serviceWorker(here('public')), roundBudget()],
+  plugins: [react(), serviceWorker(here('public')), roundBudget(), compressed()],
   build: {
     outDir: 'dist',
     emptyOutDir: true,

@@ -4,6 +4,7 @@ import swagger from '@fastify/swagger';
 import fastify, { type FastifyInstance } from 'fastify';
 import { jsonSchemaTransform, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { readingDay } from './clock.ts';
+import { compressAnswers } from './compress.ts';
 import { type AccountsOptions, accountsOn } from './people/accounts.ts';
 import { guard, THIS_MACHINE } from './people/guard.ts';
 import { limitRates } from './people/limits.ts';
@@ -82,6 +83,7 @@ export function buildServer({
   secure(app, { thisMachineOnly: accounts === null, mapOrigins });
   refuseForeignWrites(app, accountsOptions?.publicOrigin);
   guard(app, (request) => (accounts ? accounts.sessions.person(request) : Promise.resolve(THIS_MACHINE)));
+  compressAnswers(app);
   app.register(cookie);
   if (accounts) limitRates(app);
   app.register(swagger, {

@@ -16,6 +16,7 @@ export function serveWeb(app: FastifyInstance, webRoot: string): void {
     app.register(fastifyStatic, {
       root: webRoot,
       cacheControl: false,
+      preCompressed: true,
       dotfiles: 'ignore',
       setHeaders: (response, path) => {
         const hashed = path.startsWith(join(webRoot, 'assets'));
