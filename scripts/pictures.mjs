@@ -42,7 +42,7 @@ async function picture(size, viewport, colorScheme) {
   await visit('/', '.cell');
   await save('week');
   await page.locator('.cell.verb-decide').first().click();
-  await page.locator('.open-evidence').waitFor();
+  await page.locator('.open-evidence .evidence-because').waitFor();
   // The cell and its evidence together, clear of the heading that stays on top.
   await page
     .locator('.cell.verb-decide')
