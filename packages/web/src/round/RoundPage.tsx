@@ -30,7 +30,8 @@ export function RoundPage() {
   const [theme, chooseTheme] = useNight(stop ?? view?.stops[0]);
   useTitle(w.title);
   useEffect(() => void registerServiceWorker(), []);
-  useUpdateBetweenRounds(device, state.opened, round);
+  // Not while it reads from the server, either.
+  useUpdateBetweenRounds(device, state.opened && !state.asking, round);
 
   const go = useCallback(
     (to: RoundSearch) => {
@@ -74,9 +75,9 @@ export function RoundPage() {
 }
 
 /** A new version of the app takes over only while no round is under way, so that nothing changes in a scout's hands. */
-function useUpdateBetweenRounds(device: RoundDevice, opened: boolean, round: Round | null) {
+function useUpdateBetweenRounds(device: RoundDevice, idle: boolean, round: Round | null) {
   useEffect(() => {
-    if (!opened || round !== null) return;
+    if (!idle || round !== null) return;
     return takeUpdates(() => device.isBetweenRounds());
-  }, [device, opened, round]);
+  }, [device, idle, round]);
 }

@@ -9,9 +9,13 @@ export async function registerServiceWorker(): Promise<void> {
   await navigator.serviceWorker.register(FILE).catch(() => null);
 }
 
-/** The old version goes only when it has nothing in hand, so it is asked again, each time after a longer while. */
-const FIRST_WAIT_MS = 1_000;
-const LONGER = 3;
+/**
+ * The old version goes only when it has nothing in hand, and Chromium hears only the first asking: a file asked for in
+ * that moment keeps the old one for as long as it is used. So the page is let come to rest before.
+ */
+const REST_MS = 1_500;
+/** Where it was not heard, it is asked again, each time after twice as long. */
+const LONGER = 2;
 
 /**
  * Lets a newer version take over as soon as there is one, and loads the page anew once it has. It is looked for now, and
@@ -27,14 +31,17 @@ export function takeUpdates(may: () => Promise<boolean>): () => void {
   const { signal } = stopped;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const ask = async (registration: ServiceWorkerRegistration, waitMs: number) => {
+  const ask = (registration: ServiceWorkerRegistration, waitMs: number) => {
     clearTimeout(timer);
-    if (signal.aborted || !registration.waiting || !(await may())) return;
-    registration.waiting?.postMessage('take-over');
-    timer = setTimeout(() => void ask(registration, waitMs * LONGER), waitMs);
+    if (signal.aborted || !registration.waiting) return;
+    timer = setTimeout(async () => {
+      if (!(await may()) || signal.aborted) return;
+      registration.waiting?.postMessage('take-over');
+      ask(registration, waitMs * LONGER);
+    }, waitMs);
   };
   const follow = (registration: ServiceWorkerRegistration) => {
-    const soon = () => void ask(registration, FIRST_WAIT_MS);
+    const soon = () => ask(registration, REST_MS);
     registration.installing?.addEventListener('statechange', soon, { signal });
     soon();
   };
