@@ -61,7 +61,8 @@ export function GlGround({ places, children, label }: GroundProps) {
     setCredit('');
     if (base.kind === 'none' && !based.current) return;
     based.current = true;
-    groundOf(base).then(
+    const { lat, lng } = map.current!.getCenter();
+    groundOf(base, { latitude: lat, longitude: lng, zoom: map.current!.getZoom() }).then(
       ({ style, attribution }) => {
         if (gone) return;
         map.current?.setStyle(style, { diff: false });

@@ -3,6 +3,7 @@ import type { StyleSpecification } from 'maplibre-gl';
 import maplibre from 'maplibre-gl/dist/maplibre-gl-csp.js';
 import { FileSource, PMTiles, Protocol, TileType } from 'pmtiles';
 import { addressKind, type BaseMap } from './base-map.ts';
+import { mercator, type Place } from './projection.ts';
 
 const protocol = new Protocol();
 maplibre.addProtocol('pmtiles', protocol.tile);
@@ -25,8 +26,13 @@ export interface Ground {
   readonly attribution: string;
 }
 
+/** What of a map is looked at. */
+export interface Near extends Place {
+  readonly zoom: number;
+}
+
 /** Asks the address once by itself, so that what stands in the way can be told. Rejects with `BaseMapError`. */
-export async function groundOf(base: BaseMap): Promise<Ground> {
+export async function groundOf(base: BaseMap, near: Near): Promise<Ground> {
   if (base.kind === 'none') return { style: PLAIN, attribution: '' };
   if (base.kind === 'file') {
     const archive = new PMTiles(new FileSource(base.file));
@@ -37,8 +43,7 @@ export async function groundOf(base: BaseMap): Promise<Ground> {
   switch (addressKind(address)) {
     case 'tiles': {
       const tiles = [url.origin === location.origin ? `${location.origin}${address}` : address];
-      // The tiles of a region begin below the whole world, which may be missing.
-      await probe(tiles[0]!.replace(/\{[zxy]\}/g, '0'), {}, true);
+      await probe(tileAt(tiles[0]!, near));
       const source = { type: 'raster' as const, tiles, tileSize: 256, attribution };
       return {
         style: { version: 8, sources: { base: source }, layers: [{ id: 'base', type: 'raster', source: 'base' }] },
@@ -54,7 +59,14 @@ export async function groundOf(base: BaseMap): Promise<Ground> {
   }
 }
 
-async function probe(url: string, init: RequestInit = {}, mayBeMissing = false): Promise<void> {
+/** The tile that is looked at: those of a region need not hold the whole world, and MapLibre says nothing of a missing one. */
+function tileAt(template: string, { zoom, ...place }: Near): string {
+  const z = Math.max(0, Math.round(zoom + 1));
+  const [x, y] = mercator(place).map((part) => Math.floor(part * 2 ** z));
+  return template.replace('{z}', String(z)).replace('{x}', String(x)).replace('{y}', String(y));
+}
+
+async function probe(url: string, init: RequestInit = {}): Promise<void> {
   let forbidden: string | null = null;
   const note = ({ blockedURI }: SecurityPolicyViolationEvent) => {
     forbidden = new URL(blockedURI, location.origin).origin;
@@ -62,8 +74,7 @@ async function probe(url: string, init: RequestInit = {}, mayBeMissing = false):
   document.addEventListener('securitypolicyviolation', note);
   try {
     const response = await fetch(url, init);
-    if (!response.ok && !(mayBeMissing && response.status === 404))
-      throw new BaseMapError(`${response.status} ${response.statusText}`.trim());
+    if (!response.ok) throw new BaseMapError(`${response.status} ${response.statusText}`.trim());
   } catch (error) {
     if (error instanceof BaseMapError) throw error;
     // The event comes a moment after the refusal.
