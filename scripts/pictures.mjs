@@ -92,6 +92,9 @@ async function picture(size, viewport, colorScheme) {
   await visit('/people', '.people-page, main');
   await save('people');
   await visit('/rounds', '.rounds-due');
+  await page.getByRole('button', { name: 'Plan the rounds' }).click();
+  await page.locator('.round-sheet').first().waitFor();
+  await save('rounds');
   await visit('/settings', '.settings-page');
   await save('settings');
   await visit('/scouting', '.scouting-table');
