@@ -87,6 +87,12 @@ async function picture(size, viewport, colorScheme) {
   await save('season-budget');
   await visit('/season?part=truth', '.truth-line');
   await save('season-truth');
+  for (const part of ['review', 'years', 'designs', 'lures', 'infestation']) {
+    await visit(`/learn?part=${part}&insect=ostrinia-nubilalis`, '.review h3, .lesson');
+    await save(`learn-${part}`);
+  }
+  await visit('/questions', '.question, .quiet');
+  await save('questions');
   await visit('/conflicts', '.quiet, .conflict');
   await save('conflicts');
   await visit('/people', '.people-page, main');

@@ -26,7 +26,7 @@ export const questionsEn = {
   unknown: '–',
   right: 'It is right',
   correct: 'Correct it',
-  correctLabel: (trap: string, day: string) => `Correct the check of ${trap}, ${day}`,
+  correctLabel: (trap: string, day: string) => `Correct it: the check of ${trap}, ${day}`,
   later: 'Ask later',
   said: { right: 'Kept as answered.', later: 'Asked again in a week.' },
   takeBack: 'Ask again',

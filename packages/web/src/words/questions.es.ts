@@ -28,7 +28,7 @@ export const questionsEs: QuestionsWords = {
   unknown: '–',
   right: 'Está bien',
   correct: 'Corregir',
-  correctLabel: (trap, day) => `Corregir la revisión de ${trap}, ${day}`,
+  correctLabel: (trap, day) => `Corregir: la revisión de ${trap}, ${day}`,
   later: 'Preguntar después',
   said: { right: 'La respuesta queda guardada.', later: 'Se preguntará de nuevo en una semana.' },
   takeBack: 'Preguntar otra vez',

@@ -1,0 +1,102 @@
+import type { QuestionsView, ReviewView } from '../packages/core/src/index.ts';
+import { test } from './own-test.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
+
+/** A first sum over the whole program, on a machine with other work to do. */
+const FIRST_SUM = { timeout: 60_000 };
+
+test.describe.configure({ mode: 'serial' });
+test.setTimeout(150_000);
+
+test('each lesson shows its figures or says what is missing, and passes axe', async ({ page, request }) => {
+  const review: ReviewView = await (await request.get('/api/learn/review')).json();
+  await page.goto('/learn');
+  await expect(page.getByRole('heading', { name: 'Flights' })).toBeVisible(FIRST_SUM);
+  await expect(page.getByText(`Scout ${review.program.calls.given.scout} times`)).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await page.getByLabel('Farm').selectOption('Quernstead');
+  await expect(page.getByRole('heading', { name: /^Quernstead/ })).toBeVisible();
+  await page.getByLabel('A lure').fill('4');
+  await expect(page.getByText(/^Unknown while/)).not.toContainText('A lure;');
+
+  await page.getByRole('link', { name: 'Designs side by side' }).click();
+  await expect(page.getByText(/wire cone catches [\d.]+ times what mesh cone does/)).toBeVisible(FIRST_SUM);
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await page.getByRole('link', { name: 'Lure age' }).click();
+  await expect(page.getByText('catch against a fresh lure').first()).toBeVisible();
+  await page.getByRole('link', { name: 'Years', exact: true }).click();
+  await page.getByLabel('Insect').selectOption('ostrinia-nubilalis');
+  await expect(page.getByText(/^2025 · .*half by/)).toBeVisible();
+  await page.getByRole('radio', { name: 'Heat' }).check();
+  await expect(page.getByText(/degree-days/).first()).toBeVisible();
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await expectNoSidewaysScroll(page);
+});
+
+test('a threshold is used only after a yes, then This week names it, and undo takes it back', async ({ page, request }) => {
+  const advised = async () => {
+    const advice: { insect: string; field: string; rule: { id: string } | null }[] = await (
+      await request.get('/api/advice')
+    ).json();
+    return advice.filter(({ rule }) => rule?.id.startsWith('learned')).map(({ field }) => field);
+  };
+  await page.goto('/learn?part=infestation');
+  await page.getByRole('button', { name: 'Use it as our own rule …' }).click(FIRST_SUM);
+  const asked = page.getByRole('dialog', { name: 'A rule of our own' });
+  await expect(asked).toContainText('A decision is not a treatment.');
+  await expect(asked).toContainText(/Our own: \d+ samples of plants/);
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await asked.getByRole('button', { name: 'No, leave things as they are' }).click();
+  expect(await advised()).toEqual([]);
+
+  await page.getByRole('button', { name: 'Use it as our own rule …' }).click();
+  await asked.getByRole('button', { name: 'Yes, make it our rule' }).click();
+  await expect(page.getByText('The rule is in force.')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText('Undone.')).toBeVisible();
+  expect(await advised()).toEqual([]);
+
+  await page.getByRole('button', { name: 'Use it as our own rule …' }).click(FIRST_SUM);
+  await asked.getByRole('button', { name: 'Yes, make it our rule' }).click();
+  await expect(page.getByText(/made this a rule on/)).toBeVisible(FIRST_SUM);
+  const rules: { revisionId: string; recordId: string; value: { ruleId: string; source: string } }[] = await (
+    await request.get('/api/records/rules')
+  ).json();
+  const own = rules.find(({ value }) => value.ruleId.startsWith('learned'))!;
+  const week = await (await request.get('/api/week')).text();
+  expect(week).toContain(own.value.source);
+});
+
+test('a question opens its check, and once answered is not asked again', async ({ page, request }) => {
+  const questions = async (): Promise<QuestionsView> => (await request.get('/api/questions')).json();
+  const [open] = (await questions()).open;
+  expect(open?.question).toMatchObject({ kind: 'unlikely-count', checks: [{ trapId: 'MA3-ON-26' }] });
+  await page.goto('/');
+  await page.getByRole('link', { name: /^Questions 1/ }).click(FIRST_SUM);
+  await expect(page.getByRole('heading', { name: 'An unlikely count' })).toBeVisible();
+  await page.getByText('Evidence', { exact: true }).click();
+  await page.getByRole('button', { name: /^Correct it: the check of MA3-ON-26/ }).click();
+  await expect(page.getByRole('dialog', { name: 'Edit the check' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await expectNoSidewaysScroll(page);
+  await page.getByRole('button', { name: 'It is right' }).click();
+  await expect(page.getByRole('heading', { name: 'Nothing to ask' })).toBeVisible(FIRST_SUM);
+  expect((await questions()).open).toEqual([]);
+  await page.reload();
+  await expect(page.getByText(/it is right$/)).toBeVisible();
+  await page.getByRole('button', { name: 'Ask again' }).click();
+  await expect(page.getByRole('button', { name: 'It is right' })).toBeVisible(FIRST_SUM);
+});
+
+test('speaks Spanish throughout', async ({ browser, server }) => {
+  const context = await browser.newContext({ locale: 'es-MX', baseURL: server.url });
+  const page = await context.newPage();
+  await page.goto('/learn?part=infestation');
+  await expect(page.getByRole('heading', { name: 'Aprender' })).toBeVisible();
+  await expect(page.getByText(/la captura habla del cultivo/i)).toBeVisible(FIRST_SUM);
+  await page.goto('/questions');
+  await expect(page.getByRole('heading', { name: 'Un conteo poco probable' })).toBeVisible(FIRST_SUM);
+  await context.close();
+});
