@@ -1,26 +1,182 @@
-import { accessibilityProblems, expect, test, weekOf } from './page.ts';
+import type { Page } from '@playwright/test';
+import { startWithAccounts } from './accounts.ts';
+import { test as ownTest } from './own-test.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+import { SURFACES, unfold } from './surfaces.ts';
 
-for (const theme of ['light', 'dark'] as const) {
-  test.describe(`the ${theme} theme`, () => {
-    test.use({ colorScheme: theme });
+const everywhere = test.extend({ mayComplain: [true, { option: true }] });
 
-    test('This week, with evidence and every list open, passes axe', async ({ page }) => {
-      await page.goto('/');
-      await page.locator('.cell.verb-decide').first().click();
-      await expect(page.locator('.open-evidence')).toBeVisible();
-      for (const summary of await page.locator('summary:visible').all()) await summary.click();
-      expect(await accessibilityProblems(page)).toEqual([]);
-    });
+/** By night only colours differ. */
+async function passesInBothThemes(page: Page, within?: string) {
+  expect(await accessibilityProblems(page, within), 'by day').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await accessibilityProblems(page, within, { coloursOnly: true }), 'by night').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'light' });
+}
 
-    test('a field page, with every table open, passes axe', async ({ page, request }) => {
-      const { due } = await weekOf(request);
-      await page.goto(`/fields/${due.decisions[0]!.fieldId}`);
-      await expect(page.getByRole('slider').first()).toBeVisible();
-      for (const summary of await page.locator('summary:visible').all()) await summary.click();
-      expect(await accessibilityProblems(page)).toEqual([]);
-    });
+for (const surface of SURFACES) {
+  const { name, path, ready, open = [] } = surface;
+  everywhere(`${name}: passes axe by day and by night, with all open`, async ({ page, request }) => {
+    everywhere.setTimeout(120_000);
+    await page.goto(path(await weekOf(request)));
+    await expect(page.locator(ready).first()).toBeVisible();
+    await unfold(page, surface);
+    await passesInBothThemes(page);
+    for (const step of open) {
+      await step(page);
+      await passesInBothThemes(page, (await page.locator('dialog[open]').count()) ? 'dialog[open]' : '.open-evidence');
+    }
   });
 }
+
+/** Text that its own box cuts off, or that runs over the edge of the window. */
+const cutOff = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('main *, header *, nav *, dialog[open] *')].flatMap((element) => {
+      const own = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '');
+      const { width, height, left, right } = element.getBoundingClientRect();
+      if (!own || width < 2 || height < 2 || element.closest('.unseen, .skip, .behind-scroll, svg, option, select')) return [];
+      const { overflowX, overflowY } = getComputedStyle(element);
+      const hidden =
+        (overflowX !== 'visible' && element.scrollWidth > element.clientWidth + 1) ||
+        (overflowY !== 'visible' && element.scrollHeight > element.clientHeight + 2);
+      // What scrolls sideways in a box of its own may stand outside of the window.
+      let box = element.parentElement;
+      while (box && !/auto|scroll/.test(getComputedStyle(box).overflowX)) box = box.parentElement;
+      const scrolls = box !== null;
+      const outside = !scrolls && (left < -1 || right > innerWidth + 1);
+      return hidden || outside ? [`${element.tagName}.${element.className}: ${element.textContent!.trim().slice(0, 60)}`] : [];
+    }),
+  );
+
+everywhere.describe('at 200 % and in a window 320 pixels wide', () => {
+  everywhere.skip(({ isMobile }) => isMobile, 'a desk’s window made small');
+  for (const [size, viewport, locale] of [
+    ['twice as large', { width: 720, height: 450 }, 'en-US'],
+    ['320 wide, in Spanish', { width: 320, height: 640 }, 'es-MX'],
+  ] as const)
+    everywhere(`nothing is cut off and nothing scrolls sideways: ${size}`, async ({ browser, request, baseURL }) => {
+      everywhere.setTimeout(150_000);
+      const week = await weekOf(request);
+      const page = await browser.newPage({ viewport, deviceScaleFactor: 2, locale, baseURL: baseURL! });
+      for (const surface of SURFACES) {
+        const { name, path, ready, open = [] } = surface;
+        await page.goto(path(week));
+        await expect(page.locator(ready).first()).toBeVisible();
+        await unfold(page, surface);
+        await expectNoSidewaysScroll(page);
+        expect.soft(await cutOff(page), name).toEqual([]);
+        for (const step of open) {
+          await step(page);
+          expect.soft(await cutOff(page), name).toEqual([]);
+        }
+      }
+      await page.close();
+    });
+});
+
+ownTest('keys alone lead from this week to the evidence, the field, a sample, and back out of it', async ({ page, isMobile }) => {
+  ownTest.skip(isMobile, 'a phone has no keys');
+  const focused = () => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 200) ?? '');
+  /** Tabs until what is wanted has the focus. */
+  const tabTo = async (wanted: string) => {
+    for (let tabs = 0; tabs < 250; tabs++) {
+      if (await page.evaluate((selector) => document.activeElement?.matches(selector) ?? false, wanted)) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`no key reaches ${wanted}; the focus is on ${await focused()}`);
+  };
+  await page.goto('/');
+  await expect(page.locator('.cell.verb-decide').first()).toBeVisible();
+  await tabTo('.cell.verb-decide, .cell.verb-decide *');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.open-evidence')).toBeFocused();
+  await tabTo('.evidence-foot a');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('svg.rate').first()).toBeVisible();
+  await tabTo('.field-records .actions button:nth-of-type(2)');
+  await page.keyboard.press('Enter');
+  const dialog = page.locator('dialog.panel[open]');
+  await expect(dialog).toBeVisible();
+  await tabTo('[data-name="unitsInfested"] input');
+  await page.keyboard.type('1');
+  await tabTo('dialog form button[type="submit"]');
+  await page.keyboard.press('Enter');
+  await expect(dialog).toHaveCount(0);
+  expect(await focused()).toContain('Sample');
+  const undo = page.getByRole('button', { name: 'Undo' });
+  await expect(undo).toBeVisible();
+  await tabTo('.desk-toast button');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Undone.')).toBeVisible();
+});
+
+everywhere('the pages of people pass axe for whoever is not signed in yet', async ({ page, playwright, isMobile }) => {
+  everywhere.skip(isMobile, 'once is enough');
+  const server = await startWithAccounts();
+  try {
+    await page.goto(`${server.url}/first`);
+    await expect(page.locator('main h1')).toBeVisible();
+    await passesInBothThemes(page);
+    const coordinator = await playwright.request.newContext();
+    await server.first(coordinator, 'Ida Brook', server.code());
+    const link = await server.invite(coordinator, 'scout');
+    for (const path of ['/sign-in', link]) {
+      await page.goto(`${server.url}${path}`);
+      await expect(page.locator('main h1')).toBeVisible();
+      await passesInBothThemes(page);
+      await page.locator('main form button[type="submit"]').click();
+      await passesInBothThemes(page);
+    }
+    await coordinator.dispose();
+  } finally {
+    await server.stop();
+  }
+});
+
+interface Shift extends PerformanceEntry {
+  readonly value: number;
+  readonly hadRecentInput: boolean;
+}
+
+for (const path of ['/', '/traps', '/fields/quernstead-kiln', '/settings'])
+  test(`${path} stays where it was drawn while it loads`, async ({ page }) => {
+    await page.addInitScript(() => {
+      const shifts: Shift[] = [];
+      Object.assign(window, { shifts });
+      new PerformanceObserver((list) => shifts.push(...(list.getEntries() as Shift[]))).observe({
+        type: 'layout-shift',
+        buffered: true,
+      });
+    });
+    await page.goto(path);
+    await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
+    await expect(page.locator('main h1')).toBeVisible();
+    await page.waitForLoadState('networkidle');
+    const moved = await page.evaluate(() =>
+      (window as unknown as { shifts: Shift[] }).shifts
+        .filter(({ hadRecentInput }) => !hadRecentInput)
+        .reduce((sum, { value }) => sum + value, 0),
+    );
+    expect(moved).toBeLessThan(0.05);
+  });
+
+test('nothing moves for whoever asked for less motion', async ({ page, request }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(`/fields/${(await weekOf(request)).due.decisions[0]!.fieldId}`);
+  await expect(page.locator('svg.rate').first()).toBeVisible();
+  const moving = await page.evaluate(() => document.getAnimations().filter(({ playState }) => playState === 'running').length);
+  expect(moving).toBe(0);
+  const slow = await page.evaluate(() =>
+    [...document.querySelectorAll('*')]
+      .filter((element) => {
+        const { transitionDuration, animationDuration } = getComputedStyle(element);
+        return [transitionDuration, animationDuration].some((each) => Number.parseFloat(each) > 0.01);
+      })
+      .map((element) => element.className),
+  );
+  expect(slow).toEqual([]);
+});
 
 test('the theme chosen by hand outlives a reload', async ({ page }) => {
   await page.goto('/');

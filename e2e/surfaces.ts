@@ -37,6 +37,8 @@ export async function unfold(page: Page, { unfold: which = 'details' }: Surface)
     }, which);
 }
 
+const scoutingOf = ({ fieldId, insect }: { fieldId: string; insect: string }) => `/fields/${fieldId}/scouting/${insect}`;
+
 export const SURFACES: readonly Surface[] = [
   {
     name: 'this week, with evidence',
@@ -76,5 +78,13 @@ export const SURFACES: readonly Surface[] = [
   { name: 'no such field', path: () => '/fields/nowhere', ready: 'main h1' },
   { name: 'no such trap', path: () => '/traps/nowhere', ready: 'main h1' },
   { name: 'a link to join that is spent', path: () => '/join/AAAAAAAAAAAAAAAAAAAAAA', ready: 'main h1' },
+  { name: 'flights', path: () => '/flights', ready: 'main table, .absent' },
+  { name: 'a season planned', path: () => '/season', ready: 'main h2' },
+  { name: 'rounds planned', path: () => '/rounds', ready: 'main h1' },
+  { name: 'scouting plans', path: () => '/scouting', ready: 'main h1' },
+  { name: 'one scouting plan', path: ({ due }) => scoutingOf(due.decisions[0]!), ready: 'main svg' },
+  { name: 'what was learned', path: () => '/learn', ready: 'main h2' },
+  { name: 'questions', path: () => '/questions', ready: 'main h1' },
+  { name: 'scouting on a phone', path: () => '/scout', ready: 'main h1' },
   { name: 'the start of a round', path: () => '/round', ready: 'main h1' },
 ];

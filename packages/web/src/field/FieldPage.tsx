@@ -61,7 +61,7 @@ export function FieldPage() {
         )}
       </div>
       {view && <FieldRecords view={view} />}
-      {view && <OwnForecast source={flights.data?.weatherSource ?? null} on={view.on} />}
+      {view && <OwnForecast source={flights.data?.weatherSource} on={view.on} />}
       {view ? (
         <Seasons view={view} flights={flights} key={view.field.fieldId} />
       ) : (
@@ -89,18 +89,18 @@ const isAway = (insect: FieldInsectView) =>
 
 const urgency = (insect: FieldInsectView) => `${VERBS.indexOf(insect.advice.verb)}|${insect.advice.by ?? '9999'}`;
 
-/** Somebody's own weather forecast, where there is a source it can be for. */
-function OwnForecast({ source, on }: { source: string | null; on: string }) {
+/** Somebody's own weather forecast, where there is a source it can be for; `source` undefined: not known yet. */
+function OwnForecast({ source, on }: { source: string | null | undefined; on: string }) {
   const [unit] = useTemperatureUnit();
   const [open, show] = useState(false);
   const mayWrite = useMayWrite();
   if (source === null || !mayWrite('weather')) return null;
   return (
     <p className="actions own-forecast">
-      <button type="button" className="button" onClick={() => show(true)}>
+      <button type="button" className="button" disabled={!source} onClick={() => show(true)}>
         {flightsWords.forecast.enter}
       </button>
-      {open && <ForecastForm source={source} on={on} unit={unit} close={() => show(false)} />}
+      {open && source && <ForecastForm source={source} on={on} unit={unit} close={() => show(false)} />}
     </p>
   );
 }
@@ -118,15 +118,17 @@ function Seasons({ view, flights }: { view: FieldView; flights: Flights }) {
   return (
     <>
       <Legend />
-      {!flights.data && !flights.error && <p className="fitting">{flightsWords.fitting}</p>}
-      {flights.error && (
-        <p className="fitting" role="status">
-          {flightsWords.failed}{' '}
-          <button type="button" className="plain-button" onClick={() => void flights.refetch()}>
-            {flightsWords.again}
-          </button>
-        </p>
-      )}
+      <p className="fitting" role="status">
+        {!flights.data && !flights.error && flightsWords.fitting}
+        {flights.error && (
+          <>
+            {flightsWords.failed}{' '}
+            <button type="button" className="plain-button" onClick={() => void flights.refetch()}>
+              {flightsWords.again}
+            </button>
+          </>
+        )}
+      </p>
       {here.map((insect) => (
         <InsectSeason
           key={insect.insect.id}

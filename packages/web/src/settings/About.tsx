@@ -5,7 +5,7 @@ import { sessionQuery } from '../api/session.ts';
 import { longDay } from '../format/day.ts';
 import { countText } from '../format/number.ts';
 import { settingsWords } from '../words/settings.ts';
-import { Setting } from './Setting.tsx';
+import { NOT_YET, Setting } from './Setting.tsx';
 
 /** Which Duskwatch this is, what the program holds, and how to keep it safe. */
 export function About() {
@@ -20,25 +20,25 @@ export function About() {
           <b>{w.about.version(version)}</b>. {w.about.licence}
         </p>
         <p className="key">{w.about.safety}</p>
-        {program && week && (
-          <dl className="counts">
-            <dt>{w.about.program}</dt>
-            <dd>{program.name}</dd>
-            <dt>{w.about.data}</dt>
-            <dd>
-              {[
-                `${countText(week.fields.length)} ${w.about.fields}`,
-                `${countText(program.farms.length)} ${w.about.farms}`,
-                `${countText(program.crops.length)} ${w.about.crops}`,
-                `${countText(program.insects.length)} ${w.about.insects}`,
-              ].join(' · ')}
-            </dd>
-            <dt>{w.about.countsTo}</dt>
-            <dd>{week.countsTo ? longDay(week.countsTo) : w.about.none}</dd>
-            <dt>{w.about.weatherTo}</dt>
-            <dd>{week.weatherTo ? longDay(week.weatherTo) : w.about.none}</dd>
-          </dl>
-        )}
+        <dl className="counts" aria-busy={!program || !week}>
+          <dt>{w.about.program}</dt>
+          <dd>{program?.name ?? NOT_YET}</dd>
+          <dt>{w.about.data}</dt>
+          <dd>
+            {program && week
+              ? [
+                  `${countText(week.fields.length)} ${w.about.fields}`,
+                  `${countText(program.farms.length)} ${w.about.farms}`,
+                  `${countText(program.crops.length)} ${w.about.crops}`,
+                  `${countText(program.insects.length)} ${w.about.insects}`,
+                ].join(' · ')
+              : NOT_YET}
+          </dd>
+          <dt>{w.about.countsTo}</dt>
+          <dd>{week ? (week.countsTo ? longDay(week.countsTo) : w.about.none) : NOT_YET}</dd>
+          <dt>{w.about.weatherTo}</dt>
+          <dd>{week ? (week.weatherTo ? longDay(week.weatherTo) : w.about.none) : NOT_YET}</dd>
+        </dl>
       </Setting>
       {session?.person?.role === 'coordinator' && (
         <Setting title={w.backup.title}>

@@ -5,7 +5,7 @@ import { sessionQuery } from '../api/session.ts';
 import { longDay } from '../format/day.ts';
 import { copyText } from '../week/copy.ts';
 import { settingsWords } from '../words/settings.ts';
-import { Setting } from './Setting.tsx';
+import { NOT_YET, Setting } from './Setting.tsx';
 
 interface Feed {
   readonly madeAt: string | null;
@@ -24,7 +24,7 @@ export function Calendar() {
   });
   const [address, show] = useState<string | null>(null);
   const [said, say] = useState('');
-  if (!mayHave || !feed) return null;
+  if (!mayHave) return null;
   const attempt = async (what: () => Promise<string | null>) => {
     try {
       show(await what());
@@ -54,12 +54,12 @@ export function Calendar() {
           </button>
         </p>
       )}
-      <p>{feed.madeAt === null ? w.none : w.since(longDay(feed.madeAt.slice(0, 10)))}</p>
+      <p>{feed ? (feed.madeAt === null ? w.none : w.since(longDay(feed.madeAt.slice(0, 10)))) : NOT_YET}</p>
       <p className="actions">
-        <button type="button" className="button" onClick={() => void make()}>
-          {feed.madeAt === null ? w.make : w.another}
+        <button type="button" className="button" disabled={!feed} onClick={() => void make()}>
+          {feed && feed.madeAt !== null ? w.another : w.make}
         </button>
-        {feed.madeAt !== null && (
+        {feed && feed.madeAt !== null && (
           <button type="button" className="button" onClick={() => void revoke()}>
             {w.revoke}
           </button>

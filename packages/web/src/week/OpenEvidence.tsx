@@ -63,7 +63,11 @@ export function OpenEvidence(props: {
           foot={
             <>
               {advice.verb !== 'none' && (
-                <Link to="/fields/$fieldId/scouting/$insect" params={{ fieldId: field.fieldId, insect: insect.id }} search={{ on }}>
+                <Link
+                  to="/fields/$fieldId/scouting/$insect"
+                  params={{ fieldId: field.fieldId, insect: insect.id }}
+                  search={{ on }}
+                >
                   {words.evidence.scouting}
                 </Link>
               )}
