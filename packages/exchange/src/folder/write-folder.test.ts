@@ -24,6 +24,7 @@ describe('writing over a folder', () => {
     const program = await soundProgram();
     await writeProgramFolder({ ...program, stages: [], rules: [] }, dir);
     const expected = [
+      'answers',
       'checks',
       'fields',
       'lures',
