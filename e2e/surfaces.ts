@@ -78,7 +78,7 @@ export const SURFACES: readonly Surface[] = [
   { name: 'no such field', path: () => '/fields/nowhere', ready: 'main h1' },
   { name: 'no such trap', path: () => '/traps/nowhere', ready: 'main h1' },
   { name: 'a link to join that is spent', path: () => '/join/AAAAAAAAAAAAAAAAAAAAAA', ready: 'main h1' },
-  { name: 'flights', path: () => '/flights', ready: 'main table, .absent' },
+  { name: 'flights', path: () => '/flights', ready: 'main[aria-busy="false"] table' },
   { name: 'a season planned', path: () => '/season', ready: 'main h2' },
   { name: 'rounds planned', path: () => '/rounds', ready: 'main h1' },
   { name: 'scouting plans', path: () => '/scouting', ready: 'main h1' },

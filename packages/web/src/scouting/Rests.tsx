@@ -10,8 +10,8 @@ export function Rests({ plan }: { plan: ScoutingPlan }) {
   const wording = useWording();
   const c = w.restsColumns;
   return (
-    <section className="plan-rests" aria-labelledby="rests">
-      <h2 id="rests">{w.rests(plan.assumed.length)}</h2>
+    <div className="plan-rests">
+      <h2>{w.rests(plan.assumed.length)}</h2>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
       <section className="behind-scroll" aria-label={w.rests(plan.assumed.length)} tabIndex={0}>
         <table className="figures">
@@ -39,6 +39,6 @@ export function Rests({ plan }: { plan: ScoutingPlan }) {
       </section>
       <h3>{w.basis}</h3>
       <p className="key">{w.method}</p>
-    </section>
+    </div>
   );
 }
