@@ -1,7 +1,7 @@
 import type { APIRequestContext } from '@playwright/test';
-import type { FieldFlightsView, FlightRows } from '../packages/core/src/index.ts';
+import type { Advice, FieldFlightsView, FlightRows } from '../packages/core/src/index.ts';
 import { figure, percent } from '../packages/core/src/index.ts';
-import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, test } from './page.ts';
 
 async function allRows(request: APIRequestContext) {
   const rows: FlightRows['rows'][number][] = [];
@@ -38,16 +38,15 @@ test('a field with two flights shows how far each has come, and reads them out b
 });
 
 test('a Scout led by the moths caught says what to look for, where, and from which nights', async ({ page, request }) => {
-  const { fields, insects } = await weekOf(request);
-  const cells = fields.flatMap((field) => field.cells.map((cell, index) => ({ field, cell, insect: insects[index]! })));
-  const found = cells.find(({ cell }) => cell.advice.verb === 'scout' && cell.advice.because[0]?.kind === 'larvae')!;
-  await page.goto(`/fields/${found.field.fieldId}`);
-  const section = page.locator(`[id="${found.insect.id}"]`);
+  const advice: readonly Advice[] = await (await request.get('/api/advice')).json();
+  const found = advice.find(({ verb, because }) => verb === 'scout' && because[0]?.kind === 'larvae')!;
+  await page.goto(`/fields/${found.field}`);
+  const section = page.locator(`[id="${found.insect}"]`);
   await expect(section.locator('.insect-sentence')).toContainText(/larvae/);
   await expect(section).toContainText(/moths caught from .+ to .+: their offspring in the field/);
   await expect(section).toContainText('Where to look:');
   await section.getByText('Table of catches and their offspring').click();
-  const { larvae } = (await flightsOf(request, found.field.fieldId)).insects.find(({ insect }) => insect === found.insect.id)!;
+  const { larvae } = (await flightsOf(request, found.field)).insects.find(({ insect }) => insect === found.insect)!;
   await expect(section.getByRole('region', { name: /^Table of catches/ }).locator('tbody tr')).toHaveCount(larvae!.rows.length);
   for (const summary of await section.locator('summary:visible').all())
     if ((await summary.locator('..').getAttribute('open')) === null) await summary.click();
