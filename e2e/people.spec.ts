@@ -14,7 +14,16 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => server.stop());
 
-const pages = (page: import('@playwright/test').Page) => page.getByRole('navigation', { name: 'Pages' }).getByRole('link');
+/** Questions come and go. */
+const pages = (page: import('@playwright/test').Page) =>
+  page
+    .getByRole('navigation', { name: 'Pages' })
+    .getByRole('link')
+    .filter({ hasNotText: /^Questions/ });
+
+const FOR_GROWERS = ['This week', 'Traps', 'Flights', 'Map', 'Scouting', 'Learn', 'Settings'];
+const FOR_SCOUTS = FOR_GROWERS.toSpliced(5, 0, 'Round', 'Season');
+const FOR_COORDINATORS = [...FOR_SCOUTS.toSpliced(7, 0, 'Plan rounds').slice(0, -1), 'People', 'Settings'];
 
 test('the code from the terminal makes the first coordinator, who comes to this week', async ({ page }) => {
   await page.goto(server.url);
@@ -34,7 +43,7 @@ test('the code from the terminal makes the first coordinator, who comes to this 
   await page.getByLabel('Code from the terminal').fill(server.code());
   await page.getByRole('button', { name: 'Become the coordinator' }).click();
   await expect(page.locator('.cell').first()).toBeVisible();
-  await expect(pages(page)).toHaveText(['This week', 'Traps', 'Map', 'Round', 'People', 'Settings']);
+  await expect(pages(page)).toHaveText(FOR_COORDINATORS);
 });
 
 test('a wrong password is told in a way that helps, and a right one opens the page that was asked for', async ({ page }) => {
@@ -69,7 +78,7 @@ test('a grower joins by a link, sees own farms and nothing of others', async ({ 
   await expect(page.locator('.cell').first()).toBeVisible();
   await expect(page.getByText(own).locator('visible=true').first()).toBeVisible();
   await expect(page.getByText(other)).toHaveCount(0);
-  await expect(pages(page)).toHaveText(['This week', 'Traps', 'Map', 'Settings']);
+  await expect(pages(page)).toHaveText(FOR_GROWERS);
   await page.goto(`${server.url}/people`);
   await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
   await context.clearCookies();
@@ -81,7 +90,7 @@ test('a scout reaches the round, a reader no place', async ({ browser, playwrigh
   const coordinator = await playwright.request.newContext();
   await server.signIn(coordinator, 'Ida Brook');
   for (const [role, name, expected] of [
-    ['scout', 'Tom Marsh', ['This week', 'Traps', 'Map', 'Round', 'Settings']],
+    ['scout', 'Tom Marsh', FOR_SCOUTS],
     ['reader', 'Sam Quill', ['This week', 'Settings']],
   ] as const) {
     const context = await browser.newContext({ viewport, locale: 'en-US' });
