@@ -91,7 +91,7 @@ ownTest('keys alone lead from this week to the evidence, the field, a sample, an
   await tabTo('.cell.verb-decide, .cell.verb-decide *');
   await page.keyboard.press('Enter');
   await expect(page.locator('.open-evidence')).toBeFocused();
-  await tabTo('.evidence-foot a');
+  await tabTo('.evidence-foot a:not([href*="scouting"])');
   await page.keyboard.press('Enter');
   await expect(page.locator('svg.rate').first()).toBeVisible();
   await tabTo('.field-records .actions button:nth-of-type(2)');

@@ -103,10 +103,8 @@ test.describe('what goes wrong', () => {
   test('a program with no fields teaches how to begin', async ({ page, request }) => {
     const week = await weekOf(request);
     await page.route('**/api/week**', (route) => route.fulfill({ json: { ...week, countsTo: null, fields: [] } }));
-    await page.route('**/api/program', async (route) => {
-      const response = await route.fetch();
-      await route.fulfill({ response, json: { ...(await response.json()), farms: [] } });
-    });
+    const program = await (await request.get('/api/program')).json();
+    await page.route('**/api/program', (route) => route.fulfill({ json: { ...program, farms: [] } }));
     await page.goto('/');
     await expect(page.getByRole('heading', { name: 'Your first advice' })).toBeVisible();
     await expect(page.getByText('duskwatch import')).toBeVisible();
