@@ -77,6 +77,8 @@ everywhere.describe('at 200 % and in a window 320 pixels wide', () => {
 
 ownTest('keys alone lead from this week to the evidence, the field, a sample, and back out of it', async ({ page, isMobile }) => {
   ownTest.skip(isMobile, 'a phone has no keys');
+  // A key at a time.
+  ownTest.setTimeout(150_000);
   const focused = () => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 200) ?? '');
   /** Tabs until what is wanted has the focus. */
   const tabTo = async (wanted: string) => {
