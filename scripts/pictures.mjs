@@ -108,6 +108,8 @@ async function picture(size, viewport, colorScheme) {
   await page.locator('.scouting-table a').first().click();
   await page.locator('.plan-svg').first().waitFor();
   await save('scouting-plan');
+  await visit('/scout', 'main h1');
+  await save('scout');
   await visit('/round', 'main h1');
   await page.getByRole('button', { name: 'Start the round' }).waitFor();
   await save('round-start');

@@ -20,9 +20,9 @@ const RESTS_ON_RECORDS = [
   'program',
   'season',
   'season-truth',
-  'learn',
-  'questions',
 ];
+/** These too, and they take the server long: nobody waits for them. */
+const LONG_SUMS = ['learn', 'questions'];
 
 /** Resolves to whether the changes are kept; false when the server or the browser refused them. */
 export type Say = (text: string, ...changes: readonly Change[]) => Promise<boolean>;
@@ -31,8 +31,12 @@ export function useSay(): Say {
   const w = recordWords.toast;
   const queries = useQueryClient();
   const navigate = useNavigate();
-  const readAnew = () =>
-    queries.invalidateQueries({ predicate: ({ queryKey }) => RESTS_ON_RECORDS.includes(String(queryKey[0])) });
+  const readAnew = () => {
+    const among = (names: readonly string[]) =>
+      queries.invalidateQueries({ predicate: ({ queryKey }) => names.includes(String(queryKey[0])) });
+    void among(LONG_SUMS);
+    return among(RESTS_ON_RECORDS);
+  };
 
   const told = async (text: string, written: Written, undoable: boolean): Promise<boolean> => {
     if (written.outcome === 'refused') {
