@@ -54,7 +54,14 @@ const sample: SampleRecord = {
   unitsInfested: 30,
   totalCount: null,
 };
-const weather = { sourceId: 'yard', date: '2026-06-01', tminC: 20, tmaxC: 10, forecastMadeOn: '2026-06-02' };
+const weather = {
+  sourceId: 'yard',
+  date: '2026-06-01',
+  tminC: 20,
+  tmaxC: 10,
+  precipitationMm: null,
+  forecastMadeOn: '2026-06-02',
+};
 
 const faulty: Partial<Program> = {
   fields: [field, field],
