@@ -4,19 +4,11 @@ import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import type { CheckRecord, TrapRecord } from '../packages/core/src/index.ts';
 import { PASSWORD, startWithAccounts } from './accounts.ts';
-import { type OwnServer, startServer } from './own-server.ts';
-import { test as base, expect } from './page.ts';
+import { freshTest as test } from './own-test.ts';
+import { expect } from './page.ts';
 import { allSent, count, next, openNext, passWarning, records, roundOf, saveAndGo, say, startRound, trapNow } from './round.ts';
 
 /** What goes wrong on the way, each on a program of its own. */
-const test = base.extend<{ server: OwnServer }>({
-  server: async ({ playwright: _ }, use) => {
-    const server = await startServer();
-    await use(server);
-    await server.stop();
-  },
-  baseURL: async ({ server }, use) => use(server.url),
-});
 test.use({ mayComplain: true });
 test.skip(({ isMobile }) => !isMobile, 'the round is for phones');
 

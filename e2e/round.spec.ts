@@ -1,7 +1,7 @@
 import type { APIRequestContext, Page } from '@playwright/test';
 import type { CheckRecord, TrapRecord } from '../packages/core/src/index.ts';
-import { type OwnServer, startServer } from './own-server.ts';
-import { accessibilityProblems, test as base, expect, expectNoSidewaysScroll } from './page.ts';
+import { freshTest as test } from './own-test.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 import {
   allSent,
   count,
@@ -19,14 +19,6 @@ import {
 } from './round.ts';
 
 /** The round writes, so each test has a program of its own; and it works without a network, which a console complains of. */
-const test = base.extend<{ server: OwnServer }>({
-  server: async ({ playwright: _ }, use) => {
-    const server = await startServer();
-    await use(server);
-    await server.stop();
-  },
-  baseURL: async ({ server }, use) => use(server.url),
-});
 test.use({ mayComplain: true });
 test.skip(({ isMobile }) => !isMobile, 'the round is for phones');
 

@@ -1,22 +1,11 @@
-import type { APIRequestContext, Page } from '@playwright/test';
-import type { RoundView } from '../packages/core/src/index.ts';
-import { type OwnServer, startServer } from './own-server.ts';
-import { test as base, expect } from './page.ts';
+import type { Page } from '@playwright/test';
+import { freshTest as test } from './own-test.ts';
+import { expect } from './page.ts';
+import { roundOf, save } from './round.ts';
 
-const test = base.extend<{ server: OwnServer }>({
-  server: async ({ playwright: _ }, use) => {
-    const server = await startServer();
-    await use(server);
-    await server.stop();
-  },
-  baseURL: async ({ server }, use) => use(server.url),
-});
 // Without a network, a console complains.
 test.use({ mayComplain: true });
 test.skip(({ isMobile }) => !isMobile, 'codes are scanned with a phone');
-
-const roundOf = async (request: APIRequestContext): Promise<RoundView> => (await request.get('/api/round')).json();
-const save = (page: Page) => page.getByRole('button', { name: /^Save/ });
 
 /** The round is kept here, and the phone then has no signal. */
 async function keptOffline(page: Page) {

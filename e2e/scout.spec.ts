@@ -1,17 +1,9 @@
 import type { APIRequestContext, Page } from '@playwright/test';
 import type { SampleRecord, ScoutingView } from '../packages/core/src/index.ts';
-import { type OwnServer, startServer } from './own-server.ts';
-import { accessibilityProblems, test as base, expect, expectNoSidewaysScroll, fieldOf } from './page.ts';
+import { freshTest as test } from './own-test.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, fieldOf } from './page.ts';
 
 /** Scouting writes, and works without a network, which a console complains of. */
-const test = base.extend<{ server: OwnServer }>({
-  server: async ({ playwright: _ }, use) => {
-    const server = await startServer();
-    await use(server);
-    await server.stop();
-  },
-  baseURL: async ({ server }, use) => use(server.url),
-});
 test.use({ mayComplain: true });
 test.skip(({ isMobile }) => !isMobile, 'scouting is for phones');
 

@@ -35,6 +35,15 @@ export function notFound(request: FastifyRequest, reply: FastifyReply): FastifyR
   });
 }
 
+export function noSuchField(reply: FastifyReply, fieldId: string): FastifyReply {
+  return refuse(reply, 404, {
+    where: { parameter: 'fieldId' },
+    got: fieldId,
+    expected: 'the field_id of a field in this program',
+    fix: 'take one from /api/week',
+  });
+}
+
 function validationProblems(error: FastifyError, request: FastifyRequest): Problem[] {
   return (error.validation ?? []).map((issue) => {
     const parameter = issue.instancePath.replace(/^\//, '');

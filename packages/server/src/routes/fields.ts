@@ -1,7 +1,7 @@
 import { fieldView as viewOf } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
-import { refuse } from '../problems.ts';
+import { noSuchField } from '../problems.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import { fieldView } from '../schemas/field.ts';
 import type { Route } from './route.ts';
@@ -22,12 +22,7 @@ export const fieldRoute: Route = (app, { reader, dayFor }) => {
       const { fieldId } = request.params;
       const view = viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on)), fieldId);
       if (view) return view;
-      return refuse(reply, 404, {
-        where: { parameter: 'fieldId' },
-        got: fieldId,
-        expected: 'the field_id of a field in this program',
-        fix: 'take one from /api/week',
-      });
+      return noSuchField(reply, fieldId);
     },
   );
 };

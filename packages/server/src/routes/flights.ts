@@ -1,7 +1,7 @@
 import { type FlightCache, type FlightRow, fieldFlightsView, formatDay, programFlights } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
-import { refuse } from '../problems.ts';
+import { noSuchField } from '../problems.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import { fieldFlights, flightRows } from '../schemas/flights.ts';
 import type { Route } from './route.ts';
@@ -63,12 +63,7 @@ export const flightsRoute: Route = (app, { reader, dayFor }) => {
       const view = fieldFlightsView(prepared, fieldId, cache);
       dropOldest();
       if (view) return view;
-      return refuse(reply, 404, {
-        where: { parameter: 'fieldId' },
-        got: fieldId,
-        expected: 'the field_id of a field in this program',
-        fix: 'take one from /api/week',
-      });
+      return noSuchField(reply, fieldId);
     },
   );
 };
