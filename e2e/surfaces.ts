@@ -18,15 +18,17 @@ const closed = async (page: Page) => {
   await page.keyboard.press('Escape');
   await expect(page.locator('dialog.panel[open]')).toHaveCount(0);
 };
-/** Opens a panel from the nth of some buttons; a form is sent off empty, so that what is wrong with it shows. */
+/** Opens a panel from the nth of some buttons; a form is sent off without what it needs, so that what is wrong with it shows. */
 const panelOf = (buttons: string, nth: number) => async (page: Page) => {
   if (await page.locator('dialog.panel[open]').count()) await closed(page);
   await page.locator(buttons).nth(nth).click();
   await panel(page);
   const form = page.locator('dialog.panel[open] form button[type="submit"]');
   if (!(await form.count())) return;
-  for (const box of await page.locator('dialog.panel[open] form input[type="date"]').all()) await box.fill('');
+  for (const box of await page.locator('dialog.panel[open] form input:is([type="date"], [type="text"], :not([type]))').all())
+    if (await box.isEditable()) await box.fill('');
   await form.click();
+  await expect(page.locator('dialog.panel[open] form .faults').first()).toBeVisible();
 };
 
 /** Unfolds what is folded, and what that brings to light. */

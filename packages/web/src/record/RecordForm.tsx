@@ -15,6 +15,8 @@ export interface RecordFormProps<K extends RecordKind> {
   readonly around?: Around;
   /** True for a record that must not take the place of another. */
   readonly fresh?: boolean;
+  /** Properties that must be filled in here, though the table lets them be empty. */
+  readonly demanded?: readonly (keyof RecordOf<K> & string)[];
   readonly saveLabel?: string;
   /** What to know while writing, beside the boxes. */
   readonly aside?: (draft: Draft) => ReactNode;
@@ -49,13 +51,13 @@ const usual = (column: Column): ControlKind => {
 
 /** Any record, from the columns of its table; nothing is judged before it is first saved, and then at every key. */
 export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
-  const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, aside, save, close } = props;
+  const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, demanded = [], aside, save, close } = props;
   const [draft, change] = useState(props.start);
   const [tried, setTried] = useState(false);
   const [saving, setSaving] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const columns = tables[kind].columns.filter((column) => !(column.key in kept));
-  const read = readDraft(kind, draft, { kept, around, fresh: props.fresh ?? false });
+  const read = readDraft(kind, draft, { kept, around, demanded, fresh: props.fresh ?? false });
   const problems = tried ? read.problems : new Map<string, never>();
 
   const submit = async () => {
@@ -92,7 +94,7 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
               write={(text) => change((before) => ({ ...before, [column.key]: text }))}
               label={said?.label ?? column.name}
               hint={said?.hint}
-              needed={column.needs === 'cell'}
+              needed={column.needs === 'cell' || demanded.some((key) => key === column.key)}
               problems={problems.get(column.key) ?? []}
             />
           );

@@ -70,6 +70,14 @@ describe('a record in boxes', () => {
     for (const [problem] of read.problems.values()) expect(problem!.fix).not.toBe('');
   });
 
+  test('may be asked for more than its table asks for', () => {
+    const draft = { ...draftOf('traps', trap), takenDownOn: '' };
+    expect(readDraft('traps', draft, { around: { fields } }).value).toEqual(trap);
+    const read = readDraft('traps', draft, { around: { fields }, demanded: ['takenDownOn'] });
+    expect(read.value).toBeNull();
+    expect([...read.problems.keys()]).toEqual(['takenDownOn']);
+  });
+
   test('is judged against what it refers to: order of days, fields that exist, a count that is missing', () => {
     const backwards = { ...draftOf('traps', trap), takenDownOn: '2026-05-01' };
     expect(problemsAt(readDraft('traps', backwards, { around: { fields } }), 'takenDownOn')).toHaveLength(1);

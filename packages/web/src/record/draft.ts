@@ -44,6 +44,7 @@ export function draftOf<K extends RecordKind>(kind: K, value: Partial<RecordOf<K
 /**
  * @param kept properties that the form does not show, as they stay
  * @param fresh true for a record that must not take the place of another
+ * @param demanded properties that must be filled in here, though the table lets them be empty
  */
 export function readDraft<K extends RecordKind>(
   kind: K,
@@ -52,7 +53,13 @@ export function readDraft<K extends RecordKind>(
     kept = {},
     around = {},
     fresh = false,
-  }: { readonly kept?: Partial<RecordOf<K>>; readonly around?: Around; readonly fresh?: boolean } = {},
+    demanded = [],
+  }: {
+    readonly kept?: Partial<RecordOf<K>>;
+    readonly around?: Around;
+    readonly fresh?: boolean;
+    readonly demanded?: readonly string[];
+  } = {},
 ): ReadDraft<K> {
   const problems: Problem[] = [];
   const read: Record<string, unknown> = { ...kept };
@@ -60,18 +67,25 @@ export function readDraft<K extends RecordKind>(
     if (column.key in kept) continue;
     const text = draft[column.key] ?? '';
     const value = cellReader(column, { decimalComma: true })(text);
-    if (!(value instanceof CellFault)) {
-      if (value !== undefined) read[column.key] = value;
-      continue;
-    }
+    const faulty = value instanceof CellFault;
     const blank = text.trim() === '';
-    problems.push({
-      where: { column: column.name },
-      got: blank ? recordWords.emptyHere : text,
-      expected: blank ? wanted(column) : value.expected,
-      fix: blank ? recordWords.fillIn : value.fix,
-      ...(blank ? { fault: unreadable(column, { kind: 'fill-in' }) } : value.fault !== null && { fault: value.fault }),
-    });
+    if (!faulty && value !== undefined) read[column.key] = value;
+    if (blank && (faulty || demanded.includes(column.key)))
+      problems.push({
+        where: { column: column.name },
+        got: recordWords.emptyHere,
+        expected: wanted(column),
+        fix: recordWords.fillIn,
+        fault: unreadable(column, { kind: 'fill-in' }),
+      });
+    else if (faulty)
+      problems.push({
+        where: { column: column.name },
+        got: text,
+        expected: value.expected,
+        fix: value.fix,
+        ...(value.fault !== null && { fault: value.fault }),
+      });
   }
   if (problems.length === 0) problems.push(...judge(kind, read as RecordOf<K>, around, fresh));
   return { value: problems.length === 0 ? (read as RecordOf<K>) : null, problems: byProperty(problems) };

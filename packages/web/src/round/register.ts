@@ -55,7 +55,13 @@ export function takeUpdates(may: () => Promise<boolean>): () => void {
     look();
   };
 
-  serviceWorker.addEventListener('controllerchange', () => void may().then((yes) => yes && location.reload()), { signal });
+  // The first worker of all takes the page over too, and brings nothing new.
+  let controlled = serviceWorker.controller !== null;
+  const takenOver = () => {
+    if (controlled) void may().then((yes) => yes && location.reload());
+    controlled = true;
+  };
+  serviceWorker.addEventListener('controllerchange', takenOver, { signal });
   void watch();
   return () => {
     clearTimeout(timer);
