@@ -48,14 +48,6 @@ const waiting = (page: Page) =>
 const mark = (page: Page) => page.evaluate(() => void Object.assign(window, { marked: true }));
 const isMarked = (page: Page) => page.evaluate(() => 'marked' in window);
 
-test('the first visit of all stays as it is once its version is kept', async ({ page, versions }) => {
-  await page.goto(`${versions.url}/round`);
-  await mark(page);
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe('activated');
-  await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
-  expect(await isMarked(page)).toBe(true);
-});
-
 test('outside a round one visit is enough: the new version takes over and the page comes anew by itself', async ({
   page,
   versions,

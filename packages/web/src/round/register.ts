@@ -55,13 +55,7 @@ export function takeUpdates(may: () => Promise<boolean>): () => void {
     look();
   };
 
-  // The first worker of all takes the page over too, and brings nothing new.
-  let controlled = serviceWorker.controller !== null;
-  const takenOver = () => {
-    if (controlled) void may().then((yes) => yes && location.reload());
-    controlled = true;
-  };
-  serviceWorker.addEventListener('controllerchange', takenOver, { signal });
+  serviceWorker.addEventListener('controllerchange', () => void may().then((yes) => yes && location.reload()), { signal });
   void watch();
   return () => {
     clearTimeout(timer);
