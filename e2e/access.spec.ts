@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import { startWithAccounts } from './accounts.ts';
 import { test as ownTest } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
-import { SURFACES, unfold } from './surfaces.ts';
+import { SURFACES, show } from './surfaces.ts';
 
 const everywhere = test.extend({ mayComplain: [true, { option: true }] });
 
@@ -15,13 +15,11 @@ async function passesInBothThemes(page: Page, within?: string) {
 }
 
 for (const surface of SURFACES) {
-  const { name, path, ready, open = [] } = surface;
+  const { name, open = [] } = surface;
   everywhere(`${name}: passes axe by day and by night, with all open`, async ({ page, request, isMobile }) => {
     everywhere.skip(isMobile, 'the pages’ own tests look at a phone');
     everywhere.setTimeout(120_000);
-    await page.goto(path(await weekOf(request)));
-    await expect(page.locator(ready).first()).toBeVisible();
-    await unfold(page, surface);
+    await show(page, surface, await weekOf(request));
     await passesInBothThemes(page);
     for (const step of open) {
       await step(page);
@@ -61,10 +59,8 @@ everywhere.describe('at 200 % and in a window 320 pixels wide', () => {
       const week = await weekOf(request);
       const page = await browser.newPage({ viewport, deviceScaleFactor: 2, locale, baseURL: baseURL! });
       for (const surface of SURFACES) {
-        const { name, path, ready, open = [] } = surface;
-        await page.goto(path(week));
-        await expect(page.locator(ready).first()).toBeVisible();
-        await unfold(page, surface);
+        const { name, open = [] } = surface;
+        await show(page, surface, week);
         await expectNoSidewaysScroll(page);
         expect.soft(await cutOff(page), name).toEqual([]);
         for (const step of open) {

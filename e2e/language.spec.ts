@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import * as core from '../packages/core/src/index.ts';
 import { expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
-import { SURFACES, type Surface, unfold } from './surfaces.ts';
+import { SURFACES, type Surface, show } from './surfaces.ts';
 
 const WORDS = new URL('../packages/web/src/words/', import.meta.url);
 /** Fewer words than this may be names, or Spanish too. */
@@ -64,19 +64,17 @@ test.describe('in Spanish', () => {
   test.use({ locale: 'es-MX', mayComplain: true });
   const map: Surface = { name: 'the map', path: () => '/map', ready: '.station-mark' };
   for (const surface of [...SURFACES, map]) {
-    const { name, path, ready, open = [] } = surface;
+    const { name, open = [] } = surface;
     test(`${name}: no sentence is left in English`, async ({ page, request }) => {
       const english = await englishSentences();
       expect(english.length).toBeGreaterThan(300);
-      await page.goto(path(await weekOf(request)));
+      await show(page, surface, await weekOf(request));
       await expect(page.locator('html')).toHaveAttribute('lang', 'es');
-      await expect(page.locator(ready).first()).toBeVisible();
       const left = async () => {
         const lines = await heard(page);
         expect(lines.length).toBeGreaterThan(3);
         return lines.filter((line) => english.some((text) => line.includes(text)));
       };
-      await unfold(page, surface);
       expect(await left()).toEqual([]);
       for (const step of open) {
         await step(page);

@@ -31,12 +31,15 @@ const panelOf = (buttons: string, nth: number) => async (page: Page) => {
   await expect(page.locator('dialog.panel[open] form .faults').first()).toBeVisible();
 };
 
-/** Unfolds what is folded, and what that brings to light. */
-export async function unfold(page: Page, { unfold: which = 'details' }: Surface): Promise<void> {
+/** Opens the page of a surface, waits until it stands still, and unfolds what is folded, and what that brings to light. */
+export async function show(page: Page, { path, ready, unfold = 'details' }: Surface, week: WeekView): Promise<void> {
+  await page.goto(path(week));
+  await expect(page.locator(ready).first()).toBeVisible();
+  await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
   for (const _ of [1, 2])
     await page.evaluate((selector) => {
       for (const details of document.querySelectorAll<HTMLDetailsElement>(selector)) details.open = true;
-    }, which);
+    }, unfold);
 }
 
 const scoutingOf = ({ fieldId, insect }: { fieldId: string; insect: string }) => `/fields/${fieldId}/scouting/${insect}`;
@@ -88,5 +91,5 @@ export const SURFACES: readonly Surface[] = [
   { name: 'what was learned', path: () => '/learn', ready: 'main h2' },
   { name: 'questions', path: () => '/questions', ready: 'main h1' },
   { name: 'scouting on a phone', path: () => '/scout', ready: 'main h1' },
-  { name: 'the start of a round', path: () => '/round', ready: 'main h1' },
+  { name: 'the start of a round', path: () => '/round', ready: '.stops li' },
 ];
