@@ -31,6 +31,11 @@ const launchOptions = {
   ],
 };
 
+/** Told once: the ground of the map is the same at every size, and programs are begun and documents printed at a desk. */
+const DESK_ONLY = /(base-map|documents|first-advice)\.spec\.ts$/;
+/** Rounds, codes and scouting are for phones; a desk that never walks a round keeps nothing for a day without a network. */
+const PHONE_ONLY = /(offline-week|round|round-troubles|scan|scout|updates)\.spec\.ts$/;
+
 export default defineConfig({
   testDir: 'e2e',
   outputDir: 'test-results',
@@ -43,8 +48,13 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   use: { baseURL, launchOptions, locale: 'en-US', timezoneId: 'America/New_York', trace: 'retain-on-failure' },
   projects: [
-    { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
-    { name: 'phone', use: { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true } },
+    { name: 'desk', testIgnore: PHONE_ONLY, use: { viewport: { width: 1440, height: 900 } } },
+    {
+      name: 'phone',
+      testIgnore: DESK_ONLY,
+      grepInvert: /@desk/,
+      use: { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true },
+    },
   ],
   webServer: {
     command: `node packages/cli/bin/duskwatch.mjs serve --demo --port ${process.env.DUSKWATCH_E2E_PORT} --data "${process.env.DUSKWATCH_E2E_DATA}"`,

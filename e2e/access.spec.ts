@@ -16,8 +16,7 @@ async function passesInBothThemes(page: Page, within?: string) {
 
 for (const surface of SURFACES) {
   const { name, open = [] } = surface;
-  everywhere(`${name}: passes axe by day and by night, with all open`, async ({ page, request, isMobile }) => {
-    everywhere.skip(isMobile, 'the pages’ own tests look at a phone');
+  everywhere(`${name}: passes axe by day and by night, with all open`, async ({ page, request }) => {
     everywhere.setTimeout(120_000);
     await show(page, surface, await weekOf(request));
     await passesInBothThemes(page);
@@ -48,8 +47,7 @@ const cutOff = (page: Page) =>
     }),
   );
 
-everywhere.describe('at 200 % and in a window 320 pixels wide', () => {
-  everywhere.skip(({ isMobile }) => isMobile, 'a desk’s window made small');
+everywhere.describe('at 200 % and in a window 320 pixels wide', { tag: '@desk' }, () => {
   for (const [size, viewport, locale] of [
     ['twice as large', { width: 720, height: 450 }, 'en-US'],
     ['320 wide, in Spanish', { width: 320, height: 640 }, 'es-MX'],
@@ -72,46 +70,48 @@ everywhere.describe('at 200 % and in a window 320 pixels wide', () => {
     });
 });
 
-ownTest('keys alone lead from this week to the evidence, the field, a sample, and back out of it', async ({ page, isMobile }) => {
-  ownTest.skip(isMobile, 'a phone has no keys');
-  // A key at a time.
-  ownTest.setTimeout(150_000);
-  const focused = () => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 200) ?? '');
-  /** Tabs until what is wanted has the focus. */
-  const tabTo = async (wanted: string) => {
-    for (let tabs = 0; tabs < 250; tabs++) {
-      if (await page.evaluate((selector) => document.activeElement?.matches(selector) ?? false, wanted)) return;
-      await page.keyboard.press('Tab');
-    }
-    throw new Error(`no key reaches ${wanted}; the focus is on ${await focused()}`);
-  };
-  await page.goto('/');
-  await expect(page.locator('.cell.verb-decide').first()).toBeVisible();
-  await tabTo('.cell.verb-decide, .cell.verb-decide *');
-  await page.keyboard.press('Enter');
-  await expect(page.locator('.open-evidence')).toBeFocused();
-  await tabTo('.evidence-foot a:not([href*="scouting"])');
-  await page.keyboard.press('Enter');
-  await expect(page.locator('svg.rate').first()).toBeVisible();
-  await tabTo('.field-records .actions button:nth-of-type(2)');
-  await page.keyboard.press('Enter');
-  const dialog = page.locator('dialog.panel[open]');
-  await expect(dialog).toBeVisible();
-  await tabTo('[data-name="unitsInfested"] input');
-  await page.keyboard.type('1');
-  await tabTo('dialog form button[type="submit"]');
-  await page.keyboard.press('Enter');
-  await expect(dialog).toHaveCount(0);
-  expect(await focused()).toContain('Sample');
-  const undo = page.getByRole('button', { name: 'Undo' });
-  await expect(undo).toBeVisible();
-  await tabTo('.desk-toast button');
-  await page.keyboard.press('Enter');
-  await expect(page.getByText('Undone.')).toBeVisible();
-});
+ownTest(
+  'keys alone lead from this week to the evidence, the field, a sample, and back out of it',
+  { tag: '@desk' },
+  async ({ page }) => {
+    // A key at a time.
+    ownTest.setTimeout(150_000);
+    const focused = () => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 200) ?? '');
+    /** Tabs until what is wanted has the focus. */
+    const tabTo = async (wanted: string) => {
+      for (let tabs = 0; tabs < 250; tabs++) {
+        if (await page.evaluate((selector) => document.activeElement?.matches(selector) ?? false, wanted)) return;
+        await page.keyboard.press('Tab');
+      }
+      throw new Error(`no key reaches ${wanted}; the focus is on ${await focused()}`);
+    };
+    await page.goto('/');
+    await expect(page.locator('.cell.verb-decide').first()).toBeVisible();
+    await tabTo('.cell.verb-decide, .cell.verb-decide *');
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.open-evidence')).toBeFocused();
+    await tabTo('.evidence-foot a:not([href*="scouting"])');
+    await page.keyboard.press('Enter');
+    await expect(page.locator('svg.rate').first()).toBeVisible();
+    await tabTo('.field-records .actions button:nth-of-type(2)');
+    await page.keyboard.press('Enter');
+    const dialog = page.locator('dialog.panel[open]');
+    await expect(dialog).toBeVisible();
+    await tabTo('[data-name="unitsInfested"] input');
+    await page.keyboard.type('1');
+    await tabTo('dialog form button[type="submit"]');
+    await page.keyboard.press('Enter');
+    await expect(dialog).toHaveCount(0);
+    expect(await focused()).toContain('Sample');
+    const undo = page.getByRole('button', { name: 'Undo' });
+    await expect(undo).toBeVisible();
+    await tabTo('.desk-toast button');
+    await page.keyboard.press('Enter');
+    await expect(page.getByText('Undone.')).toBeVisible();
+  },
+);
 
-everywhere('the pages of people pass axe for whoever is not signed in yet', async ({ page, playwright, isMobile }) => {
-  everywhere.skip(isMobile, 'once is enough');
+everywhere('the pages of people pass axe for whoever is not signed in yet', async ({ page, playwright }) => {
   const server = await startWithAccounts();
   try {
     await page.goto(`${server.url}/first`);

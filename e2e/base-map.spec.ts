@@ -5,7 +5,6 @@ import { archive, type Colour, startTiles } from './tiny-map.ts';
 
 // A software renderer talks of its own slowness, and a tile that is not there is noted, in the console.
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => isMobile, 'the ground is the same at every size');
 // One map server for the file.
 test.describe.configure({ mode: 'serial' });
 

@@ -2,8 +2,6 @@ import { readFileSync } from 'node:fs';
 import { test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 
-test.skip(({ isMobile }) => isMobile, 'printed and planned at a desk');
-
 test('labels are told before they are printed, and come as a PDF', async ({ page }) => {
   await page.goto('/traps?insect=helicoverpa-zea');
   await page.getByRole('button', { name: 'Print labels' }).click();

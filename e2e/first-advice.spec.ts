@@ -4,7 +4,6 @@ import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } f
 
 // A session that is not there yet is answered with 401, which browsers note in the console.
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => isMobile, 'a program is begun at a desk');
 
 test('from the first start to the first advice, with its evidence', async ({ page, playwright }) => {
   test.setTimeout(120_000);

@@ -2,7 +2,6 @@ import { expect, test } from './page.ts';
 
 // Without a network the console complains of each answer that does not come.
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => !isMobile, 'a desk that never walks a round keeps nothing');
 
 test('without signal the week stands as it was last read, with the evidence of what sends somebody out', async ({
   page,

@@ -10,7 +10,6 @@ import { allSent, count, next, openNext, passWarning, records, roundOf, saveAndG
 
 /** What goes wrong on the way, each on a program of its own. */
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => !isMobile, 'the round is for phones');
 
 const countBox = (page: Page) => page.getByRole('textbox').first();
 

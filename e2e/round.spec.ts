@@ -20,7 +20,6 @@ import {
 
 /** The round writes, so each test has a program of its own; and it works without a network, which a console complains of. */
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => !isMobile, 'the round is for phones');
 
 interface Changes {
   readonly revisions: readonly { readonly value: CheckRecord | null }[];

@@ -5,7 +5,6 @@ import { roundOf, save } from './round.ts';
 
 // Without a network, a console complains.
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => !isMobile, 'codes are scanned with a phone');
 
 /** The round is kept here, and the phone then has no signal. */
 async function keptOffline(page: Page) {
@@ -40,7 +39,7 @@ test('a label scanned without signal opens that trap, in a round and before one'
 test('a trap that today’s round does not pass joins it, and an unknown one is named', async ({ page, request }) => {
   const { stops } = await roundOf(request);
   const other = stops.find((stop) => !stop.due);
-  test.skip(other === undefined, 'the demo has every station due');
+  expect(other, 'a station that is not due').toBeDefined();
   const { trapId } = other!.traps[0]!;
   await keptOffline(page);
   await page.getByRole('button', { name: 'Start the round' }).click();

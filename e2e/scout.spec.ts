@@ -5,7 +5,6 @@ import { accessibilityProblems, expect, expectNoSidewaysScroll, fieldOf } from '
 
 /** Scouting writes, and works without a network, which a console complains of. */
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => !isMobile, 'scouting is for phones');
 
 const scoutingOf = async (request: APIRequestContext): Promise<ScoutingView> => (await request.get('/api/scouting')).json();
 const samplesOf = async (request: APIRequestContext): Promise<SampleRecord[]> =>

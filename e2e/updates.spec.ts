@@ -28,7 +28,6 @@ const test = base.extend<object, Served>({
   ],
 });
 test.use({ mayComplain: true });
-test.skip(({ isMobile }) => !isMobile, 'versions are kept by phones');
 test.describe.configure({ mode: 'serial' });
 
 /** Opens the round, and again once a version is kept: only then does that version give out the page. */
