@@ -1,39 +1,44 @@
 import type { WeekField, Wording } from '@duskwatch/core';
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { localName, shortReason } from '../words/names.ts';
-import { chunksOf, type WeekChunk } from './chunks.ts';
+import { chunksOf, openIn, type WeekChunk } from './chunks.ts';
+import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
-import { cellKey, lineScales } from './select.ts';
-import { useNear } from './useNear.ts';
+import { cellKey, lineScales, type WeekColumn } from './select.ts';
 import { WeekCellButton } from './WeekCell.tsx';
 import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
 
 /** The same week for a narrow page: a field, and a line to an insect. */
-export function WeekList(props: WeekBodyProps) {
-  const { selection, view } = props;
+export function WeekList({ selection, view, open, ...rest }: WeekBodyProps) {
+  const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
+  const chunks = useMemo(() => chunksOf(groups), [groups]);
   const wording = useWording();
   return (
     <div className="week-list">
-      {chunksOf(selection.groups).map((chunk) => (
-        <ListChunk key={chunk.key} chunk={chunk} scaleOf={scaleOf} wording={wording} {...props} />
+      {chunks.map((chunk) => (
+        <ListChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
       ))}
     </div>
   );
 }
 
-type LineProps = WeekBodyProps & { scaleOf: ReturnType<typeof lineScales>; wording: Wording };
+type LineProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
+  columns: readonly WeekColumn[];
+  scaleOf: ReturnType<typeof lineScales>;
+  wording: Wording;
+};
 
 /** Px; only until a field has been drawn once. */
 const USUAL_FIELD = 190;
 
-function ListChunk(props: LineProps & { chunk: WeekChunk }) {
+/** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
+const ListChunk = memo(function ListChunk(props: LineProps & { chunk: WeekChunk }) {
   const { chunk, groupedBy, open } = props;
-  const opened = chunk.fields.some(({ fieldId }) => open?.startsWith(cellKey(fieldId, '')));
-  const { ref, near, height } = useNear<HTMLElement>(chunk.always || opened);
+  const { ref, drawn, height } = useDrawn<HTMLElement>(chunk.always || open !== undefined);
   const name = chunk.title === null ? undefined : groupName(chunk.title, groupedBy);
-  if (!near) return <section ref={ref} className="week-far" style={{ height: height ?? chunk.fields.length * USUAL_FIELD }} />;
+  if (!drawn) return <section ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_FIELD }} />;
   return (
     <section ref={ref} aria-label={name}>
       {name !== undefined && <h2 className="week-farm">{name}</h2>}
@@ -42,11 +47,11 @@ function ListChunk(props: LineProps & { chunk: WeekChunk }) {
       ))}
     </section>
   );
-}
+});
 
 function FieldLines(props: LineProps & { field: WeekField }) {
-  const { field, scaleOf, wording, selection, open, toggle, on, groupedBy } = props;
-  const columns = selection.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
+  const { field, scaleOf, wording, open, toggle, on, groupedBy } = props;
+  const columns = props.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');
   const reasons = new Map<string | null, string[]>();
   for (const { insect, cell } of away) {

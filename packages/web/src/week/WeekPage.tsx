@@ -1,7 +1,7 @@
 import { ASSUMPTIONS, type WeekView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { DateControl } from '../app/DateControl.tsx';
 import { Failure } from '../app/Failure.tsx';
@@ -30,8 +30,15 @@ export function WeekPage() {
   const { data: view, error, refetch, isPlaceholderData } = useQuery(weekQuery(search.on));
   useTitle(words.week.title);
   useKeptEvidence(isPlaceholderData ? undefined : view, search.on);
-  const change = (part: Partial<WeekSearch>) =>
-    navigate({ search: (before) => ({ ...before, ...part }), replace: true, resetScroll: false });
+  const change = useCallback(
+    (part: Partial<WeekSearch> | ((before: WeekSearch) => Partial<WeekSearch>)) =>
+      navigate({
+        search: (before) => ({ ...before, ...(typeof part === 'function' ? part(before) : part) }),
+        replace: true,
+        resetScroll: false,
+      }),
+    [navigate],
+  );
 
   if (error && !view) return <Failure error={error} again={refetch} />;
   return (
@@ -62,17 +69,20 @@ export function WeekPage() {
   );
 }
 
-function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: (part: Partial<WeekSearch>) => void }) {
+type Change = (part: Partial<WeekSearch> | ((before: WeekSearch) => Partial<WeekSearch>)) => void;
+
+function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: Change }) {
   const wide = useWide();
-  const selection = useMemo(() => selectWeek(view, search), [view, search]);
+  const toggle = useCallback((key: string) => change(({ open }) => ({ open: open === key ? undefined : key })), [change]);
+  const { farm, crop, insect, verb, sort = 'farm' } = search;
+  const selection = useMemo(() => selectWeek(view, { farm, crop, insect, verb, sort }), [view, farm, crop, insect, verb, sort]);
   if (view.fields.length === 0) return <NoFields view={view} on={search.on} />;
-  const sort = search.sort ?? 'farm';
   const body = {
     view,
     selection,
     on: search.on,
     open: search.open,
-    toggle: (key: string) => change({ open: search.open === key ? undefined : key }),
+    toggle,
     groupedBy: sort === 'farm' || sort === 'crop' ? sort : null,
   } as const;
   const filters = <Filters view={view} search={search} change={change} />;

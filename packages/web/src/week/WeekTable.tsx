@@ -1,13 +1,13 @@
 import type { WeekField, WeekView, Wording } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { type CSSProperties, Fragment, useMemo } from 'react';
+import { type CSSProperties, Fragment, memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
-import { chunksOf, type WeekChunk } from './chunks.ts';
+import { chunksOf, openIn, type WeekChunk } from './chunks.ts';
+import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
-import { useNear } from './useNear.ts';
 import { WeekCellButton } from './WeekCell.tsx';
 
 export interface WeekBodyProps {
@@ -22,10 +22,10 @@ export interface WeekBodyProps {
 export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by === 'crop' ? cropName(title) : title);
 
 /** Fields down, insects across. */
-export function WeekTable(props: WeekBodyProps) {
-  const { view, selection } = props;
+export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
+  const chunks = useMemo(() => chunksOf(groups), [groups]);
   const wording = useWording();
   return (
     <table className="week" style={{ '--insects': columns.length } as CSSProperties}>
@@ -43,41 +43,42 @@ export function WeekTable(props: WeekBodyProps) {
           ))}
         </tr>
       </thead>
-      {chunksOf(groups).map((chunk) => (
-        <TableChunk key={chunk.key} chunk={chunk} columns={columns} scaleOf={scaleOf} wording={wording} {...props} />
+      {chunks.map((chunk) => (
+        <TableChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
       ))}
     </table>
   );
 }
 
-type RowProps = WeekBodyProps & { columns: readonly WeekColumn[]; scaleOf: ReturnType<typeof lineScales>; wording: Wording };
+type RowProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
+  columns: readonly WeekColumn[];
+  scaleOf: ReturnType<typeof lineScales>;
+  wording: Wording;
+};
 
 /** Px; only until a row has been drawn once. */
 const USUAL_ROW = 79;
 
-function TableChunk(props: RowProps & { chunk: WeekChunk }) {
+/** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
+const TableChunk = memo(function TableChunk(props: RowProps & { chunk: WeekChunk }) {
   const { chunk, columns, groupedBy, open } = props;
-  const opened = chunk.fields.some(({ fieldId }) => open?.startsWith(cellKey(fieldId, '')));
-  const { ref, near, height } = useNear<HTMLTableSectionElement>(chunk.always || opened);
+  const { ref, drawn, height } = useDrawn<HTMLTableSectionElement>(chunk.always || open !== undefined);
+  if (!drawn) return <tbody ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_ROW }} />;
   return (
     <tbody ref={ref}>
-      {near && chunk.title !== null && (
+      {chunk.title !== null && (
         <tr>
           <th scope="rowgroup" className="week-group" colSpan={columns.length + 1}>
             {groupName(chunk.title, groupedBy)}
           </th>
         </tr>
       )}
-      {near ? (
-        chunk.fields.map((field) => <FieldRow key={field.fieldId} field={field} {...props} />)
-      ) : (
-        <tr className="week-far" style={{ height: height ?? chunk.fields.length * USUAL_ROW }}>
-          <td colSpan={columns.length + 1} />
-        </tr>
-      )}
+      {chunk.fields.map((field) => (
+        <FieldRow key={field.fieldId} field={field} {...props} />
+      ))}
     </tbody>
   );
-}
+});
 
 /** A field's name as the way to its page, and what stands in it. */
 export function FieldName({ field, on, groupedBy }: Pick<WeekBodyProps, 'on' | 'groupedBy'> & { field: WeekField }) {

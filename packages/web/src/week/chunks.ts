@@ -1,14 +1,14 @@
 import type { WeekField } from '@duskwatch/core';
-import type { WeekGroup } from './select.ts';
+import { cellKey, type WeekGroup } from './select.ts';
 
 /** Up to this many fields are drawn all at once; of more, only those near the window. */
 const DRAWN_AT_ONCE = 60;
 /** Small enough to be drawn within a frame or two on a slow machine. */
-const CHUNK = 3;
+const CHUNK = 2;
 /** The beginning is on the page from the first moment. */
 const FIRST_CHUNKS = 3;
 
-/** Some fields that follow one another in a group, drawn and left out together. */
+/** Some fields that follow one another in a group, drawn together. */
 export interface WeekChunk {
   readonly key: string;
   /** Of the group, in front of its first chunk; null before the others, and where the order knows no groups. */
@@ -29,3 +29,7 @@ export function chunksOf(groups: readonly WeekGroup[]): WeekChunk[] {
   );
   return chunks.map((chunk, index) => ({ ...chunk, always: all || index < FIRST_CHUNKS }));
 }
+
+/** The cell that stands open, if it is one of these. */
+export const openIn = ({ fields }: WeekChunk, open: string | undefined): string | undefined =>
+  open !== undefined && fields.some(({ fieldId }) => open.startsWith(cellKey(fieldId, ''))) ? open : undefined;
