@@ -34,10 +34,14 @@ const queries = new QueryClient({
   },
 });
 
+const router = routerOver(queries);
+// There is nothing to show before the page's scripts are here; with them the first picture is drawn in one piece.
+await router.load().catch(() => undefined);
+
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <QueryClientProvider client={queries}>
-      <RouterProvider router={routerOver(queries)} />
+      <RouterProvider router={router} />
     </QueryClientProvider>
   </StrictMode>,
 );

@@ -1,12 +1,14 @@
 import type { Person } from '@duskwatch/core';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { Outlet, useLocation } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
+import { lazyRouteComponent, Outlet, useLocation } from '@tanstack/react-router';
+import { Suspense, useEffect, useState } from 'react';
 import { type Session, sessionQuery } from '../api/session.ts';
-import { FirstPersonPage } from '../people/FirstPersonPage.tsx';
-import { SignInAgain } from '../people/SignInAgain.tsx';
-import { SignInPage } from '../people/SignInPage.tsx';
 import { desk, useDesk } from '../record/desk.ts';
+
+// Most visits are of people who are signed in.
+const FirstPersonPage = lazyRouteComponent(() => import('../people/FirstPersonPage.tsx'), 'FirstPersonPage');
+const SignInAgain = lazyRouteComponent(() => import('../people/SignInAgain.tsx'), 'SignInAgain');
+const SignInPage = lazyRouteComponent(() => import('../people/SignInPage.tsx'), 'SignInPage');
 
 /** Open to people who have not signed in. */
 const OPEN = /^\/(sign-in|first|join\/.*)$/;
@@ -25,17 +27,21 @@ export function Gate() {
   const person = session?.person ?? null;
   if (person && person.id !== worked?.id) setWorked(person);
 
-  if (asking && !open) return <main className="page" id="page" aria-busy="true" />;
+  if (asking && !open) return <Waiting />;
   if (open || !session || person) return <Outlet />;
-  if (session.needsFirstPerson) return <FirstPersonPage />;
-  if (!worked) return <SignInPage />;
+  if (!worked || session.needsFirstPerson)
+    return <Suspense fallback={<Waiting />}>{session.needsFirstPerson ? <FirstPersonPage /> : <SignInPage />}</Suspense>;
   return (
     <>
       <Outlet />
-      <SignInAgain person={worked} />
+      <Suspense>
+        <SignInAgain person={worked} />
+      </Suspense>
     </>
   );
 }
+
+const Waiting = () => <main className="page" id="page" aria-busy="true" />;
 
 /** Records that could not be sent for want of a session tell that it has ended, and go on their way with the next one. */
 function useSignedOutWrites(session: Session | undefined) {

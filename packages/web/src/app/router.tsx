@@ -7,7 +7,7 @@ import {
   Outlet,
   useLocation,
 } from '@tanstack/react-router';
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
 import { learnSearch } from '../learn/search.ts';
@@ -21,12 +21,12 @@ import { Failure } from './Failure.tsx';
 import { daySearch, parseSearch, stringifySearch, weekSearch } from './search.ts';
 
 const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
-const loadShell = () => import('./Shell.tsx');
+const Shell = lazyRouteComponent(() => import('./Shell.tsx'), 'Shell');
 
 const root = createRootRouteWithContext<{ readonly queries: QueryClient }>()({
   // Beside the page's own script, not after it.
-  beforeLoad: ({ location }) => {
-    if (!OF_THE_PHONE.includes(location.pathname)) void loadShell();
+  loader: async ({ location }) => {
+    if (!OF_THE_PHONE.includes(location.pathname)) await Shell.preload?.();
   },
   component: Root,
   notFoundComponent: () => <Failure kind="noPage" />,
@@ -152,8 +152,6 @@ const join = createRoute({
   path: '/join/$token',
   component: lazyRouteComponent(() => import('../people/JoinPage.tsx'), 'JoinPage'),
 });
-
-const Shell = lazy(async () => ({ default: (await loadShell()).Shell }));
 
 /** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */
 function Root() {

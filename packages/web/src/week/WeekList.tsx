@@ -2,7 +2,7 @@ import type { WeekField, Wording } from '@duskwatch/core';
 import { memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { localName, shortReason } from '../words/names.ts';
-import { chunksOf, openIn, type WeekChunk } from './chunks.ts';
+import { openIn, useChunks, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn } from './select.ts';
@@ -13,13 +13,14 @@ import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
 export function WeekList({ selection, view, open, ...rest }: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
-  const chunks = useMemo(() => chunksOf(groups), [groups]);
+  const { chunks, toFollow } = useChunks(groups);
   const wording = useWording();
   return (
     <div className="week-list">
       {chunks.map((chunk) => (
         <ListChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
       ))}
+      {toFollow > 0 && <div style={{ height: toFollow * USUAL_FIELD }} />}
     </div>
   );
 }

@@ -4,7 +4,7 @@ import { type CSSProperties, Fragment, memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
-import { chunksOf, openIn, type WeekChunk } from './chunks.ts';
+import { openIn, useChunks, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
@@ -25,7 +25,7 @@ export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by 
 export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
-  const chunks = useMemo(() => chunksOf(groups), [groups]);
+  const { chunks, toFollow } = useChunks(groups);
   const wording = useWording();
   return (
     <table className="week" style={{ '--insects': columns.length } as CSSProperties}>
@@ -46,6 +46,7 @@ export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
       {chunks.map((chunk) => (
         <TableChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
       ))}
+      {toFollow > 0 && <tbody style={{ height: toFollow * USUAL_ROW }} />}
     </table>
   );
 }

@@ -1,4 +1,5 @@
 import type { WeekField } from '@duskwatch/core';
+import { startTransition, useEffect, useMemo, useState } from 'react';
 import { cellKey, type WeekGroup } from './select.ts';
 
 /** Up to this many fields are drawn all at once; of more, only those near the window. */
@@ -28,6 +29,22 @@ export function chunksOf(groups: readonly WeekGroup[]): WeekChunk[] {
     })),
   );
   return chunks.map((chunk, index) => ({ ...chunk, always: all || index < FIRST_CHUNKS }));
+}
+
+/**
+ * The chunks of the groups: of many, those that are seen first are on the page first, and the places of the others follow
+ * when it stands.
+ *
+ * @returns the chunks to draw or to keep a place for, and how many fields are still to follow
+ */
+export function useChunks(groups: readonly WeekGroup[]): { readonly chunks: readonly WeekChunk[]; readonly toFollow: number } {
+  const chunks = useMemo(() => chunksOf(groups), [groups]);
+  const [stands, setStands] = useState(false);
+  useEffect(() => startTransition(() => setStands(true)), []);
+  if (stands) return { chunks, toFollow: 0 };
+  const first = chunks.filter(({ always }) => always);
+  const toFollow = chunks.filter(({ always }) => !always).reduce((sum, { fields }) => sum + fields.length, 0);
+  return { chunks: first, toFollow };
 }
 
 /** The cell that stands open, if it is one of these. */

@@ -51,15 +51,20 @@ class Drawing {
   #book() {
     if (this.#booked || this.#come.size + this.#gone.size === 0) return;
     this.#booked = true;
-    requestAnimationFrame(() => {
-      this.#booked = false;
-      const next = this.#nearest();
-      const [last] = this.#gone;
+    // After one frame and before the next, so that neither the drawing nor the frame that lays it out is long.
+    requestAnimationFrame(() => setTimeout(() => this.#step()));
+  }
+
+  #step() {
+    this.#booked = false;
+    const next = this.#nearest();
+    const [last] = this.#gone;
+    flushSync(() => {
       if (next) this.#set(next, true);
       // What holds the focus stays, until it comes and goes again.
       if (last) this.#set(last, last.contains(document.activeElement));
-      this.#book();
     });
+    this.#book();
   }
 
   #nearest(): Element | undefined {
