@@ -48,6 +48,7 @@ export interface CellAdvice extends Pick<Advice, 'verb' | 'by' | 'rate' | 'inter
 
 export interface WeekCell {
   readonly advice: CellAdvice;
+  /** As a small picture shows it: rates to three figures. */
   readonly line: SeasonLine | null;
 }
 

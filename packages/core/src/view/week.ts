@@ -9,7 +9,7 @@ import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { addDays, type Day, day, daysBetween, formatDay } from '../units/day.ts';
 import { cellAdvice, trapsBehind } from './cell.ts';
 import { seasonLines } from './season-line.ts';
-import type { DueField, DueTrap, InsectName, WeekCell, WeekField, WeekView } from './types.ts';
+import type { DueField, DueTrap, InsectName, SeasonLine, WeekCell, WeekField, WeekView } from './types.ts';
 
 interface AdvisedField {
   readonly field: FieldRecord;
@@ -84,7 +84,23 @@ function weekField(prepared: Prepared, { field, advice }: AdvisedField): WeekFie
 function weekCell(prepared: Prepared, field: FieldRecord, advice: Advice): WeekCell {
   const lines = advice.verb === 'none' ? [] : seasonLines(prepared, field, advice.insect);
   const design = advice.because.find((item) => item.kind === 'rate')?.design;
-  return { advice: cellAdvice(advice), line: lines.find((line) => line.design === design) ?? lines[0] ?? null };
+  return { advice: cellAdvice(advice), line: smallLine(lines.find((line) => line.design === design) ?? lines[0] ?? null) };
+}
+
+/** Figures that a line of thirty pixels can show: hundreds of fields weigh on the way to a phone. The field's own page has all. */
+const SMALL_DIGITS = 3;
+
+function smallLine(line: SeasonLine | null): SeasonLine | null {
+  if (!line) return null;
+  const small = (value: number | null) => value && Number(value.toPrecision(SMALL_DIGITS));
+  const points = line.points.map(({ from, to, perNight, low, high }) => ({
+    from,
+    to,
+    perNight: small(perNight),
+    low: small(low),
+    high: small(high),
+  }));
+  return { ...line, points };
 }
 
 function dueFields(fields: readonly AdvisedField[], verb: Verb): DueField[] {

@@ -6,8 +6,8 @@ import { cellKey, type WeekGroup } from './select.ts';
 const DRAWN_AT_ONCE = 60;
 /** Small enough to be drawn within a frame or two on a slow machine. */
 const CHUNK = 2;
-/** The beginning is on the page from the first moment. */
-const FIRST_CHUNKS = 3;
+/** So many fields fill the first window, and are on the page from the first moment. */
+export const FIRST_FIELDS = { wide: 6, narrow: 2 } as const;
 
 /** Some fields that follow one another in a group, drawn together. */
 export interface WeekChunk {
@@ -19,7 +19,7 @@ export interface WeekChunk {
   readonly always: boolean;
 }
 
-export function chunksOf(groups: readonly WeekGroup[]): WeekChunk[] {
+export function chunksOf(groups: readonly WeekGroup[], first: number): WeekChunk[] {
   const all = groups.reduce((sum, { fields }) => sum + fields.length, 0) <= DRAWN_AT_ONCE;
   const chunks = groups.flatMap(({ title, fields }) =>
     Array.from({ length: Math.ceil(fields.length / CHUNK) }, (_, index) => ({
@@ -28,23 +28,36 @@ export function chunksOf(groups: readonly WeekGroup[]): WeekChunk[] {
       fields: fields.slice(index * CHUNK, (index + 1) * CHUNK),
     })),
   );
-  return chunks.map((chunk, index) => ({ ...chunk, always: all || index < FIRST_CHUNKS }));
+  let before = 0;
+  return chunks.map((chunk) => {
+    const always = all || before < first;
+    before += chunk.fields.length;
+    return { ...chunk, always };
+  });
+}
+
+export interface Chunks {
+  readonly chunks: readonly WeekChunk[];
+  readonly toFollow: number;
 }
 
 /**
  * The chunks of the groups: of many, those that are seen first are on the page first, and the places of the others follow
  * when it stands.
  *
+ * @param first how many fields are seen first
  * @returns the chunks to draw or to keep a place for, and how many fields are still to follow
  */
-export function useChunks(groups: readonly WeekGroup[]): { readonly chunks: readonly WeekChunk[]; readonly toFollow: number } {
-  const chunks = useMemo(() => chunksOf(groups), [groups]);
+export function useChunks(groups: readonly WeekGroup[], first: number): Chunks {
+  const chunks = useMemo(() => chunksOf(groups, first), [groups, first]);
   const [stands, setStands] = useState(false);
   useEffect(() => startTransition(() => setStands(true)), []);
   if (stands) return { chunks, toFollow: 0 };
-  const first = chunks.filter(({ always }) => always);
-  const toFollow = chunks.filter(({ always }) => !always).reduce((sum, { fields }) => sum + fields.length, 0);
-  return { chunks: first, toFollow };
+  const later = chunks.filter(({ always }) => !always);
+  return {
+    chunks: chunks.filter(({ always }) => always),
+    toFollow: later.reduce((sum, { fields }) => sum + fields.length, 0),
+  };
 }
 
 /** The cell that stands open, if it is one of these. */
