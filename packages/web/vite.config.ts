@@ -7,6 +7,21 @@ import { serviceWorker } from './build/service-worker.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/**
+ * What every page needs, and what every page at a desk does, in a file each: a slow machine spends more on asking for
+ * fifty small files than on reading them.
+ */
+const TOGETHER = [
+  {
+    name: 'start',
+    test: /node_modules\/(react|react-dom|scheduler|use-sync-external-store|@tanstack)\/|web\/src\/(api|app\/(Failure|media|preferences|remembered|renew|router|search|wording)|words\/(index|en|es|language)|\w+\/search)\b/,
+  },
+  {
+    name: 'desk',
+    test: /node_modules\/d3-|web\/src\/(draw|week\/(?!FirstSteps|OpenEvidence)\w+|app\/(DateControl|Gate|Navigation|Shell)|record\/(Toasts|queries|toast|useMayWrite)|words\/(first|pages))\b/,
+  },
+];
+
 export default defineConfig({
   root: here('.'),
   plugins: [react(), serviceWorker(here('public')), roundBudget(), compressed()],
@@ -18,6 +33,7 @@ export default defineConfig({
     rolldownOptions: {
       input: { index: here('index.html'), 'service-worker': here('src/sync/service-worker.ts') },
       output: {
+        codeSplitting: { groups: TOGETHER, includeDependenciesRecursively: false },
         // A worker is known by its address: a name with a hash would be another worker each time.
         entryFileNames: ({ name }) => (name === 'service-worker' ? '[name].js' : 'assets/[name]-[hash].js'),
       },
