@@ -2,7 +2,7 @@ import type { WeekField, Wording } from '@duskwatch/core';
 import { memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { localName, shortReason } from '../words/names.ts';
-import { FIRST_FIELDS, openIn, useChunks, type WeekChunk } from './chunks.ts';
+import { openIn, PORTIONS, useChunks, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn } from './select.ts';
@@ -13,7 +13,7 @@ import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
 export function WeekList({ selection, view, open, ...rest }: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
-  const { chunks, toFollow } = useChunks(groups, FIRST_FIELDS.narrow);
+  const { chunks, toFollow } = useChunks(groups, PORTIONS.narrow);
   const wording = useWording();
   return (
     <div className="week-list">

@@ -4,7 +4,7 @@ import { type CSSProperties, Fragment, memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
-import { FIRST_FIELDS, openIn, useChunks, type WeekChunk } from './chunks.ts';
+import { openIn, PORTIONS, useChunks, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
@@ -25,7 +25,7 @@ export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by 
 export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
-  const { chunks, toFollow } = useChunks(groups, FIRST_FIELDS.wide);
+  const { chunks, toFollow } = useChunks(groups, PORTIONS.wide);
   const wording = useWording();
   return (
     <table className="week" style={{ '--insects': columns.length } as CSSProperties}>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { chunksOf } from './chunks.ts';
+import { chunksOf, PORTIONS } from './chunks.ts';
 import { week } from './week.fixture.ts';
 
 const field = week.fields[0]!;
@@ -13,7 +13,7 @@ const groups = (sizes: readonly number[]) =>
 test('every field is in one chunk, in its order, and each farm is named once', () => {
   fc.assert(
     fc.property(fc.array(fc.integer({ min: 1, max: 40 }), { maxLength: 20 }), (sizes) => {
-      const chunks = chunksOf(groups(sizes), 6);
+      const chunks = chunksOf(groups(sizes), PORTIONS.narrow);
       expect(chunks.flatMap((chunk) => chunk.fields)).toEqual(groups(sizes).flatMap((group) => group.fields));
       expect(chunks.flatMap(({ title }) => title ?? [])).toEqual(groups(sizes).map(({ title }) => title));
       expect(new Set(chunks.map(({ key }) => key)).size).toBe(chunks.length);
@@ -22,7 +22,7 @@ test('every field is in one chunk, in its order, and each farm is named once', (
 });
 
 test('a county is drawn at once; of a state only what is near the window', () => {
-  expect(chunksOf(groups([30, 30]), 6).every(({ always }) => always)).toBe(true);
-  const state = chunksOf(groups(Array(50).fill(10)), 5);
+  expect(chunksOf(groups([30, 30]), PORTIONS.wide).every(({ always }) => always)).toBe(true);
+  const state = chunksOf(groups(Array(50).fill(10)), PORTIONS.wide);
   expect(state.filter(({ always }) => always).flatMap(({ fields }) => fields)).toHaveLength(6);
 });

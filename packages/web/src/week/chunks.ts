@@ -4,10 +4,19 @@ import { cellKey, type WeekGroup } from './select.ts';
 
 /** Up to this many fields are drawn all at once; of more, only those near the window. */
 const DRAWN_AT_ONCE = 60;
-/** Small enough to be drawn within a frame or two on a slow machine. */
-const CHUNK = 2;
-/** So many fields fill the first window, and are on the page from the first moment. */
-export const FIRST_FIELDS = { wide: 6, narrow: 2 } as const;
+
+/** In fields. */
+export interface Portions {
+  /** Of a chunk: small enough to be drawn within a frame on a slow machine. */
+  readonly size: number;
+  /** Those that fill the first window are on the page from the first moment. */
+  readonly first: number;
+}
+
+export const PORTIONS = { wide: { size: 1, first: 6 }, narrow: { size: 2, first: 2 } } as const satisfies Record<
+  string,
+  Portions
+>;
 
 /** Some fields that follow one another in a group, drawn together. */
 export interface WeekChunk {
@@ -19,13 +28,13 @@ export interface WeekChunk {
   readonly always: boolean;
 }
 
-export function chunksOf(groups: readonly WeekGroup[], first: number): WeekChunk[] {
+export function chunksOf(groups: readonly WeekGroup[], { size, first }: Portions): WeekChunk[] {
   const all = groups.reduce((sum, { fields }) => sum + fields.length, 0) <= DRAWN_AT_ONCE;
   const chunks = groups.flatMap(({ title, fields }) =>
-    Array.from({ length: Math.ceil(fields.length / CHUNK) }, (_, index) => ({
+    Array.from({ length: Math.ceil(fields.length / size) }, (_, index) => ({
       key: `${title ?? ''}|${index}`,
       title: index === 0 ? title : null,
-      fields: fields.slice(index * CHUNK, (index + 1) * CHUNK),
+      fields: fields.slice(index * size, (index + 1) * size),
     })),
   );
   let before = 0;
@@ -45,11 +54,10 @@ export interface Chunks {
  * The chunks of the groups: of many, those that are seen first are on the page first, and the places of the others follow
  * when it stands.
  *
- * @param first how many fields are seen first
  * @returns the chunks to draw or to keep a place for, and how many fields are still to follow
  */
-export function useChunks(groups: readonly WeekGroup[], first: number): Chunks {
-  const chunks = useMemo(() => chunksOf(groups, first), [groups, first]);
+export function useChunks(groups: readonly WeekGroup[], portions: Portions): Chunks {
+  const chunks = useMemo(() => chunksOf(groups, portions), [groups, portions]);
   const [stands, setStands] = useState(false);
   useEffect(() => startTransition(() => setStands(true)), []);
   if (stands) return { chunks, toFollow: 0 };

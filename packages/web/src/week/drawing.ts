@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 
 /** How far above and below the window things are drawn, so that they are there before they are seen. */
-const MARGIN = '700px 0px';
+const MARGIN = '450px 0px';
 
 interface Piece {
   drawn: boolean;

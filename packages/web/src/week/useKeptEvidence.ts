@@ -9,6 +9,9 @@ const SENDS_OUT: ReadonlySet<Verb> = new Set(['decide', 'scout']);
 const MOST = 60;
 const QUIET_MS = 3_000;
 
+/** Not every browser tells when it has nothing to do. */
+const whenIdle = (act: () => void) => ('requestIdleCallback' in globalThis ? requestIdleCallback(act) : act());
+
 /**
  * Asks, in a quiet moment, for the evidence of what somebody is sent out for, so that a phone which keeps answers has
  * it in the field. A page without a service worker keeps nothing, and asks only for what is opened.
@@ -30,7 +33,7 @@ export function useKeptEvidence(view: WeekView | undefined, on: string | undefin
       }
     };
     // Without signal there is nothing to be had: whatever is opened then says so itself.
-    const later = setTimeout(() => void keep().catch(() => undefined), QUIET_MS);
+    const later = setTimeout(() => whenIdle(() => !gone && void keep().catch(() => undefined)), QUIET_MS);
     return () => {
       gone = true;
       clearTimeout(later);
