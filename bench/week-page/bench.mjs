@@ -8,52 +8,31 @@
  *
  * Targets: it answers within 1.5 s, and no task while scrolling takes more than 100 ms.
  */
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer, request } from 'node:http';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { gzipSync } from 'node:zlib';
-import { chromium } from '@playwright/test';
+import { withBrowser, withDemo } from '../app.mjs';
 
 const FIELDS = 500;
 const FARMS = 50;
 const SLOWDOWN = 4;
 const PORT = 4997;
 const PROXY_PORT = 4998;
-const base = `http://127.0.0.1:${PORT}`;
 /** Loads until the browser has kept what it made of the scripts. */
 const WARMING = 3;
 /** Ms; long after the page has come to rest. */
 const REST = 6_000;
 
-export async function run() {
-  const data = mkdtempSync(join(tmpdir(), 'duskwatch-week-page-'));
-  const server = spawn(
-    process.execPath,
-    ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(PORT), '--data', data],
-    { stdio: ['ignore', 'pipe', 'ignore'] },
-  );
-  try {
-    await new Promise((resolve, reject) => {
-      server.stdout.on('data', (part) => String(part).includes('http://') && resolve());
-      server.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
-    });
+export const run = () =>
+  withDemo(PORT, async (base) => {
     const week = await (await fetch(`${base}/api/week`)).json();
     const proxy = proxyWith(JSON.stringify(repeated(week)));
     try {
-      return await measure();
+      return await withBrowser(measure);
     } finally {
       proxy.close();
     }
-  } finally {
-    server.kill('SIGTERM');
-    if (server.exitCode === null) await once(server, 'exit');
-    rmSync(data, { recursive: true, force: true });
-  }
-}
+  });
 
 const judged = (name, milliseconds, most, note) => ({
   name,
@@ -120,12 +99,8 @@ function observe() {
   }).observe(document, { childList: true, subtree: true });
 }
 
-async function measure() {
+async function measure(browser) {
   const results = [];
-  const executablePath = [process.env.CHROMIUM_PATH, '/usr/bin/chromium', '/usr/bin/google-chrome'].find(
-    (path) => path && existsSync(path),
-  );
-  const browser = await chromium.launch({ ...(executablePath && { executablePath }), args: ['--no-sandbox', '--disable-gpu'] });
   for (const [name, viewport] of Object.entries({ desk: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } })) {
     const page = await browser.newPage({ viewport });
     for (let load = 0; load < WARMING; load += 1) {
@@ -175,6 +150,5 @@ async function measure() {
     );
     await page.close();
   }
-  await browser.close();
   return results;
 }
