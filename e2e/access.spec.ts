@@ -32,7 +32,7 @@ const cutOff = (page: Page) =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('main *, header *, nav *, dialog[open] *')].flatMap((element) => {
       const own = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '');
-      const { width, height, left, right } = element.getBoundingClientRect();
+      const { width, height, left, right, bottom } = element.getBoundingClientRect();
       if (!own || width < 2 || height < 2 || element.closest('.unseen, .skip, .behind-scroll, svg, option, select')) return [];
       const { overflowX, overflowY } = getComputedStyle(element);
       const hidden =
@@ -43,12 +43,18 @@ const cutOff = (page: Page) =>
       while (box && !/auto|scroll/.test(getComputedStyle(box).overflowX)) box = box.parentElement;
       const scrolls = box !== null;
       const outside = !scrolls && (left < -1 || right > innerWidth + 1);
-      return hidden || outside ? [`${element.tagName}.${element.className}: ${element.textContent!.trim().slice(0, 60)}`] : [];
+      // A button cuts off what does not fit in it.
+      const button = element.closest('button')?.getBoundingClientRect();
+      const spilt = button !== undefined && (bottom > button.bottom + 1 || right > button.right + 1);
+      return hidden || outside || spilt
+        ? [`${element.tagName}.${element.className}: ${element.textContent!.trim().slice(0, 60)}`]
+        : [];
     }),
   );
 
-everywhere.describe('at 200 % and in a window 320 pixels wide', { tag: '@desk' }, () => {
+everywhere.describe('at a desk, at 200 %, and in a window 320 pixels wide', { tag: '@desk' }, () => {
   for (const [size, viewport, locale] of [
+    ['a desk', { width: 1440, height: 900 }, 'en-US'],
     ['twice as large', { width: 720, height: 450 }, 'en-US'],
     ['320 wide, in Spanish', { width: 320, height: 640 }, 'es-MX'],
   ] as const)

@@ -46,3 +46,6 @@ export function Sparkline({ line, scale }: { line: SeasonLine; scale: LineScale 
     </svg>
   );
 }
+
+/** Holds the place of one. */
+export const SparkPlace = () => <svg className="spark" height={HEIGHT} aria-hidden="true" />;

@@ -1,6 +1,6 @@
 import type { WeekCell as Cell, InsectName, WeekField, Wording } from '@duskwatch/core';
 import { localName, shortReason } from '../words/names.ts';
-import { type LineScale, Sparkline } from './Sparkline.tsx';
+import { type LineScale, Sparkline, SparkPlace } from './Sparkline.tsx';
 import { cellKey } from './select.ts';
 
 export interface CellProps {
@@ -9,6 +9,8 @@ export interface CellProps {
   readonly insect: InsectName;
   /** Null when the cell has no line. */
   readonly scale: LineScale | null;
+  /** False leaves the line's place empty. */
+  readonly pictures: boolean;
   readonly open: boolean;
   readonly wording: Wording;
   readonly toggle: (key: string) => void;
@@ -22,6 +24,7 @@ export function WeekCellButton({
   field,
   insect,
   scale,
+  pictures,
   open,
   wording,
   toggle,
@@ -46,7 +49,7 @@ export function WeekCellButton({
           {[advice.verb === 'blind' && shortReason(advice.reason), wording.rate(advice)].filter(Boolean).join(' · ')}
         </span>
       </span>
-      {line && scale && <Sparkline line={line} scale={scale} />}
+      {line && scale && (pictures ? <Sparkline line={line} scale={scale} /> : <SparkPlace />)}
     </button>
   );
 }

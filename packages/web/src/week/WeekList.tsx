@@ -37,21 +37,21 @@ const USUAL_FIELD = 190;
 /** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
 const ListChunk = memo(function ListChunk(props: LineProps & { chunk: WeekChunk }) {
   const { chunk, groupedBy, open } = props;
-  const { ref, drawn, height } = useDrawn<HTMLElement>(chunk.always || open !== undefined);
+  const { ref, drawn, pictures, height } = useDrawn<HTMLElement>(chunk.always || open !== undefined);
   const name = chunk.title === null ? undefined : groupName(chunk.title, groupedBy);
   if (!drawn) return <section ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_FIELD }} />;
   return (
     <section ref={ref} aria-label={name}>
       {name !== undefined && <h2 className="week-farm">{name}</h2>}
       {chunk.fields.map((field) => (
-        <FieldLines key={field.fieldId} field={field} {...props} />
+        <FieldLines key={field.fieldId} field={field} pictures={pictures} {...props} />
       ))}
     </section>
   );
 });
 
-function FieldLines(props: LineProps & { field: WeekField }) {
-  const { field, scaleOf, wording, open, toggle, on, groupedBy } = props;
+function FieldLines(props: LineProps & { field: WeekField; pictures: boolean }) {
+  const { field, pictures, scaleOf, wording, open, toggle, on, groupedBy } = props;
   const columns = props.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');
   const reasons = new Map<string | null, string[]>();
@@ -74,6 +74,7 @@ function FieldLines(props: LineProps & { field: WeekField }) {
                 cell={cell}
                 field={field}
                 insect={insect}
+                pictures={pictures}
                 scale={cell.line && scaleOf(index, cell.line)}
                 open={isOpen}
                 wording={wording}

@@ -58,12 +58,12 @@ type RowProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
 };
 
 /** Px; only until a row has been drawn once. */
-const USUAL_ROW = 79;
+const USUAL_ROW = 89;
 
 /** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
 const TableChunk = memo(function TableChunk(props: RowProps & { chunk: WeekChunk }) {
   const { chunk, columns, groupedBy, open } = props;
-  const { ref, drawn, height } = useDrawn<HTMLTableSectionElement>(chunk.always || open !== undefined);
+  const { ref, drawn, pictures, height } = useDrawn<HTMLTableSectionElement>(chunk.always || open !== undefined);
   if (!drawn) return <tbody ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_ROW }} />;
   return (
     <tbody ref={ref}>
@@ -75,7 +75,7 @@ const TableChunk = memo(function TableChunk(props: RowProps & { chunk: WeekChunk
         </tr>
       )}
       {chunk.fields.map((field) => (
-        <FieldRow key={field.fieldId} field={field} {...props} />
+        <FieldRow key={field.fieldId} field={field} pictures={pictures} {...props} />
       ))}
     </tbody>
   );
@@ -97,8 +97,8 @@ export function FieldName({ field, on, groupedBy }: Pick<WeekBodyProps, 'on' | '
   );
 }
 
-function FieldRow(props: RowProps & { field: WeekField }) {
-  const { field, columns, scaleOf, wording, open, toggle, on, groupedBy } = props;
+function FieldRow(props: RowProps & { field: WeekField; pictures: boolean }) {
+  const { field, pictures, columns, scaleOf, wording, open, toggle, on, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
   return (
     <Fragment>
@@ -114,6 +114,7 @@ function FieldRow(props: RowProps & { field: WeekField }) {
                 cell={cell}
                 field={field}
                 insect={insect}
+                pictures={pictures}
                 scale={cell.line && scaleOf(index, cell.line)}
                 open={opened?.index === index}
                 wording={wording}

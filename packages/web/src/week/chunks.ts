@@ -13,7 +13,7 @@ export interface Portions {
   readonly first: number;
 }
 
-export const PORTIONS = { wide: { size: 1, first: 6 }, narrow: { size: 2, first: 2 } } as const satisfies Record<
+export const PORTIONS = { wide: { size: 1, first: 5 }, narrow: { size: 2, first: 2 } } as const satisfies Record<
   string,
   Portions
 >;

@@ -4,19 +4,25 @@ import { flushSync } from 'react-dom';
 /** How far above and below the window things are drawn, so that they are there before they are seen. */
 const MARGIN = '450px 0px';
 
+/** How much of a piece stands on the page: only its place, its words, or its pictures too. */
+type Extent = 'place' | 'words' | 'all';
+
 interface Piece {
-  drawn: boolean;
-  readonly draw: (drawn: boolean) => void;
+  extent: Extent;
+  readonly draw: (extent: Extent) => void;
 }
 
 /**
  * Draws what comes near the window and takes away what has left it, a piece of either a frame and the nearest first:
- * however fast somebody scrolls, no frame has more to do than that, and the page never grows heavy.
+ * however fast somebody scrolls, no frame has more to do than that, and the page never grows heavy. Words go before
+ * pictures, which come when there is nothing to read that is not there yet.
  */
 class Drawing {
   readonly #pieces = new Map<Element, Piece>();
   /** Near and not drawn. */
   readonly #come = new Set<Element>();
+  /** Near and without pictures. */
+  readonly #plain = new Set<Element>();
   /** Drawn and no longer near. */
   readonly #gone = new Set<Element>();
   readonly #observer = new IntersectionObserver((entries) => this.#seen(entries), { rootMargin: MARGIN });
@@ -33,23 +39,24 @@ class Drawing {
     this.#observer.observe(element);
     return () => {
       this.#observer.unobserve(element);
-      for (const kept of [this.#pieces, this.#come, this.#gone]) kept.delete(element);
+      for (const kept of [this.#pieces, this.#come, this.#plain, this.#gone]) kept.delete(element);
     };
   }
 
   #seen(entries: readonly IntersectionObserverEntry[]) {
     for (const { target, isIntersecting } of entries) {
-      const drawn = this.#pieces.get(target)?.drawn;
-      this.#come.delete(target);
-      this.#gone.delete(target);
-      if (isIntersecting && drawn === false) this.#come.add(target);
-      if (!isIntersecting && drawn === true) this.#gone.add(target);
+      const extent = this.#pieces.get(target)?.extent;
+      for (const kept of [this.#come, this.#plain, this.#gone]) kept.delete(target);
+      if (extent === undefined) continue;
+      if (!isIntersecting && extent !== 'place') this.#gone.add(target);
+      if (isIntersecting && extent === 'place') this.#come.add(target);
+      if (isIntersecting && extent === 'words') this.#plain.add(target);
     }
     this.#book();
   }
 
   #book() {
-    if (this.#booked || this.#come.size + this.#gone.size === 0) return;
+    if (this.#booked || this.#come.size + this.#plain.size + this.#gone.size === 0) return;
     this.#booked = true;
     // After one frame and before the next, so that neither the drawing nor the frame that lays it out is long.
     requestAnimationFrame(() => setTimeout(() => this.#step()));
@@ -57,60 +64,64 @@ class Drawing {
 
   #step() {
     this.#booked = false;
-    const next = this.#nearest();
+    const next = nearest(this.#come);
+    const plain = next ? undefined : nearest(this.#plain);
     const [last] = this.#gone;
     flushSync(() => {
-      if (next) this.#set(next, true);
+      if (next) this.#set(next, 'words');
+      if (plain) this.#set(plain, 'all');
       // What holds the focus stays, until it comes and goes again.
-      if (last) this.#set(last, last.contains(document.activeElement));
+      if (last?.contains(document.activeElement)) this.#gone.delete(last);
+      else if (last) this.#set(last, 'place');
     });
     this.#book();
   }
 
-  #nearest(): Element | undefined {
-    const middle = innerHeight / 2;
-    let nearest: { readonly element: Element; readonly away: number } | undefined;
-    for (const element of this.#come) {
-      const { top, bottom } = element.getBoundingClientRect();
-      const away = Math.max(top - middle, middle - bottom, 0);
-      if (!nearest || away < nearest.away) nearest = { element, away };
-    }
-    return nearest?.element;
-  }
-
   #drawAll() {
-    for (const element of this.#pieces.keys()) this.#set(element, true);
+    for (const element of this.#pieces.keys()) this.#set(element, 'all');
   }
 
-  #set(element: Element, drawn: boolean) {
+  #set(element: Element, extent: Extent) {
     const piece = this.#pieces.get(element);
-    this.#come.delete(element);
-    this.#gone.delete(element);
-    if (!piece || piece.drawn === drawn) return;
-    piece.drawn = drawn;
-    piece.draw(drawn);
+    for (const kept of [this.#come, this.#plain, this.#gone]) kept.delete(element);
+    if (!piece || piece.extent === extent) return;
+    if (extent === 'words') this.#plain.add(element);
+    piece.extent = extent;
+    piece.draw(extent);
   }
+}
+
+/** The one that is nearest to the middle of the window. */
+function nearest(elements: Iterable<Element>): Element | undefined {
+  const middle = innerHeight / 2;
+  let best: { readonly element: Element; readonly away: number } | undefined;
+  for (const element of elements) {
+    const { top, bottom } = element.getBoundingClientRect();
+    const away = Math.max(top - middle, middle - bottom, 0);
+    if (!best || away < best.away) best = { element, away };
+  }
+  return best?.element;
 }
 
 let shared: Drawing | null = null;
 
 /**
- * Whether a piece of a long page is drawn, and how high it was when it last was (px, null: never): its element, drawn or
- * not, holds its place.
+ * How much of a piece of a long page is drawn, and how high it was when it last was (px, null: never): its element,
+ * drawn or not, holds its place.
  */
 export function useDrawn<T extends HTMLElement>(always: boolean) {
   const ref = useRef<T>(null);
-  const [drawn, setDrawn] = useState(always);
+  const [extent, setExtent] = useState<Extent>(always ? 'all' : 'place');
   const [height, setHeight] = useState<number | null>(null);
   useEffect(() => {
     const element = ref.current;
     if (always || !element) return;
     shared ??= new Drawing();
-    const draw = (next: boolean) => {
-      if (!next) setHeight(element.getBoundingClientRect().height);
-      setDrawn(next);
+    const draw = (next: Extent) => {
+      if (next === 'place') setHeight(element.getBoundingClientRect().height);
+      setExtent(next);
     };
-    return shared.add(element, { drawn: false, draw });
+    return shared.add(element, { extent: 'place', draw });
   }, [always]);
-  return { ref, drawn: always || drawn, height };
+  return { ref, drawn: always || extent !== 'place', pictures: always || extent === 'all', height };
 }
