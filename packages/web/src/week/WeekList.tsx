@@ -2,10 +2,11 @@ import type { WeekField, Wording } from '@duskwatch/core';
 import { memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { localName, shortReason } from '../words/names.ts';
-import { openIn, PORTIONS, useChunks, type WeekChunk } from './chunks.ts';
+import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn } from './select.ts';
+import { useChunks } from './useChunks.ts';
 import { WeekCellButton } from './WeekCell.tsx';
 import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
 

@@ -4,10 +4,11 @@ import { type CSSProperties, Fragment, memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { words } from '../words/index.ts';
 import { cropName, cropText, localName, stageName } from '../words/names.ts';
-import { openIn, PORTIONS, useChunks, type WeekChunk } from './chunks.ts';
+import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
 import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
+import { useChunks } from './useChunks.ts';
 import { WeekCellButton } from './WeekCell.tsx';
 
 export interface WeekBodyProps {

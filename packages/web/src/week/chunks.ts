@@ -1,5 +1,4 @@
 import type { WeekField } from '@duskwatch/core';
-import { startTransition, useEffect, useMemo, useState } from 'react';
 import { cellKey, type WeekGroup } from './select.ts';
 
 /** Up to this many fields are drawn all at once; of more, only those near the window. */
@@ -43,29 +42,6 @@ export function chunksOf(groups: readonly WeekGroup[], { size, first }: Portions
     before += chunk.fields.length;
     return { ...chunk, always };
   });
-}
-
-export interface Chunks {
-  readonly chunks: readonly WeekChunk[];
-  readonly toFollow: number;
-}
-
-/**
- * The chunks of the groups: of many, those that are seen first are on the page first, and the places of the others follow
- * when it stands.
- *
- * @returns the chunks to draw or to keep a place for, and how many fields are still to follow
- */
-export function useChunks(groups: readonly WeekGroup[], portions: Portions): Chunks {
-  const chunks = useMemo(() => chunksOf(groups, portions), [groups, portions]);
-  const [stands, setStands] = useState(false);
-  useEffect(() => startTransition(() => setStands(true)), []);
-  if (stands) return { chunks, toFollow: 0 };
-  const later = chunks.filter(({ always }) => !always);
-  return {
-    chunks: chunks.filter(({ always }) => always),
-    toFollow: later.reduce((sum, { fields }) => sum + fields.length, 0),
-  };
 }
 
 /** The cell that stands open, if it is one of these. */

@@ -28,11 +28,6 @@ class Drawing {
   readonly #observer = new IntersectionObserver((entries) => this.#seen(entries), { rootMargin: MARGIN });
   #booked = false;
 
-  constructor() {
-    // Paper has no window.
-    addEventListener('beforeprint', () => flushSync(() => this.#drawAll()));
-  }
-
   /** @returns takes the piece out again */
   add(element: Element, piece: Piece): () => void {
     this.#pieces.set(element, piece);
@@ -75,10 +70,6 @@ class Drawing {
       else if (last) this.#set(last, 'place');
     });
     this.#book();
-  }
-
-  #drawAll() {
-    for (const element of this.#pieces.keys()) this.#set(element, 'all');
   }
 
   #set(element: Element, extent: Extent) {
