@@ -1,10 +1,11 @@
 /** What the benches of the app share: the demo behind a server of its own, and a browser in front of it. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
+import { findChromium } from '../scripts/chromium.mjs';
 
 /** Serves the demo program while something is done with it, and takes both away. */
 export async function withDemo(port, use) {
@@ -28,10 +29,10 @@ export async function withDemo(port, use) {
 }
 
 export async function withBrowser(use) {
-  const executablePath = [process.env.CHROMIUM_PATH, '/usr/bin/chromium', '/usr/bin/google-chrome'].find(
-    (path) => path && existsSync(path),
-  );
-  const browser = await chromium.launch({ ...(executablePath && { executablePath }), args: ['--no-sandbox', '--disable-gpu'] });
+  const browser = await chromium.launch({
+    executablePath: (await findChromium()) ?? undefined,
+    args: ['--no-sandbox', '--disable-gpu'],
+  });
   try {
     return await use(browser);
   } finally {
