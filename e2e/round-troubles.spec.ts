@@ -210,8 +210,9 @@ test('of two people with one phone the second neither sees nor sends what the fi
     await page.evaluate(() => fetch('/api/session', { method: 'DELETE' }).then(() => undefined));
     await signIn('Ann Alder');
     await page.goto(`${server.url}/round`);
+    // Until the server says who she is, the phone is still that of the one before.
+    await expect.poll(async () => (await written()).length).toBe(1);
     await allSent(page);
-    expect(await written()).toHaveLength(1);
     const [{ value }] = await written();
     const key = encodeURIComponent(`${value.trapId}|${value.checkedOn}|${value.visit}`);
     const history = await (await coordinator.get(`${server.url}/api/records/checks/${key}/history`)).json();

@@ -1,6 +1,6 @@
 /**
- * Takes the pictures of docs/pictures/ from the demo, at phone and desk width, by day and by night:
- * `node scripts/pictures.mjs [ADDRESS]`. Without the address of a running demo server it starts one of its own.
+ * Takes the pictures of docs/pictures/ from the demo, at phone and desk width, by day and by night, and from an empty
+ * program what stands before it: `node scripts/pictures.mjs`.
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
@@ -10,35 +10,75 @@ import { chromium } from '@playwright/test';
 import { findChromium } from './chromium.mjs';
 import { root } from './lib.mjs';
 
-const PORT = 4198;
+const PORTS = { demo: 4198, empty: 4199 };
 const SIZES = { desk: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } };
+/** Of the one person on an empty program, which lives as long as its pictures take. */
+const PASSWORD = 'herons over wet clover';
 
 const folder = join(root, 'docs/pictures');
 mkdirSync(folder, { recursive: true });
-const server = process.argv[2] ? { address: process.argv[2], stop: () => {} } : startDemo();
+const demo = await served(PORTS.demo, '--demo');
 const browser = await chromium.launch({
   executablePath: (await findChromium()) ?? undefined,
   args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
 });
 try {
-  await answering(server.address);
   for (const [size, viewport] of Object.entries(SIZES))
-    for (const colorScheme of ['light', 'dark']) await picture(size, viewport, colorScheme);
+    for (const colorScheme of ['light', 'dark']) {
+      const look = { viewport, colorScheme, locale: 'en-US', isMobile: size === 'phone' };
+      await inside(look, `${size}-${colorScheme}`);
+      await atTheDoor(look, `${size}-${colorScheme}`);
+    }
 } finally {
   await browser.close();
-  server.stop();
+  demo.stop();
 }
 
-async function picture(size, viewport, colorScheme) {
-  const page = await browser.newPage({ viewport, colorScheme, locale: 'en-US', isMobile: size === 'phone' });
-  const save = async (name) => {
-    await page.evaluate(() => document.fonts.ready);
-    await page.screenshot({ path: join(folder, `${name}-${size}-${colorScheme}.png`) });
+function camera(page, address, ending) {
+  return {
+    save: async (name) => {
+      await page.evaluate(() => document.fonts.ready);
+      await page.screenshot({ path: join(folder, `${name}-${ending}.png`) });
+    },
+    visit: async (path, shown) => {
+      await page.goto(new URL(path, address).href);
+      await page.locator(shown).first().waitFor();
+    },
   };
-  const visit = async (path, shown) => {
-    await page.goto(new URL(path, server.address).href);
-    await page.locator(shown).first().waitFor();
-  };
+}
+
+/** The pages for whoever comes, and the first steps of a program that is still empty. */
+async function atTheDoor(look, ending) {
+  const server = await served(PORTS.empty, '--accounts');
+  const page = await browser.newPage(look);
+  const { save, visit } = camera(page, server.address, ending);
+  try {
+    await visit('/', 'main h1');
+    await save('first-person');
+    await page.getByLabel('Code from the terminal').fill(/\b[A-Z2-9]{4}(?:-[A-Z2-9]{4})+\b/.exec(server.printed())[0]);
+    await page.getByLabel('Name').fill('Ida Brook');
+    await page.getByLabel('Password of your choice').fill(PASSWORD);
+    await page.getByRole('button', { name: 'Become the coordinator' }).click();
+    await page.locator('.first-steps').waitFor();
+    await save('first-steps');
+    const invited = await page.request.post(new URL('/api/invitations', server.address).href, {
+      data: { role: 'scout', farms: [] },
+      headers: { origin: server.address },
+    });
+    await page.context().clearCookies();
+    await visit((await invited.json()).path, 'main form');
+    await save('join');
+    await visit('/sign-in', 'main form');
+    await save('sign-in');
+  } finally {
+    await page.close();
+    server.stop();
+  }
+}
+
+async function inside(look, ending) {
+  const page = await browser.newPage(look);
+  const { save, visit } = camera(page, demo.address, ending);
   await visit('/', '.cell');
   await save('week');
   await page.locator('.cell.verb-decide').first().click();
@@ -58,6 +98,10 @@ async function picture(size, viewport, colorScheme) {
   await page.getByRole('button', { name: 'Add a trap' }).click();
   await page.getByRole('radio', { name: 'mesh cone' }).check();
   await save('trap-form');
+  await visit('/traps', '.traps tbody tr, .trap-card');
+  await page.getByRole('button', { name: 'Print labels' }).click();
+  await page.getByRole('dialog').waitFor();
+  await save('labels');
   await visit('/traps/CR2-MC-26', '.trap-facts');
   await save('trap');
   await page
@@ -114,35 +158,32 @@ async function picture(size, viewport, colorScheme) {
   await page.getByRole('button', { name: 'Start the round' }).waitFor();
   await save('round-start');
   await page.getByRole('button', { name: 'Start the round' }).click();
+  await page.getByRole('button', { name: /^Next:/ }).waitFor();
+  await save('round-list');
   await page.getByRole('button', { name: /^Next:/ }).click();
   const warning = page.getByRole('button', { name: /stands outside/ });
   if (await warning.isVisible().catch(() => false)) await warning.click();
   await save('round-trap');
+  await visit('/round?show=unsent', 'main h1');
+  await save('round-unsent');
   await page.close();
 }
 
-function startDemo() {
+/** A server with a program of its own, once it prints its address. */
+function served(port, ...options) {
   const data = mkdtempSync(join(tmpdir(), 'duskwatch-pictures-'));
-  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(PORT), '--data', data];
-  const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });
+  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--port', String(port), '--data', data, ...options];
+  const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
+  let printed = '';
   const stop = () => {
     child.once('exit', () => rmSync(data, { recursive: true, force: true }));
     child.kill('SIGTERM');
   };
-  return { address: `http://127.0.0.1:${PORT}/`, stop };
-}
-
-async function answering(address) {
-  const until = Date.now() + 60_000;
-  while (Date.now() < until) {
-    if (
-      await fetch(new URL('/api/health', address)).then(
-        ({ ok }) => ok,
-        () => false,
-      )
-    )
-      return;
-    await new Promise((resolve) => setTimeout(resolve, 250));
-  }
-  throw new Error(`nothing answers at ${address}`);
+  return new Promise((resolve, reject) => {
+    child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
+    child.stdout.on('data', (part) => {
+      printed += part;
+      if (printed.includes('http://')) resolve({ address: `http://127.0.0.1:${port}`, printed: () => printed, stop });
+    });
+  });
 }
