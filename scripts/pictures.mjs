@@ -154,6 +154,8 @@ async function inside(look, ending) {
   await save('scouting-plan');
   await visit('/scout', 'main h1');
   await save('scout');
+  // After dusk the round is dark by itself, whatever the time at which pictures are taken.
+  await page.clock.setFixedTime(new Date(`${new Date().toISOString().slice(0, 10)}T17:00:00Z`));
   await visit('/round', 'main h1');
   await page.getByRole('button', { name: 'Start the round' }).waitFor();
   await save('round-start');
