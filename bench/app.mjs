@@ -1,30 +1,15 @@
 /** What the benches of the app share: the demo behind a server of its own, and a browser in front of it. */
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { findChromium } from '../scripts/chromium.mjs';
+import { served } from '../scripts/served.mjs';
 
 /** Serves the demo program while something is done with it, and takes both away. */
 export async function withDemo(port, use) {
-  const data = mkdtempSync(join(tmpdir(), 'duskwatch-bench-'));
-  const server = spawn(
-    process.execPath,
-    ['packages/cli/bin/duskwatch.mjs', 'serve', '--demo', '--port', String(port), '--data', data],
-    { stdio: ['ignore', 'pipe', 'ignore'] },
-  );
+  const server = await served(port, '--demo');
   try {
-    await new Promise((resolve, reject) => {
-      server.stdout.on('data', (part) => String(part).includes('http://') && resolve());
-      server.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
-    });
-    return await use(`http://127.0.0.1:${port}`);
+    return await use(server.address);
   } finally {
-    server.kill('SIGTERM');
-    if (server.exitCode === null) await once(server, 'exit');
-    rmSync(data, { recursive: true, force: true });
+    await server.stop();
   }
 }
 

@@ -2,13 +2,12 @@
  * Takes the pictures of docs/pictures/ from the demo, at phone and desk width, by day and by night, and from an empty
  * program what stands before it: `node scripts/pictures.mjs`.
  */
-import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { findChromium } from './chromium.mjs';
 import { root } from './lib.mjs';
+import { served } from './served.mjs';
 
 const PORTS = { demo: 4198, empty: 4199 };
 const SIZES = { desk: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } };
@@ -31,7 +30,7 @@ try {
     }
 } finally {
   await browser.close();
-  demo.stop();
+  await demo.stop();
 }
 
 function camera(page, address, ending) {
@@ -72,7 +71,7 @@ async function atTheDoor(look, ending) {
     await save('sign-in');
   } finally {
     await page.close();
-    server.stop();
+    await server.stop();
   }
 }
 
@@ -169,23 +168,4 @@ async function inside(look, ending) {
   await visit('/round?show=unsent', 'main h1');
   await save('round-unsent');
   await page.close();
-}
-
-/** A server with a program of its own, once it prints its address. */
-function served(port, ...options) {
-  const data = mkdtempSync(join(tmpdir(), 'duskwatch-pictures-'));
-  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--port', String(port), '--data', data, ...options];
-  const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
-  let printed = '';
-  const stop = () => {
-    child.once('exit', () => rmSync(data, { recursive: true, force: true }));
-    child.kill('SIGTERM');
-  };
-  return new Promise((resolve, reject) => {
-    child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
-    child.stdout.on('data', (part) => {
-      printed += part;
-      if (printed.includes('http://')) resolve({ address: `http://127.0.0.1:${port}`, printed: () => printed, stop });
-    });
-  });
 }

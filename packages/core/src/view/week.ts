@@ -93,12 +93,11 @@ const SMALL_DIGITS = 3;
 function smallLine(line: SeasonLine | null): SeasonLine | null {
   if (!line) return null;
   const small = (value: number | null) => value && Number(value.toPrecision(SMALL_DIGITS));
-  const points = line.points.map(({ from, to, perNight, low, high }) => ({
-    from,
-    to,
-    perNight: small(perNight),
-    low: small(low),
-    high: small(high),
+  const points = line.points.map((point) => ({
+    ...point,
+    perNight: small(point.perNight),
+    low: small(point.low),
+    high: small(point.high),
   }));
   return { ...line, points };
 }

@@ -1,7 +1,7 @@
 import type { Person } from '@duskwatch/core';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { lazyRouteComponent, Outlet, useLocation } from '@tanstack/react-router';
-import { Suspense, useEffect, useState } from 'react';
+import { type ReactNode, Suspense, useEffect, useState } from 'react';
 import { type Session, sessionQuery } from '../api/session.ts';
 import { desk, useDesk } from '../record/desk.ts';
 
@@ -29,8 +29,8 @@ export function Gate() {
 
   if (asking && !open) return <Waiting />;
   if (open || !session || person) return <Outlet />;
-  if (!worked || session.needsFirstPerson)
-    return <Suspense fallback={<Waiting />}>{session.needsFirstPerson ? <FirstPersonPage /> : <SignInPage />}</Suspense>;
+  if (session.needsFirstPerson) return <AtTheDoor page={<FirstPersonPage />} />;
+  if (!worked) return <AtTheDoor page={<SignInPage />} />;
   return (
     <>
       <Outlet />
@@ -42,6 +42,8 @@ export function Gate() {
 }
 
 const Waiting = () => <main className="page" id="page" aria-busy="true" />;
+
+const AtTheDoor = ({ page }: { page: ReactNode }) => <Suspense fallback={<Waiting />}>{page}</Suspense>;
 
 /** Records that could not be sent for want of a session tell that it has ended, and go on their way with the next one. */
 function useSignedOutWrites(session: Session | undefined) {

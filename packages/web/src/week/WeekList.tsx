@@ -1,14 +1,13 @@
-import type { WeekField, Wording } from '@duskwatch/core';
 import { memo, useMemo } from 'react';
 import { useWording } from '../app/wording.ts';
 import { localName, shortReason } from '../words/names.ts';
-import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
+import { openIn, PORTIONS } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
-import { cellKey, lineScales, type WeekColumn } from './select.ts';
+import { cellKey, lineScales } from './select.ts';
 import { useChunks } from './useChunks.ts';
 import { WeekCellButton } from './WeekCell.tsx';
-import { FieldName, groupName, type WeekBodyProps } from './WeekTable.tsx';
+import { type ChunkProps, FieldName, type FieldProps, groupName, type WeekBodyProps } from './WeekTable.tsx';
 
 /** The same week for a narrow page: a field, and a line to an insect. */
 export function WeekList({ selection, view, open, ...rest }: WeekBodyProps) {
@@ -26,17 +25,11 @@ export function WeekList({ selection, view, open, ...rest }: WeekBodyProps) {
   );
 }
 
-type LineProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
-  columns: readonly WeekColumn[];
-  scaleOf: ReturnType<typeof lineScales>;
-  wording: Wording;
-};
-
 /** Px; only until a field has been drawn once. */
 const USUAL_FIELD = 190;
 
 /** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
-const ListChunk = memo(function ListChunk(props: LineProps & { chunk: WeekChunk }) {
+const ListChunk = memo(function ListChunk(props: ChunkProps) {
   const { chunk, groupedBy, open } = props;
   const { ref, drawn, pictures, height } = useDrawn<HTMLElement>(chunk.always || open !== undefined);
   const name = chunk.title === null ? undefined : groupName(chunk.title, groupedBy);
@@ -51,7 +44,7 @@ const ListChunk = memo(function ListChunk(props: LineProps & { chunk: WeekChunk 
   );
 });
 
-function FieldLines(props: LineProps & { field: WeekField; pictures: boolean }) {
+function FieldLines(props: FieldProps) {
   const { field, pictures, scaleOf, wording, open, toggle, on, groupedBy } = props;
   const columns = props.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
   const away = columns.filter(({ cell }) => cell.advice.verb === 'none');

@@ -23,6 +23,9 @@ import { WeekTable } from './WeekTable.tsx';
 const LEVEL = percentText(ASSUMPTIONS.intervalLevel.value);
 const route = getRouteApi('/');
 
+/** Of the filters, or of what they are now. */
+type Change = (part: Partial<WeekSearch> | ((before: WeekSearch) => Partial<WeekSearch>)) => void;
+
 /** Fields down, insects across: where must I act? */
 export function WeekPage() {
   const search = route.useSearch();
@@ -30,9 +33,9 @@ export function WeekPage() {
   const { data: view, error, refetch, isPlaceholderData } = useQuery(weekQuery(search.on));
   useTitle(words.week.title);
   useKeptEvidence(isPlaceholderData ? undefined : view, search.on);
-  const change = useCallback(
-    (part: Partial<WeekSearch> | ((before: WeekSearch) => Partial<WeekSearch>)) =>
-      navigate({
+  const change = useCallback<Change>(
+    (part) =>
+      void navigate({
         search: (before) => ({ ...before, ...(typeof part === 'function' ? part(before) : part) }),
         replace: true,
         resetScroll: false,
@@ -68,8 +71,6 @@ export function WeekPage() {
     </main>
   );
 }
-
-type Change = (part: Partial<WeekSearch> | ((before: WeekSearch) => Partial<WeekSearch>)) => void;
 
 function Week({ view, search, change }: { view: WeekView; search: WeekSearch; change: Change }) {
   const wide = useWide();

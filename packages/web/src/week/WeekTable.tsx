@@ -20,6 +20,15 @@ export interface WeekBodyProps {
   readonly groupedBy: 'farm' | 'crop' | null;
 }
 
+/** What any part of the week is drawn from, in the table and in the list. */
+type PartProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
+  readonly columns: readonly WeekColumn[];
+  readonly scaleOf: ReturnType<typeof lineScales>;
+  readonly wording: Wording;
+};
+export type ChunkProps = PartProps & { readonly chunk: WeekChunk };
+export type FieldProps = PartProps & { readonly field: WeekField; readonly pictures: boolean };
+
 export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by === 'crop' ? cropName(title) : title);
 
 /** Fields down, insects across. */
@@ -52,17 +61,11 @@ export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
   );
 }
 
-type RowProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
-  columns: readonly WeekColumn[];
-  scaleOf: ReturnType<typeof lineScales>;
-  wording: Wording;
-};
-
 /** Px; only until a row has been drawn once. */
 const USUAL_ROW = 89;
 
 /** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
-const TableChunk = memo(function TableChunk(props: RowProps & { chunk: WeekChunk }) {
+const TableChunk = memo(function TableChunk(props: ChunkProps) {
   const { chunk, columns, groupedBy, open } = props;
   const { ref, drawn, pictures, height } = useDrawn<HTMLTableSectionElement>(chunk.always || open !== undefined);
   if (!drawn) return <tbody ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_ROW }} />;
@@ -98,7 +101,7 @@ export function FieldName({ field, on, groupedBy }: Pick<WeekBodyProps, 'on' | '
   );
 }
 
-function FieldRow(props: RowProps & { field: WeekField; pictures: boolean }) {
+function FieldRow(props: FieldProps) {
   const { field, pictures, columns, scaleOf, wording, open, toggle, on, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
   return (

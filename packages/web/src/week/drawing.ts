@@ -34,14 +34,19 @@ class Drawing {
     this.#observer.observe(element);
     return () => {
       this.#observer.unobserve(element);
-      for (const kept of [this.#pieces, this.#come, this.#plain, this.#gone]) kept.delete(element);
+      this.#pieces.delete(element);
+      this.#unqueue(element);
     };
+  }
+
+  #unqueue(element: Element) {
+    for (const queue of [this.#come, this.#plain, this.#gone]) queue.delete(element);
   }
 
   #seen(entries: readonly IntersectionObserverEntry[]) {
     for (const { target, isIntersecting } of entries) {
       const extent = this.#pieces.get(target)?.extent;
-      for (const kept of [this.#come, this.#plain, this.#gone]) kept.delete(target);
+      this.#unqueue(target);
       if (extent === undefined) continue;
       if (!isIntersecting && extent !== 'place') this.#gone.add(target);
       if (isIntersecting && extent === 'place') this.#come.add(target);
@@ -74,7 +79,7 @@ class Drawing {
 
   #set(element: Element, extent: Extent) {
     const piece = this.#pieces.get(element);
-    for (const kept of [this.#come, this.#plain, this.#gone]) kept.delete(element);
+    this.#unqueue(element);
     if (!piece || piece.extent === extent) return;
     if (extent === 'words') this.#plain.add(element);
     piece.extent = extent;
