@@ -4,7 +4,7 @@ import * as core from '../packages/core/src/index.ts';
 import { expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
 import { SURFACES, type Surface, show } from './surfaces.ts';
 
-const WORDS = new URL('../packages/web/src/words/', import.meta.url);
+const WORDS = new URL('../packages/web/src/text/', import.meta.url);
 /** Fewer words than this may be names, or Spanish too. */
 const FEWEST_WORDS = 4;
 

@@ -15,7 +15,7 @@ const folder = mkdtempSync(join(tmpdir(), 'duskwatch-coverage-'));
 try {
   const outfile = join(folder, 'coverage.mjs');
   await build({
-    entryPoints: [join(here, '../../packages/core/src/learn/coverage.testing.ts')],
+    entryPoints: [join(here, '../../packages/core/src/review/coverage.testing.ts')],
     bundle: true,
     format: 'esm',
     target: 'es2023',

@@ -74,7 +74,7 @@ async function coreFromSource(folder) {
   await build({
     stdin: {
       contents: "export { shortPath, pathCost } from './path-search.ts'; export { lowerBound } from './route-bound.ts';",
-      resolveDir: join(here, '../../packages/core/src/season'),
+      resolveDir: join(here, '../../packages/core/src/planning'),
     },
     bundle: true,
     format: 'esm',

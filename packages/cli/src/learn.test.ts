@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { formatDay } from '@duskwatch/core';
 import { writeProgramFolder } from '@duskwatch/exchange';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { inventedSeason, ON } from '../../core/src/quality/invented-season.testing.ts';
+import { inventedSeason, ON } from '../../core/src/questions/invented-season.testing.ts';
 import { checkoutRoot } from './checkout.ts';
 import { commandUnderTest } from './testing/command.ts';
 import { smallFolder } from './testing/small-folder.ts';

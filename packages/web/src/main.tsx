@@ -9,7 +9,7 @@ import { ApiError } from './api/client.ts';
 import { sessionQuery } from './api/session.ts';
 import { renewWhenPartsAreMissing } from './app/renew.ts';
 import { routerOver } from './app/router.tsx';
-import { language } from './words/language.ts';
+import { language } from './text/language.ts';
 
 /** Asking again would be answered alike. */
 const FINAL = new Set(['signed-out', 'forbidden', 'not-found', 'refused']);

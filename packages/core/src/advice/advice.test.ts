@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, day, formatDay } from '../units/day.ts';
+import { addDays, day, formatDay } from '../base/day.ts';
 import { adviseAll, prepare, withCheck } from './index.ts';
 import {
   adviceOn,

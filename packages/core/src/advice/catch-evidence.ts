@@ -1,10 +1,10 @@
 /** What traps and their visits say, as evidence. */
 
+import { type Day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { CatchInterval, PooledCatch, RateEstimate, TrapHistory, UnusableTrap } from '../catch/types.ts';
 import { trendOf } from '../flight/index.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import { type Day, formatDay } from '../units/day.ts';
 import type { CheckEvidence, Evidence, KBasis } from './types.ts';
 
 export function rateEvidence(

@@ -1,12 +1,12 @@
 /** What the traps that inform a field say under the rule for their design. */
 
+import { daysBetween } from '../base/day.ts';
+import { distanceKm } from '../base/distance.ts';
 import { ASSUMPTIONS, canonicalStage } from '../catalogue/index.ts';
 import type { CatchTier } from '../catalogue/types.ts';
 import { estimateRate, probabilityAbove, sumIntervals } from '../catch/index.ts';
 import type { CatchInterval, PooledCatch, RateEstimate } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
-import { daysBetween } from '../units/day.ts';
-import { distanceKm } from '../units/distance.ts';
 import { lookAlikes, lureUnknown, rateEvidence } from './catch-evidence.ts';
 import { type CatchDispersion, kBasis } from './dispersion.ts';
 import { pooled } from './pooled.ts';

@@ -5,10 +5,11 @@
  * near its rule or adding up below it, or heat says that eggs or larvae are due, by the model's start or by the moths caught); blind when something that could have
  * raised a verb cannot be seen; else watch. The order is the urgency of the act, and each step keeps its evidence.
  */
+
+import { addDays, type Day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { addDays, type Day, formatDay } from '../units/day.ts';
 import { blindSpots } from './blind-spots.ts';
 import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
 import { confidenceOf } from './confidence.ts';

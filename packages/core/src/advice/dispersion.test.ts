@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { trapNumberRow, trapNumberTable, trapsEnough } from '../season/trap-table.ts';
+import { addDays, day, formatDay } from '../base/day.ts';
+import { trapNumberRow, trapNumberTable, trapsEnough } from '../planning/trap-table.ts';
 import { randomFrom } from '../statistics/random.testing.ts';
-import { addDays, day, formatDay } from '../units/day.ts';
 import { catchDispersion } from './dispersion.ts';
 import { prepare } from './prepare.ts';
 import { checkOf, programOf, trapOf } from './test-program.ts';

@@ -1,10 +1,11 @@
 /** How much traps of one field differ in the same nights, from a program's own checks. */
+
+import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import type { Assumption } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
-import { groupBy } from '../learn/group-by.ts';
+import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
 import { dispersionWithinBlocks } from '../statistics/block-dispersion.ts';
 import { historyOf, once, type Prepared } from './prepare.ts';
 import type { KBasis } from './types.ts';

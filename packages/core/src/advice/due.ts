@@ -1,7 +1,8 @@
 /** What is due at a trap: the next visit and the next lure. */
+
+import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { LureRecord, TrapRecord } from '../records/schema.ts';
-import { addDays, type Day, day, formatDay } from '../units/day.ts';
 import { historyOf, type Prepared } from './prepare.ts';
 
 /**

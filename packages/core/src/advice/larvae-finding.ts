@@ -1,13 +1,14 @@
 /** What the moths caught at a field have left in it: which stages, where to look for them, and when it is worth going. */
+
+import { addDays, type Day, daysBetween, formatDay } from '../base/day.ts';
+import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS, catalogue, searchPlace } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { EventForecast } from '../forecast/event-forecast.ts';
 import { type LifeLine, lifeLine, type StageAmounts } from '../forecast/larvae.ts';
 import { type LarvaeOutlook, larvaeFromMoths, WORTH_GOING_SHARE } from '../forecast/larvae-outlook.ts';
-import { groupBy } from '../learn/group-by.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
-import { addDays, type Day, daysBetween, formatDay } from '../units/day.ts';
 import { checkEvidence } from './catch-evidence.ts';
 import { writtenWindow } from './phenology.ts';
 import { historyOf, type Prepared, weatherSourceOf } from './prepare.ts';

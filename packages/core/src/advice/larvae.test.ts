@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { day } from '../base/day.ts';
 import type { WeatherRecord } from '../records/schema.ts';
-import { day } from '../units/day.ts';
 import { adviseCell, prepare, withCheck } from './index.ts';
 import {
   adviceOn,

@@ -1,11 +1,12 @@
 /** When heat says that something is due: model events of an insect at a field, and the scouting they call for. */
+
+import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS, insectById, modelById } from '../catalogue/index.ts';
 import type { EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
 import { findBiofix } from '../flight/index.ts';
 import type { Biofix } from '../flight/types.ts';
 import { type HeatTrack, type Projection, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../units/day.ts';
 import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { type HeatAhead, heatAhead } from './weather-ahead.ts';

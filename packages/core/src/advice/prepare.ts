@@ -5,6 +5,7 @@
  * heat are computed when first asked for and kept: one new check touches one trap's season and nothing else.
  */
 
+import { type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
 import { ASSUMPTIONS, canonicalCrop, catalogue } from '../catalogue/index.ts';
 import { catchIntervals } from '../catch/index.ts';
 import type { TrapHistory } from '../catch/types.ts';
@@ -21,7 +22,6 @@ import type {
   TreatmentRecord,
 } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
-import { type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
 import { forecastsFromRecords, seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import type { SharedOutlook } from './larvae-finding.ts';

@@ -1,8 +1,9 @@
 /** Which rules speak for a field and an insect: the program's own first, then the catalogue's. */
+
+import { type Day, formatDay } from '../base/day.ts';
 import { rulesFor } from '../catalogue/index.ts';
 import type { ActionRule, CatchTableRule, CatchThresholdRule, HeatScoutRule, InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, RuleRecord, TrapDesign } from '../records/schema.ts';
-import { type Day, formatDay } from '../units/day.ts';
 import { once, type Prepared } from './prepare.ts';
 import type { Evidence } from './types.ts';
 

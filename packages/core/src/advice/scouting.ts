@@ -1,8 +1,9 @@
 /** What samples say under the published figures for infested plants, ears or fruit. */
+
+import { type Day, day, daysBetween } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, SampleRecord } from '../records/schema.ts';
-import { type Day, day, daysBetween } from '../units/day.ts';
 import { cellKey, type Prepared } from './prepare.ts';
 import { stageFit, stageOf } from './season.ts';
 import type { Evidence } from './types.ts';

@@ -1,7 +1,8 @@
 /** Do field and insect meet now? Host, planting, harvest and the stage of the crop. */
+
+import { day, daysBetween, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS, canonicalStage, cropById, insectById, stageOrder } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { day, daysBetween, formatDay } from '../units/day.ts';
 import { cellKey, type Prepared, recordDay, seasonStart } from './prepare.ts';
 import type { Evidence } from './types.ts';
 

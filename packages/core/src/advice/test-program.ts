@@ -1,4 +1,6 @@
 /** Small programs for tests: one field, a few traps, counts on given days. */
+
+import { addDays, day, formatDay } from '../base/day.ts';
 import { emptyProgram, type Program } from '../records/program.ts';
 import type {
   CheckRecord,
@@ -10,7 +12,6 @@ import type {
   TreatmentRecord,
   WeatherRecord,
 } from '../records/schema.ts';
-import { addDays, day, formatDay } from '../units/day.ts';
 import { adviseCell } from './decide.ts';
 import { prepare } from './prepare.ts';
 import type { Advice, Evidence } from './types.ts';

@@ -1,6 +1,7 @@
 /** What recorded treatments still do, and the intervals their labels set as the user entered them. */
+
+import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import type { FieldRecord, TreatmentRecord } from '../records/schema.ts';
-import { addDays, type Day, day, formatDay } from '../units/day.ts';
 import { cellKey, once, type Prepared, seasonStart } from './prepare.ts';
 import type { Caution, Evidence } from './types.ts';
 

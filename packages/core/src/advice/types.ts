@@ -1,9 +1,10 @@
 /** Advice is a value: a verb, a date, and the records and numbers it rests on. Wording is made at the edge. */
+
+import type { IsoDay, TemperatureUnit } from '../base/index.ts';
 import type { EventId, LocalName, Standing } from '../catalogue/types.ts';
 import type { CatchInterval, NoInformation, UnusableTrap } from '../catch/types.ts';
 import type { BiofixRule } from '../flight/types.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
-import type { IsoDay, TemperatureUnit } from '../units/index.ts';
 
 /** The five verbs, and `none` for a field and insect that are out of season together. */
 export type Verb = 'watch' | 'scout' | 'decide' | 'covered' | 'blind' | 'none';

@@ -1,9 +1,10 @@
 /** Heat as far as it is measured and, after that, as far as somebody's own weather forecast goes. */
+
+import type { Day } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import { withForecast } from '../forecast/own-forecast.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatRule, HeatTrack } from '../heat/types.ts';
-import type { Day } from '../units/day.ts';
 import { heatOf, once, type Prepared } from './prepare.ts';
 
 export interface HeatAhead {

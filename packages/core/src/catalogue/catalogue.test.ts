@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import { TRAP_DESIGNS } from '../records/schema.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
-import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
 import {
   ASSUMPTIONS,
   catalogue,

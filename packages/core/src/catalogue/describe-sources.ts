@@ -1,5 +1,5 @@
+import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
-import { SEASON_ASSUMPTIONS } from '../season/assumptions.ts';
 import { ASSUMPTIONS } from './assumptions.ts';
 import { catalogue } from './catalogue.ts';
 import { looks } from './looks.ts';

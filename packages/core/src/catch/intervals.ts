@@ -1,5 +1,5 @@
+import { type Day, day, daysBetween } from '../base/day.ts';
 import type { CheckRecord, LureRecord, TrapRecord } from '../records/schema.ts';
-import { type Day, day, daysBetween } from '../units/day.ts';
 import { type LureAge, lureAges } from './lure-age.ts';
 import type { CatchInterval, CheckQuestion, NoInformation, TrapHistory } from './types.ts';
 

@@ -1,5 +1,5 @@
+import { type Day, day, daysBetween } from '../base/day.ts';
 import type { LureRecord } from '../records/schema.ts';
-import { type Day, day, daysBetween } from '../units/day.ts';
 
 export interface LureAge {
   readonly lureAgeDays: number | null;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formatDay } from '../base/day.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import { formatDay } from '../units/day.ts';
 import { catchIntervals } from './intervals.ts';
 import { type PoolOptions, poolNewest } from './pool.ts';
 import { after, HUNG, season, trap } from './season.testing.ts';

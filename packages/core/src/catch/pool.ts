@@ -1,5 +1,5 @@
+import { type Day, day, daysBetween } from '../base/day.ts';
 import { TRAP_DESIGNS, type TrapDesign, type TrapRecord } from '../records/schema.ts';
-import { type Day, day, daysBetween } from '../units/day.ts';
 import { estimateRate, type RateOptions } from './rate.ts';
 import { sumIntervals } from './sum.ts';
 import type { CatchInterval, PooledCatch, TrapHistory, UnusableTrap } from './types.ts';

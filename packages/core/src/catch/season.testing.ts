@@ -1,6 +1,7 @@
 /** Short ways to write down a trap's season in tests. */
+
+import { addDays, day, formatDay } from '../base/day.ts';
 import type { CheckRecord, LureRecord, TrapRecord } from '../records/schema.ts';
-import { addDays, day, formatDay } from '../units/day.ts';
 import { catchIntervals } from './intervals.ts';
 
 export const HUNG = day('2025-06-01');

@@ -1,5 +1,5 @@
+import type { Day } from '../base/day.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
-import type { Day } from '../units/day.ts';
 
 /** Why the nights before a visit say nothing about moths. */
 export type NoInformation = 'unfit' | 'count-went-down' | 'left-uncounted';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { day } from '../base/day.ts';
 import { after, season } from '../catch/season.testing.ts';
-import { day } from '../units/day.ts';
 import { findBiofix, firstCatch } from './biofix.ts';
 import type { BiofixRule } from './types.ts';
 

@@ -1,5 +1,5 @@
+import type { Day } from '../base/day.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
-import type { Day } from '../units/day.ts';
 import type { Biofix, BiofixRule } from './types.ts';
 
 /**

@@ -1,6 +1,7 @@
 /** How many flights a season's catch shows, and where: the cut-up of counts into normal curves on the heat axis. */
+
+import type { TemperatureUnit } from '../base/temperature.ts';
 import { cholesky, invertCholesky, solveCholesky } from '../statistics/linear-algebra.ts';
-import type { TemperatureUnit } from '../units/temperature.ts';
 import {
   curvesOf,
   type Evaluation,

@@ -2,7 +2,7 @@
  * What is known of flights before a single moth is counted. Each figure is a normal belief about a logarithm: it keeps
  * a handful of moths from being read as a flight one night wide, and one ragged flight from being read as two.
  */
-import { degreeDaysIn, type TemperatureUnit } from '../units/temperature.ts';
+import { degreeDaysIn, type TemperatureUnit } from '../base/temperature.ts';
 
 export interface Belief {
   readonly mean: number;

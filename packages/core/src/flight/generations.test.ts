@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
 import { catchIntervals } from '../catch/intervals.ts';
 import { check, trap } from '../catch/season.testing.ts';
 import type { TrapHistory } from '../catch/types.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
 import { flightAgreement } from './agreement.ts';
 import { fitFlights } from './fit-flights.ts';
 import { contentKey, type FlightCache, fitSeasons } from './fit-seasons.ts';

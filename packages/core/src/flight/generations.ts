@@ -1,8 +1,9 @@
 /** A season's flights on heat and calendar, and how far each has come. */
+
+import type { Day } from '../base/day.ts';
+import type { TemperatureUnit } from '../base/temperature.ts';
 import { type EventForecast, forecastEvent } from '../forecast/event-forecast.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import type { Day } from '../units/day.ts';
-import type { TemperatureUnit } from '../units/temperature.ts';
 import type { FlightFit, FlightFits } from './fit-flights.ts';
 import { flightCount } from './flight-likelihood.ts';
 import { FLIGHT_LEVEL, heatOfMoment, type Interval, mothsOf, shareFlown } from './flight-moments.ts';

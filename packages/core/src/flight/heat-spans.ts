@@ -1,6 +1,6 @@
+import { addDays, type Day } from '../base/day.ts';
 import type { TrapHistory } from '../catch/types.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import { addDays, type Day } from '../units/day.ts';
 
 /** The moths of one interval of one trap, on the heat axis. */
 export interface HeatSpan {

@@ -1,5 +1,5 @@
+import type { Day } from '../base/day.ts';
 import type { TrapHistory } from '../catch/types.ts';
-import type { Day } from '../units/day.ts';
 import { findBiofix, firstCatch } from './biofix.ts';
 import { peakSoFar } from './peak.ts';
 import { trendOf } from './trend.ts';

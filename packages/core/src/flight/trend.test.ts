@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { addDays, formatDay } from '../base/day.ts';
 import { after, season } from '../catch/season.testing.ts';
 import type { TrapHistory } from '../catch/types.ts';
-import { addDays, formatDay } from '../units/day.ts';
 import reference from './reference/trend.json' with { type: 'json' };
 import { trendOf } from './trend.ts';
 

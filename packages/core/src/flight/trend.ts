@@ -1,7 +1,7 @@
+import { addDays, type Day } from '../base/day.ts';
 import { DEFAULT_LEVEL as LEVEL } from '../catch/rate.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import { betaOddsQuantile } from '../statistics/incomplete-beta.ts';
-import { addDays, type Day } from '../units/day.ts';
 import type { Trend } from './types.ts';
 
 /** How far back a trend looks: three weekly checks, or six twice-weekly ones. Own choice, no source. */

@@ -1,4 +1,4 @@
-import type { Day } from '../units/day.ts';
+import type { Day } from '../base/day.ts';
 
 /** How a biofix is found in catches, as data. */
 export type BiofixRule =

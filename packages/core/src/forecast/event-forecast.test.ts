@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatRule } from '../heat/types.ts';
-import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
 import { truncateSeries } from '../weather/series.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import { chanceBy, forecastEvent } from './event-forecast.ts';

@@ -1,9 +1,9 @@
+import { addDays, type Day, daysBetween } from '../base/day.ts';
 import type { ModelEvent, PhenologyModel } from '../catalogue/types.ts';
 import { PROJECTION_MIN_YEARS, projectEvent } from '../heat/project.ts';
 import type { HeatTrack, Projection } from '../heat/types.ts';
 import { chanceWithin } from '../heat/wait-window.ts';
 import { PROJECTION_HORIZON_DAYS, pastYears, waitsInYears } from '../heat/waits.ts';
-import { addDays, type Day, daysBetween } from '../units/day.ts';
 import type { Gap } from '../weather/types.ts';
 
 /** When one event comes. */

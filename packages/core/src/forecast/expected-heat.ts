@@ -1,7 +1,7 @@
+import { addDays, type Day } from '../base/day.ts';
 import { PROJECTION_MIN_YEARS } from '../heat/project.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import { PROJECTION_RECENT_DAYS, pastYears, sameDayIn } from '../heat/waits.ts';
-import { addDays, type Day } from '../units/day.ts';
 
 /** Heat of each day on one axis: known up to `knownThrough`, expected after it. */
 export interface HeatOutlook {

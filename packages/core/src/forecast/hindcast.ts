@@ -1,10 +1,11 @@
 /** Forecasts of events that have already come, made from what was known some days before: how far to trust the next one. */
+
+import { addDays, type Day, dayOf, yearOf } from '../base/day.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import { orderedWindow, type WaitWindow, waitWindow } from '../heat/wait-window.ts';
 import { PROJECTION_HORIZON_DAYS, recentWaits, sameDayIn, waitsInYears } from '../heat/waits.ts';
-import { addDays, type Day, dayOf, yearOf } from '../units/day.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 
 /** What stands in for the rest of the season. */

@@ -1,8 +1,9 @@
 /** When the eggs of the moths caught hatch, when larvae are of each size, and the day it is worth going to look. */
+
+import { addDays, type Day } from '../base/day.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import { addDays, type Day } from '../units/day.ts';
 import { type EventForecast, forecastEvent } from './event-forecast.ts';
 import { expectedHeat, type HeatOutlook } from './expected-heat.ts';
 import { type LifeLine, lifeLine, type Night, nightsOf, type StageAmounts, stageAmounts } from './larvae.ts';

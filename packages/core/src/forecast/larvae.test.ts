@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { addDays, type Day, dayOf } from '../base/day.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
 import { after, season } from '../catch/season.testing.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import { addDays, type Day, dayOf } from '../units/day.ts';
 import { lifeLine, nightsOf, stageAmounts } from './larvae.ts';
 import { larvaeFromMoths } from './larvae-outlook.ts';
 

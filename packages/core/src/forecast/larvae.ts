@@ -4,9 +4,10 @@
  * Everything is relative. A trap catches males, and a share of them that nobody knows; so amounts are in "moths caught"
  * and say which stage the offspring of these moths are in, never how many eggs or larvae a plant carries.
  */
+
+import { addDays, type Day } from '../base/day.ts';
 import type { PhenologyModel, StageDuration } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
-import { addDays, type Day } from '../units/day.ts';
 
 export type StageName = StageDuration['stage'];
 

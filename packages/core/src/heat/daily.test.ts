@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { day } from '../units/day.ts';
-import { celsius, degreeDaysIn } from '../units/temperature.ts';
+import { day } from '../base/day.ts';
+import { celsius, degreeDaysIn } from '../base/temperature.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import { modifiedAverage } from './average.ts';
 import { dailyDegreeDays, degreeDays } from './daily.ts';

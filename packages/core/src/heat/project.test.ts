@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../units/day.ts';
+import { addDays, type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
 import { truncateSeries } from '../weather/series.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import { projectEvent } from './project.ts';

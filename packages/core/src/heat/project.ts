@@ -1,4 +1,4 @@
-import { addDays } from '../units/day.ts';
+import { addDays } from '../base/day.ts';
 import type { HeatTrack, Projection } from './types.ts';
 import { waitWindow } from './wait-window.ts';
 import { PROJECTION_HORIZON_DAYS, pastYears, recentWaits, waitsInYears } from './waits.ts';

@@ -2,7 +2,7 @@
  * Heat by numerical integration of the temperature curve itself: the reference that the closed forms are held against.
  * Knows the definitions of curve and cutoff, and none of the formulas.
  */
-import { celsius } from '../units/temperature.ts';
+import { celsius } from '../base/temperature.ts';
 import type { HeatCutoff, HeatRule } from './types.ts';
 
 /**

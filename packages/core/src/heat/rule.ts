@@ -1,5 +1,5 @@
-import { type Problem, type Result, refuse } from '../units/problem.ts';
-import { celsius } from '../units/temperature.ts';
+import { type Problem, type Result, refuse } from '../base/problem.ts';
+import { celsius } from '../base/temperature.ts';
 import type { HeatRule } from './types.ts';
 
 /** A heat rule in °C, its cutoff as numbers. */

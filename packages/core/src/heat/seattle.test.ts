@@ -3,10 +3,10 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { day, formatDay } from '../base/day.ts';
+import { degreeDaysC } from '../base/temperature.ts';
 import { catalogue } from '../catalogue/index.ts';
 import type { WeatherRecord } from '../records/schema.ts';
-import { day, formatDay } from '../units/day.ts';
-import { degreeDaysC } from '../units/temperature.ts';
 import { seriesFromRecords } from '../weather/series.ts';
 import { dailyDegreeDays } from './daily.ts';
 import { degreeDaysByQuadrature } from './quadrature.ts';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays, day, formatDay } from '../units/day.ts';
+import { addDays, day, formatDay } from '../base/day.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import { sumHeat } from './sum.ts';
 import { heatTrack } from './track.ts';

@@ -1,6 +1,6 @@
-import { addDays, type Day, formatDay } from '../units/day.ts';
-import { ok, type Problem, type Result, refuse } from '../units/problem.ts';
-import { degreeDaysIn } from '../units/temperature.ts';
+import { addDays, type Day, formatDay } from '../base/day.ts';
+import { ok, type Problem, type Result, refuse } from '../base/problem.ts';
+import { degreeDaysIn } from '../base/temperature.ts';
 import { BRIDGE_METHOD, bridgeGaps, DEFAULT_MAX_BRIDGE_DAYS, runsWhere } from '../weather/gaps.ts';
 import type { DailyExtremes, Gap } from '../weather/types.ts';
 import { dailyDegreeDays } from './daily.ts';

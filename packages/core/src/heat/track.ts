@@ -1,5 +1,5 @@
-import { addDays, type Day } from '../units/day.ts';
-import { degreeDaysIn } from '../units/temperature.ts';
+import { addDays, type Day } from '../base/day.ts';
+import { degreeDaysIn } from '../base/temperature.ts';
 import { bridgeGaps, DEFAULT_MAX_BRIDGE_DAYS } from '../weather/gaps.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import { dailyDegreeDays } from './daily.ts';

@@ -1,5 +1,5 @@
-import type { Day, IsoDay } from '../units/day.ts';
-import type { TemperatureUnit } from '../units/temperature.ts';
+import type { Day, IsoDay } from '../base/day.ts';
+import type { TemperatureUnit } from '../base/temperature.ts';
 import type { BRIDGE_METHOD } from '../weather/gaps.ts';
 import type { Gap } from '../weather/types.ts';
 

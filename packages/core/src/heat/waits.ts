@@ -1,6 +1,6 @@
 /** How many days the heat still to come takes: in other years, or at the pace of the last days. */
-import { addDays, type Day, dayOf, partsOf, yearOf } from '../units/day.ts';
-import { degreeDaysIn } from '../units/temperature.ts';
+import { addDays, type Day, dayOf, partsOf, yearOf } from '../base/day.ts';
+import { degreeDaysIn } from '../base/temperature.ts';
 import type { HeatTrack } from './types.ts';
 import type { WaitWindow } from './wait-window.ts';
 

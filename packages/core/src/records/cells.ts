@@ -1,7 +1,7 @@
 /** One cell of a table: text to value with what is wrong said, and value back to the same text. */
-import { parseDay } from '../units/day.ts';
-import type { Fault, Hint } from '../units/fault.ts';
-import { celsius } from '../units/temperature.ts';
+import { parseDay } from '../base/day.ts';
+import type { Fault, Hint } from '../base/fault.ts';
+import { celsius } from '../base/temperature.ts';
 import type { Column } from './columns.ts';
 import { nearest } from './nearest.ts';
 import { explainDay } from './written-day.ts';

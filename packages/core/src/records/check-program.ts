@@ -1,5 +1,5 @@
 /** What can be wrong between tables: a trap that no table lists, a check from before its trap was hung. */
-import type { Problem } from '../units/problem.ts';
+import type { Problem } from '../base/problem.ts';
 import { checkTable, knownStage, problemAt } from './check-table.ts';
 import { type Context, type KnownWords, type Locate, unlocated } from './locate.ts';
 import { nearestFew } from './nearest.ts';

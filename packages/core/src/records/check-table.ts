@@ -1,6 +1,6 @@
 /** What can be wrong within one table whose cells each read well. */
 
-import type { Fault } from '../units/fault.ts';
+import type { Fault } from '../base/fault.ts';
 import type { Context } from './locate.ts';
 import { naturalKey } from './natural-key.ts';
 import { nearest, nearestFew } from './nearest.ts';

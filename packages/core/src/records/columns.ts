@@ -1,6 +1,6 @@
 /** What one column of a table holds, read off the Zod schema of its record so that nothing is said twice. */
 import { z } from 'zod';
-import { fromCelsius } from '../units/temperature.ts';
+import { fromCelsius } from '../base/temperature.ts';
 import { isoDay } from './schema.ts';
 
 export type ColumnType = 'text' | 'day' | 'whole' | 'number' | 'word' | 'yes-no' | 'list';

@@ -1,4 +1,4 @@
-import type { Problem } from '../units/problem.ts';
+import type { Problem } from '../base/problem.ts';
 import type { RecordKind } from './program.ts';
 
 /** Where a record was read: its file, and its row as a spreadsheet numbers it. */

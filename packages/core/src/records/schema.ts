@@ -1,6 +1,6 @@
 /** What people write down. One Zod schema per kind of record serves the API, storage and import. */
 import { z } from 'zod';
-import { parseDay } from '../units/day.ts';
+import { parseDay } from '../base/day.ts';
 
 export const isoDay = z.string().refine((text) => parseDay(text) !== null, { error: 'expected a calendar day as YYYY-MM-DD' });
 /** `;` parts the ids of a list and `|` the parts of a natural key, so an id holds neither. */

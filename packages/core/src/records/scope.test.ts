@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviseAll, prepare } from '../advice/index.ts';
+import { day } from '../base/index.ts';
 import type { Person, Role } from '../people/index.ts';
-import { day } from '../units/index.ts';
 import { emptyProgram, type Program, RECORD_KINDS } from './program.ts';
 import type { FieldRecord, TrapRecord } from './schema.ts';
 import { scopeProgram } from './scope.ts';

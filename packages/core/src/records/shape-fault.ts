@@ -1,4 +1,4 @@
-import type { Fault } from '../units/fault.ts';
+import type { Fault } from '../base/fault.ts';
 import { unreadable } from './cells.ts';
 import type { RecordKind } from './program.ts';
 import { tables } from './tables.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dayOf, formatDay } from '../units/day.ts';
+import { dayOf, formatDay } from '../base/day.ts';
 import { dayReadings, explainDay, spreadsheetDay } from './written-day.ts';
 
 test.each([

@@ -1,5 +1,5 @@
 /** Days as people write them: what a text could mean, and what to say when it is not `YYYY-MM-DD`. */
-import { dayOf, formatDay, type IsoDay, parseDay } from '../units/day.ts';
+import { dayOf, formatDay, type IsoDay, parseDay } from '../base/day.ts';
 
 export const DATE_ORDERS = ['ymd', 'dmy', 'mdy'] as const;
 export type DateOrder = (typeof DATE_ORDERS)[number];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Result } from '../base/problem.ts';
 import { catalogue, lookFor } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
-import type { Result } from '../units/problem.ts';
 import { countingPlan } from './counting.ts';
 import { exactCharacteristic } from './exact.ts';
 import { stopLines } from './plan.ts';

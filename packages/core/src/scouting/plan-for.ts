@@ -1,5 +1,5 @@
+import { ok, type Problem, type Result, refuse } from '../base/problem.ts';
 import type { ActionRule, Assumption, InfestationRule, Standing } from '../catalogue/types.ts';
-import { ok, type Problem, type Result, refuse } from '../units/problem.ts';
 import { PLAN_ASSUMPTIONS, type PlanAssumptionId } from './assumptions.ts';
 import type { CountDistribution } from './distribution.ts';
 import type { SequentialPlan } from './plan.ts';

@@ -4,8 +4,9 @@
  * Precision D is the standard error of the mean as a share of it: 0.25 is common for action, 0.1 for study (common
  * practice, no source).
  */
+
+import { ok, type Problem, type Result, refuse } from '../base/problem.ts';
 import { fitLine } from '../statistics/straight-line.ts';
-import { ok, type Problem, type Result, refuse } from '../units/problem.ts';
 
 /** Sample mean and variance of the counts per unit in one field on one day. */
 export interface FieldMoments {

@@ -7,7 +7,7 @@
  * Source: Wald 1947, Sequential Analysis; for the negative binomial Boivin & Vincent 1983, Agriculture Canada
  * Contribution 1983-14E, and Krebs, Ecological Methodology, ch. 9.
  */
-import { ok, type Problem, type Result, refuse } from '../units/problem.ts';
+import { ok, type Problem, type Result, refuse } from '../base/problem.ts';
 import { type CountDistribution, varianceOf } from './distribution.ts';
 
 export interface Hypotheses {

@@ -3,7 +3,7 @@
  *
  * Source: McCullagh & Nelder 1989, Generalized Linear Models, ch. 4 (from memory); checked against R.
  */
-import { ok, type Result, refuse } from '../units/problem.ts';
+import { ok, type Result, refuse } from '../base/problem.ts';
 import { logGamma } from './gamma-function.ts';
 import { type Family, fitLinear } from './generalised-linear.ts';
 import { invertCholesky } from './linear-algebra.ts';

@@ -5,7 +5,7 @@
  * S, 7.4. Standard errors of the coefficients take k as known, that of k takes the means as known; the two are
  * asymptotically independent.
  */
-import { ok, type Result, refuse } from '../units/problem.ts';
+import { ok, type Result, refuse } from '../base/problem.ts';
 import { type Family, fitLinear, type LinearFit, type Unsettled } from './generalised-linear.ts';
 import { goldenSection } from './golden-section.ts';
 import { invertCholesky } from './linear-algebra.ts';

@@ -7,7 +7,7 @@
  *
  * Source: Bliss & Fisher 1953, Biometrics 9:176–200.
  */
-import { ok, type Result, refuse } from '../units/problem.ts';
+import { ok, type Result, refuse } from '../base/problem.ts';
 import { logGamma } from './gamma-function.ts';
 import { problem } from './regression.ts';
 

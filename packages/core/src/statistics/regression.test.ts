@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../units/problem.ts';
+import type { Result } from '../base/problem.ts';
 import { indicatorColumns, withIntercept } from './indicator-columns.ts';
 import { logisticRegression } from './logistic-regression.ts';
 import { negativeBinomialRegression } from './negative-binomial-regression.ts';

@@ -1,5 +1,5 @@
 /** What every regression takes, refuses and gives. */
-import { type Problem, refuse } from '../units/problem.ts';
+import { type Problem, refuse } from '../base/problem.ts';
 import { dependentColumn } from './linear-algebra.ts';
 
 export interface RegressionInput {

@@ -1,4 +1,4 @@
-import { ok, type Result, refuse } from '../units/problem.ts';
+import { ok, type Result, refuse } from '../base/problem.ts';
 import { problem } from './regression.ts';
 
 export interface StraightLine {

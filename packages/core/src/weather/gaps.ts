@@ -1,4 +1,4 @@
-import { addDays, type Day } from '../units/day.ts';
+import { addDays, type Day } from '../base/day.ts';
 import { isKnown } from './series.ts';
 import type { DailyExtremes, Gap } from './types.ts';
 

@@ -1,5 +1,5 @@
+import { type Day, day } from '../base/day.ts';
 import type { WeatherRecord } from '../records/schema.ts';
-import { type Day, day } from '../units/day.ts';
 import type { DailyExtremes } from './types.ts';
 
 /**

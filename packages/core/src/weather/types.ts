@@ -1,4 +1,4 @@
-import type { Day } from '../units/day.ts';
+import type { Day } from '../base/day.ts';
 
 /** Daily extremes of one source over consecutive days; NaN where a day is missing or only half there. */
 export interface DailyExtremes {

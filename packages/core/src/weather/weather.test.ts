@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { addDays, day, formatDay } from '../base/day.ts';
 import type { WeatherRecord } from '../records/schema.ts';
-import { addDays, day, formatDay } from '../units/day.ts';
 import { bridgeGaps, findGaps } from './gaps.ts';
 import { seriesFromRecords, truncateSeries } from './series.ts';
 import type { DailyExtremes } from './types.ts';

@@ -1,6 +1,6 @@
 import { type IsoDay, parseDay } from '@duskwatch/core';
 import { shiftDay } from '../format/day.ts';
-import { words } from '../words/index.ts';
+import { words } from '../text/index.ts';
 
 /** The day the page is read on. `pinned` false: the newest day there is, whatever it is tomorrow. */
 export function DateControl(props: { on: IsoDay; pinned: boolean; choose: (on: IsoDay | undefined) => void }) {

@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { type ApiFailure, failureOf } from '../api/client.ts';
-import { words } from '../words/index.ts';
+import { words } from '../text/index.ts';
 import { isMissingPart } from './renew.ts';
 
 /** What went wrong, in the reader's terms, and the way on. */

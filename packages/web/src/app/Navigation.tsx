@@ -2,9 +2,9 @@ import type { Role } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { sessionQuery } from '../api/session.ts';
-import { openQuestionsQuery } from '../questions/queries.ts';
-import { conflictsQuery } from '../record/queries.ts';
-import { pagesWords as w } from '../words/pages.ts';
+import { openQuestionsQuery } from '../desk/questions/queries.ts';
+import { conflictsQuery } from '../desk/record/queries.ts';
+import { pagesWords as w } from '../text/pages.ts';
 
 const PAGES = [
   ['/', 'week', ['coordinator', 'scout', 'grower', 'reader']],

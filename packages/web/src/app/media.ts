@@ -1,5 +1,5 @@
 import { useEffect, useSyncExternalStore } from 'react';
-import { words } from '../words/index.ts';
+import { words } from '../text/index.ts';
 
 function useMedia(query: string): boolean {
   const subscribe = (tell: () => void) => {

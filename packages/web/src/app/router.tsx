@@ -10,13 +10,13 @@ import {
 import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
-import { learnSearch } from '../learn/search.ts';
-import { mapSearch } from '../map/search.ts';
-import { roundSearch } from '../round/search.ts';
-import { scoutSearch } from '../scout/search.ts';
-import { planSearch } from '../scouting/search.ts';
-import { seasonSearch } from '../season/search.ts';
-import { stationsSearch } from '../stations/search.ts';
+import { mapSearch } from '../desk/map/search.ts';
+import { learnSearch } from '../desk/review/search.ts';
+import { planSearch } from '../desk/scouting/search.ts';
+import { seasonSearch } from '../desk/season/search.ts';
+import { stationsSearch } from '../desk/traps/search.ts';
+import { roundSearch } from '../phone/round/search.ts';
+import { scoutSearch } from '../phone/scout/search.ts';
 import { Failure } from './Failure.tsx';
 import { daySearch, parseSearch, stringifySearch, weekSearch } from './search.ts';
 
@@ -43,114 +43,114 @@ const week = createRoute({
       () => null,
     );
   },
-  component: lazyRouteComponent(() => import('../week/WeekPage.tsx'), 'WeekPage'),
+  component: lazyRouteComponent(() => import('../desk/week/WeekPage.tsx'), 'WeekPage'),
 });
 const field = createRoute({
   getParentRoute,
   path: '/fields/$fieldId',
   validateSearch: daySearch,
-  component: lazyRouteComponent(() => import('../field/FieldPage.tsx'), 'FieldPage'),
+  component: lazyRouteComponent(() => import('../desk/field/FieldPage.tsx'), 'FieldPage'),
 });
 const flights = createRoute({
   getParentRoute,
   path: '/flights',
   validateSearch: daySearch,
-  component: lazyRouteComponent(() => import('../flights/FlightsPage.tsx'), 'FlightsPage'),
+  component: lazyRouteComponent(() => import('../desk/flights/FlightsPage.tsx'), 'FlightsPage'),
 });
 const traps = createRoute({
   getParentRoute,
   path: '/traps',
   validateSearch: stationsSearch,
-  component: lazyRouteComponent(() => import('../stations/StationsPage.tsx'), 'StationsPage'),
+  component: lazyRouteComponent(() => import('../desk/traps/StationsPage.tsx'), 'StationsPage'),
 });
 const trap = createRoute({
   getParentRoute,
   path: '/traps/$trapId',
   validateSearch: daySearch,
-  component: lazyRouteComponent(() => import('../stations/TrapPage.tsx'), 'TrapPage'),
+  component: lazyRouteComponent(() => import('../desk/traps/TrapPage.tsx'), 'TrapPage'),
 });
 const map = createRoute({
   getParentRoute,
   path: '/map',
   validateSearch: mapSearch,
-  component: lazyRouteComponent(() => import('../map/MapPage.tsx'), 'MapPage'),
+  component: lazyRouteComponent(() => import('../desk/map/MapPage.tsx'), 'MapPage'),
 });
 const learn = createRoute({
   getParentRoute,
   path: '/learn',
   validateSearch: learnSearch,
-  component: lazyRouteComponent(() => import('../learn/LearnPage.tsx'), 'LearnPage'),
+  component: lazyRouteComponent(() => import('../desk/review/LearnPage.tsx'), 'LearnPage'),
 });
 const questions = createRoute({
   getParentRoute,
   path: '/questions',
   validateSearch: daySearch,
-  component: lazyRouteComponent(() => import('../questions/QuestionsPage.tsx'), 'QuestionsPage'),
+  component: lazyRouteComponent(() => import('../desk/questions/QuestionsPage.tsx'), 'QuestionsPage'),
 });
 const conflicts = createRoute({
   getParentRoute,
   path: '/conflicts',
-  component: lazyRouteComponent(() => import('../history/ConflictsPage.tsx'), 'ConflictsPage'),
+  component: lazyRouteComponent(() => import('../desk/history/ConflictsPage.tsx'), 'ConflictsPage'),
 });
 const round = createRoute({
   getParentRoute,
   path: '/round',
   validateSearch: roundSearch,
-  component: lazyRouteComponent(() => import('../round/RoundPage.tsx'), 'RoundPage'),
+  component: lazyRouteComponent(() => import('../phone/round/RoundPage.tsx'), 'RoundPage'),
 });
 const season = createRoute({
   getParentRoute,
   path: '/season',
   validateSearch: seasonSearch,
-  component: lazyRouteComponent(() => import('../season/SeasonPage.tsx'), 'SeasonPage'),
+  component: lazyRouteComponent(() => import('../desk/season/SeasonPage.tsx'), 'SeasonPage'),
 });
 const rounds = createRoute({
   getParentRoute,
   path: '/rounds',
-  component: lazyRouteComponent(() => import('../rounds/RoundsPage.tsx'), 'RoundsPage'),
+  component: lazyRouteComponent(() => import('../desk/rounds/RoundsPage.tsx'), 'RoundsPage'),
 });
 const scouting = createRoute({
   getParentRoute,
   path: '/scouting',
   validateSearch: daySearch,
-  component: lazyRouteComponent(() => import('../scouting/ScoutingPage.tsx'), 'ScoutingPage'),
+  component: lazyRouteComponent(() => import('../desk/scouting/ScoutingPage.tsx'), 'ScoutingPage'),
 });
 const plan = createRoute({
   getParentRoute,
   path: '/fields/$fieldId/scouting/$insect',
   validateSearch: planSearch,
-  component: lazyRouteComponent(() => import('../scouting/PlanPage.tsx'), 'PlanPage'),
+  component: lazyRouteComponent(() => import('../desk/scouting/PlanPage.tsx'), 'PlanPage'),
 });
 const scout = createRoute({
   getParentRoute,
   path: '/scout',
   validateSearch: scoutSearch,
-  component: lazyRouteComponent(() => import('../scout/ScoutPage.tsx'), 'ScoutPage'),
+  component: lazyRouteComponent(() => import('../phone/scout/ScoutPage.tsx'), 'ScoutPage'),
 });
 const people = createRoute({
   getParentRoute,
   path: '/people',
-  component: lazyRouteComponent(() => import('../people/PeoplePage.tsx'), 'PeoplePage'),
+  component: lazyRouteComponent(() => import('../desk/people/PeoplePage.tsx'), 'PeoplePage'),
 });
 const settings = createRoute({
   getParentRoute,
   path: '/settings',
-  component: lazyRouteComponent(() => import('../settings/SettingsPage.tsx'), 'SettingsPage'),
+  component: lazyRouteComponent(() => import('../desk/settings/SettingsPage.tsx'), 'SettingsPage'),
 });
 const signIn = createRoute({
   getParentRoute,
   path: '/sign-in',
-  component: lazyRouteComponent(() => import('../people/SignInPage.tsx'), 'SignInPage'),
+  component: lazyRouteComponent(() => import('../desk/people/SignInPage.tsx'), 'SignInPage'),
 });
 const first = createRoute({
   getParentRoute,
   path: '/first',
-  component: lazyRouteComponent(() => import('../people/FirstPersonPage.tsx'), 'FirstPersonPage'),
+  component: lazyRouteComponent(() => import('../desk/people/FirstPersonPage.tsx'), 'FirstPersonPage'),
 });
 const join = createRoute({
   getParentRoute,
   path: '/join/$token',
-  component: lazyRouteComponent(() => import('../people/JoinPage.tsx'), 'JoinPage'),
+  component: lazyRouteComponent(() => import('../desk/people/JoinPage.tsx'), 'JoinPage'),
 });
 
 /** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */

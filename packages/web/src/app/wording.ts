@@ -1,5 +1,5 @@
 import { english, spanish, type TemperatureUnit, type Wording } from '@duskwatch/core';
-import { dayOrder, inLanguage } from '../words/language.ts';
+import { dayOrder, inLanguage } from '../text/language.ts';
 import { useTemperatureUnit } from './preferences.ts';
 
 const make = inLanguage({ en: english, es: spanish });

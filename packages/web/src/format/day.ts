@@ -1,6 +1,6 @@
 import { addDays, type Day, day, formatDay, type IsoDay } from '@duskwatch/core';
 import { wordingIn } from '../app/wording.ts';
-import { dayOrder, language, locale } from '../words/language.ts';
+import { dayOrder, language, locale } from '../text/language.ts';
 
 const formatter = (options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
 const SHORT = formatter({ weekday: 'short', day: 'numeric', month: 'short' });

@@ -9,7 +9,7 @@ async function texts(tags: readonly string[]) {
     import('./number.ts'),
     import('./length.ts'),
     import('./temperature.ts'),
-    import('../words/names.ts'),
+    import('../text/names.ts'),
   ]);
   return { ...day, ...number, ...length, ...temperature, ...names };
 }

@@ -1,5 +1,5 @@
 import { fromKilometres, fromMetres, type LengthUnit } from '@duskwatch/core';
-import { locale } from '../words/language.ts';
+import { locale } from '../text/language.ts';
 
 const decimals = (digits: number) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits });
 const WHOLE = decimals(0);

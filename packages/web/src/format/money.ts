@@ -1,4 +1,4 @@
-import { locale } from '../words/language.ts';
+import { locale } from '../text/language.ts';
 
 const made = new Map<string, Intl.NumberFormat>();
 

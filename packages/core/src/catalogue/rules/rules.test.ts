@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fromCelsius } from '../../units/temperature.ts';
+import { fromCelsius } from '../../base/temperature.ts';
 import { catalogue, cropById, insectById, modelById, ruleById, rulesFor } from '../index.ts';
 import type { CatchTableRule, InfestationRule } from '../types.ts';
 

@@ -1,4 +1,4 @@
-import { celsius } from '../../units/temperature.ts';
+import { celsius } from '../../base/temperature.ts';
 import { APPLE_UW, MAINE_2017, NORTHEAST_UPDATES, noted, PURDUE_HOTLINE, SCOUTING_GUIDE, UCONN_2012 } from '../sources.ts';
 import type { ActionRule, InfestationRule } from '../types.ts';
 import { FIVE_PLACES_OF_TWENTY } from './sample-size.ts';

@@ -1,0 +1,183 @@
+/** Flights, dates to come and larvae of one field; and the flights of a whole program, row by row. */
+import { catchDispersion, kBasis } from '../advice/dispersion.ts';
+import { type ModelHeat, modelHeat } from '../advice/phenology.ts';
+import { heatOf, type Prepared, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
+import { addDays, type Day, day, formatDay } from '../base/day.ts';
+import { modelById, modelsFor } from '../catalogue/look-up.ts';
+import type { ModelEvent, PhenologyModel } from '../catalogue/types.ts';
+import type { FlightCache } from '../flight/fit-seasons.ts';
+import type { Flight, FlightMoment } from '../flight/generations.ts';
+import { normalCdf } from '../flight/normal.ts';
+import { forecastEvent } from '../forecast/event-forecast.ts';
+import { expectedHeat } from '../forecast/expected-heat.ts';
+import { heatTrack } from '../heat/track.ts';
+import type { HeatTrack } from '../heat/types.ts';
+import type { FieldRecord } from '../records/schema.ts';
+import { type FittedFlights, fieldFlights } from '../review/field-flights.ts';
+import { truncateSeries } from '../weather/series.ts';
+import { datesView } from './dates.ts';
+import type {
+  FieldFlightsView,
+  FlightMomentView,
+  FlightRow,
+  FlightView,
+  ForecastEventView,
+  ForecastView,
+  InsectFlights,
+  SeasonFlights,
+} from './flights-types.ts';
+import { larvaeView } from './larvae.ts';
+
+/** Days drawn after the last measured one, as on the field's time axis. */
+const AHEAD_DAYS = 28;
+/** How long ago earlier dates are shown for. */
+const DAYS_BEFORE = [28, 14, 7] as const;
+
+/** Null when the program has no such field. `cache` keeps fits by what they rest on. */
+export function fieldFlightsView(prepared: Prepared, fieldId: string, cache: FlightCache): FieldFlightsView | null {
+  const field = prepared.fields.get(fieldId);
+  if (!field) return null;
+  return {
+    on: formatDay(prepared.on),
+    fieldId,
+    weatherSource: weatherSourceOf(prepared, field),
+    insects: prepared.insects.map((insect) => insectFlights(prepared, field, insect, cache)),
+  };
+}
+
+/** A row for each field and insect with a trap this season, from row `from` on; fitting goes on only while rows are taken. */
+export function* programFlights(
+  prepared: Prepared,
+  cache: FlightCache,
+  from = 0,
+): Generator<{ readonly row: FlightRow; readonly next: number; readonly of: number }, void, undefined> {
+  const cells = flightCells(prepared);
+  for (let i = from; i < cells.length; i++) {
+    const { field, insect } = cells[i]!;
+    const { flights, noFlights } = fieldFlights(prepared, field, insect, cache);
+    const row = {
+      fieldId: field.fieldId,
+      field: field.name,
+      farm: field.farm,
+      insect,
+      design: flights?.design ?? null,
+      list: flights?.read.flights.map(flightView) ?? [],
+      unsure: flights?.read.unsure ?? false,
+      moths: flights?.read.moths ?? 0,
+      noFlights,
+    };
+    yield { row, next: i + 1, of: cells.length };
+  }
+}
+
+const flightCells = (prepared: Prepared) =>
+  [...prepared.fields.values()].flatMap((field) =>
+    prepared.insects.filter((insect) => trapsThisSeason(prepared, field, insect).length > 0).map((insect) => ({ field, insect })),
+  );
+
+function insectFlights(prepared: Prepared, field: FieldRecord, insect: string, cache: FlightCache): InsectFlights {
+  const { flights, noFlights } = fieldFlights(prepared, field, insect, cache);
+  return {
+    insect,
+    flights: flights && seasonFlights(prepared, field, insect, flights),
+    noFlights,
+    forecasts: modelsFor(insect).flatMap((model) => forecastView(prepared, field, model) ?? []),
+    larvae: larvaeView(prepared, field, insect),
+  };
+}
+
+function seasonFlights(prepared: Prepared, field: FieldRecord, insect: string, fitted: FittedFlights): SeasonFlights {
+  const { design, traps, modelId, axisFrom, read } = fitted;
+  const { unit, heatSoFar, tried, unsure, level, k, moths, intervals, leftOut } = read;
+  const model = modelById(modelId)!;
+  const track = heatOf(prepared, weatherSourceOf(prepared, field)!, model.heat);
+  const hung = trapsThisSeason(prepared, field, insect).map(({ hungOn }) => day(hungOn));
+  return {
+    design,
+    traps,
+    modelName: model.name,
+    unit,
+    axisFrom: formatDay(axisFrom),
+    heatSoFar,
+    knownThrough: formatDay(read.knownThrough),
+    list: read.flights.map(flightView),
+    tried,
+    unsure,
+    level,
+    k,
+    kBasis: kBasis(catchDispersion(prepared, insect, design)),
+    moths,
+    intervals,
+    leftOut,
+    curve: curveOf(fitted, track, Math.max(axisFrom, Math.min(...hung)) as Day),
+    agreement: fitted.agreement.map(({ flight, compared, published, tolerance, difference, verdict, why }) => {
+      return { flight, compared, published, tolerance, difference, verdict, why };
+    }),
+  };
+}
+
+export function flightView({ number, moths, start, peak, end, flown, status }: Flight): FlightView {
+  const moment = ({ heat, low, high, date }: FlightMoment): FlightMomentView => ({ heat, low, high, dates: datesView(date) });
+  return { number, moths, start: moment(start), peak: moment(peak), end: moment(end), flown, status };
+}
+
+/** The night of a day has the heat of that day. */
+function curveOf({ read, axisFrom }: FittedFlights, track: HeatTrack, from: Day): SeasonFlights['curve'] {
+  const outlook = read.flights.length === 0 ? null : expectedHeat(track, axisFrom, AHEAD_DAYS);
+  if (outlook === null) return [];
+  const curve: { on: string; perNight: number[] }[] = [];
+  let before = 0;
+  outlook.daily.forEach((heat, i) => {
+    const on = addDays(axisFrom, i);
+    const after = before + heat;
+    if (on >= from) {
+      const flown = ({ peak, end, moths }: Flight, at: number) =>
+        moths.estimate * normalCdf(((at - peak.heat) * Z_95) / (end.heat - peak.heat));
+      curve.push({ on: formatDay(on), perNight: read.flights.map((flight) => flown(flight, after) - flown(flight, before)) });
+    }
+    before = after;
+  });
+  return curve;
+}
+
+/** A flight ends when 95 % have flown: that many widths after its peak. */
+const Z_95 = 1.6448536269514722;
+
+function forecastView(prepared: Prepared, field: FieldRecord, model: PhenologyModel): ForecastView | null {
+  if (model.start.kind === 'stage') return null;
+  const result = modelHeat(prepared, field, model);
+  if (result.kind !== 'known') return null;
+  const { heat } = result;
+  const { forecastThrough } = heat.ahead;
+  return {
+    modelId: model.id,
+    forecastThrough: forecastThrough === null ? null : formatDay(forecastThrough),
+    events: model.events.flatMap((event) => eventToCome(prepared, field, heat, event) ?? []),
+  };
+}
+
+/** Null for what has come, or has no date. */
+function eventToCome(prepared: Prepared, field: FieldRecord, heat: ModelHeat, event: ModelEvent): ForecastEventView | null {
+  if (heat.total >= event.from) return null;
+  const { track, measuredThrough } = heat.ahead;
+  const begins = datesView(forecastEvent(track, heat.start, event.from, { measuredThrough }));
+  if (begins === null) return null;
+  const before = DAYS_BEFORE.flatMap((days) => {
+    const asOf = addDays(prepared.on, -days);
+    if (heat.start > asOf) return [];
+    const dates = datesView(forecastEvent(trackAsOf(prepared, field, heat.model, asOf), heat.start, event.from));
+    return dates && dates.method !== 'reached' ? [{ asOf: formatDay(asOf), dates }] : [];
+  });
+  return { event: event.event, generation: event.generation, begins, before };
+}
+
+/** The heat as it was measured by the end of an earlier day; without anybody's forecast of then, which is not kept. */
+function trackAsOf(prepared: Prepared, field: FieldRecord, model: PhenologyModel, asOf: Day): HeatTrack {
+  const source = weatherSourceOf(prepared, field)!;
+  const key = `as of\n${asOf}\n${source}\n${model.id}`;
+  const known = prepared.heat.get(key);
+  if (known) return known;
+  const track = heatTrack(model.heat, truncateSeries(prepared.weather.get(source)!, addDays(asOf, -1)));
+  prepared.heat.set(key, track);
+  return track;
+}

@@ -1,0 +1,113 @@
+/** The round: every station with a trap hanging, in driving order, with what somebody there must know. */
+import { checkDue, hanging, lureEnds } from '../advice/due.ts';
+import { historyOf, type Prepared } from '../advice/prepare.ts';
+import { stageOf } from '../advice/season.ts';
+import { labelCautions } from '../advice/treatment.ts';
+import { day, daysBetween, formatDay } from '../base/day.ts';
+import { cropById, designFacts, insectById } from '../catalogue/index.ts';
+import { driveOrder } from '../planning/route.ts';
+import type { FieldRecord, TrapRecord } from '../records/schema.ts';
+import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-types.ts';
+import { insectName } from './week.ts';
+
+export function roundView(prepared: Prepared): RoundView {
+  const { name, invented } = prepared.program.settings;
+  const byStation = new Map<string, TrapRecord[]>();
+  for (const trap of hanging(prepared, [...prepared.traps.values()])) {
+    byStation.set(trap.station, [...(byStation.get(trap.station) ?? []), trap]);
+  }
+  const stops = [...byStation].map(([station, traps]) => roundStop(prepared, station, traps));
+  const byId = new Map(stops.map((stop) => [stop.station, stop]));
+  const route = (some: readonly RoundStop[]) =>
+    driveOrder(some.map(({ station, latitude, longitude }) => ({ id: station, latitude, longitude })));
+  return {
+    program: { name, invented },
+    on: formatDay(prepared.on),
+    stops: route(stops).order.map(({ id }) => byId.get(id)!),
+    dueLengthKm: route(stops.filter((stop) => stop.due)).lengthKm,
+  };
+}
+
+function roundStop(prepared: Prepared, station: string, records: readonly TrapRecord[]): RoundStop {
+  const traps = records.map((trap) => roundTrap(prepared, trap)).sort((a, b) => (a.trapId < b.trapId ? -1 : 1));
+  const at = records.find((trap) => trap.latitude !== null && trap.longitude !== null);
+  const fields = [...new Set(records.flatMap((trap) => trap.informs))]
+    .map((id) => prepared.fields.get(id))
+    .filter((field) => field !== undefined);
+  return {
+    station,
+    latitude: at?.latitude ?? null,
+    longitude: at?.longitude ?? null,
+    due: traps.some((trap) => trap.due || trap.lure?.change),
+    traps,
+    fields: fields.map((field) => roundField(prepared, field)),
+  };
+}
+
+function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
+  const { trapId, insect, design, hungOn } = trap;
+  const last = historyOf(prepared, trap).intervals.at(-1);
+  const visits = (prepared.checksByTrap.get(trapId) ?? []).filter((check) => check.checkedOn <= formatDay(prepared.on));
+  const visit = visits.reduce<(typeof visits)[number] | null>((newest, check) => {
+    const later =
+      !newest || check.checkedOn > newest.checkedOn || (check.checkedOn === newest.checkedOn && check.visit > newest.visit);
+    return later ? check : newest;
+  }, null);
+  const due = checkDue(prepared, trap);
+  const lure = lureEnds(prepared, trap);
+  const placed = lure?.lure ?? newestLure(prepared, trapId);
+  const { commonName, scientificName } = insectName(insect);
+  return {
+    trapId,
+    insect,
+    insectName: commonName,
+    scientificName,
+    design,
+    hungOn,
+    heightM: designFacts(design)?.heightM ?? null,
+    lastVisit: visit && {
+      on: visit.checkedOn,
+      visit: visit.visit,
+      count: visit.targetCount,
+      condition: visit.condition,
+      emptied: visit.emptied,
+    },
+    checkDue: formatDay(due),
+    due: due <= prepared.on || last?.noInformation === 'unfit',
+    lure: placed && {
+      placedOn: placed.placedOn,
+      lifeDays: placed.lifeDays,
+      ageDays: daysBetween(day(placed.placedOn), prepared.on),
+      // A lure that would end before the next visit is changed at this one.
+      change: lure !== null && lure.ends < prepared.on + usualGap(prepared, trap),
+    },
+    lookAlikes: (insectById(insect)?.lookAlikes ?? []).map(({ name, note }) => ({ name, note })),
+  };
+}
+
+function usualGap(prepared: Prepared, trap: TrapRecord): number {
+  const last = historyOf(prepared, trap).intervals.at(-1)?.to ?? day(trap.hungOn);
+  return daysBetween(last, checkDue(prepared, trap));
+}
+
+function newestLure(prepared: Prepared, trapId: string) {
+  const today = formatDay(prepared.on);
+  const known = (prepared.luresByTrap.get(trapId) ?? []).filter((lure) => lure.placedOn <= today);
+  return known.sort((a, b) => (a.placedOn < b.placedOn ? 1 : -1))[0] ?? null;
+}
+
+export function roundField(prepared: Prepared, field: FieldRecord): RoundField {
+  const stage = stageOf(prepared, field);
+  const { fieldId, name, farm, crop } = field;
+  return {
+    fieldId,
+    name,
+    farm,
+    crop,
+    stage: stage && { stage: stage.written, observedOn: stage.observedOn },
+    stages: (cropById(crop)?.stages ?? []).map(({ id, name: stageName }) => ({ id, name: stageName })),
+    keepOut: labelCautions(prepared, field).flatMap((caution) =>
+      caution.kind === 'reentry' ? [{ until: caution.until, hours: caution.hours, product: caution.product }] : [],
+    ),
+  };
+}

@@ -1,0 +1,159 @@
+/** This week: every field and insect with its verb, and what is due today. */
+import { adviseCell } from '../advice/decide.ts';
+import { checkDue, hanging, lureEnds } from '../advice/due.ts';
+import { historyOf, type Prepared, weatherEnd } from '../advice/prepare.ts';
+import { stageOf } from '../advice/season.ts';
+import type { Advice, Verb } from '../advice/types.ts';
+import { addDays, type Day, day, daysBetween, formatDay } from '../base/day.ts';
+import { insectById } from '../catalogue/index.ts';
+import type { FieldRecord, TrapRecord } from '../records/schema.ts';
+import { cellAdvice, trapsBehind } from './cell.ts';
+import { seasonLines } from './season-line.ts';
+import type { DueField, DueTrap, InsectName, SeasonLine, WeekCell, WeekField, WeekView } from './types.ts';
+
+interface AdvisedField {
+  readonly field: FieldRecord;
+  /** In the order of the prepared insects. */
+  readonly advice: readonly Advice[];
+}
+
+export function weekView(prepared: Prepared): WeekView {
+  const fields = prepared.program.fields
+    .filter((field) => inThisYear(prepared, field))
+    .map(
+      (field): AdvisedField => ({
+        field,
+        advice: prepared.insects.map((insect) => adviseCell(prepared, field.fieldId, insect)),
+      }),
+    );
+  const leadsTo = fieldsOfTraps(fields);
+  const { name, invented } = prepared.program.settings;
+  const traps = hanging(prepared, [...prepared.traps.values()]);
+  return {
+    program: { name, invented },
+    on: formatDay(prepared.on),
+    countsTo: newestCheck(prepared),
+    weatherTo: newestWeather(prepared),
+    insects: prepared.insects.map(insectName),
+    due: {
+      decisions: dueFields(fields, 'decide'),
+      scouting: dueFields(fields, 'scout'),
+      checks: traps
+        .map((trap) => checkDueAt(prepared, trap, leadsTo))
+        .filter((due) => due !== null)
+        .sort(byLateness),
+      lures: traps
+        .map((trap) => lureDueAt(prepared, trap, leadsTo))
+        .filter((due) => due !== null)
+        .sort(byLateness),
+    },
+    fields: fields.map((field) => weekField(prepared, field)),
+  };
+}
+
+/** A field whose crop came off long ago, or is planted next year, has no line on this week's page. */
+function inThisYear(prepared: Prepared, field: FieldRecord): boolean {
+  const near = 60;
+  const gone = field.harvestOn !== null && daysBetween(day(field.harvestOn), prepared.on) > near;
+  const far = field.plantedOn !== null && daysBetween(prepared.on, day(field.plantedOn)) > near;
+  return !gone && !far;
+}
+
+/** For each trap that some advice rests on, the first field that it leads to. */
+function fieldsOfTraps(fields: readonly AdvisedField[]): ReadonlyMap<string, string> {
+  const leadsTo = new Map<string, string>();
+  for (const { field, advice } of fields)
+    for (const trap of advice.flatMap(trapsBehind)) if (!leadsTo.has(trap)) leadsTo.set(trap, field.fieldId);
+  return leadsTo;
+}
+
+function weekField(prepared: Prepared, { field, advice }: AdvisedField): WeekField {
+  const stage = stageOf(prepared, field);
+  const { fieldId, name, farm, crop, growthHabit } = field;
+  return {
+    fieldId,
+    name,
+    farm,
+    crop,
+    growthHabit,
+    stage: stage && { stage: stage.written, observedOn: stage.observedOn },
+    cells: advice.map((each) => weekCell(prepared, field, each)),
+  };
+}
+
+function weekCell(prepared: Prepared, field: FieldRecord, advice: Advice): WeekCell {
+  const lines = advice.verb === 'none' ? [] : seasonLines(prepared, field, advice.insect);
+  const design = advice.because.find((item) => item.kind === 'rate')?.design;
+  return { advice: cellAdvice(advice), line: smallLine(lines.find((line) => line.design === design) ?? lines[0] ?? null) };
+}
+
+/** Figures that a line of thirty pixels can show: hundreds of fields weigh on the way to a phone. The field's own page has all. */
+const SMALL_DIGITS = 3;
+
+function smallLine(line: SeasonLine | null): SeasonLine | null {
+  if (!line) return null;
+  const small = (value: number | null) => value && Number(value.toPrecision(SMALL_DIGITS));
+  const points = line.points.map((point) => ({
+    ...point,
+    perNight: small(point.perNight),
+    low: small(point.low),
+    high: small(point.high),
+  }));
+  return { ...line, points };
+}
+
+function dueFields(fields: readonly AdvisedField[], verb: Verb): DueField[] {
+  return fields
+    .flatMap(({ field: { fieldId, name, farm }, advice }) =>
+      advice.filter((each) => each.verb === verb).map(({ insect, by }) => ({ fieldId, name, farm, insect, verb, by })),
+    )
+    .sort((a, b) => (a.by ?? '').localeCompare(b.by ?? ''));
+}
+
+type LeadsTo = ReadonlyMap<string, string>;
+
+function checkDueAt(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo): DueTrap | null {
+  const last = historyOf(prepared, trap).intervals.at(-1);
+  const due = checkDue(prepared, trap);
+  if (last?.noInformation === 'unfit')
+    return dueTrap(prepared, trap, leadsTo, 'unfit', last.to < prepared.on ? addDays(last.to, 1) : prepared.on);
+  if (due > prepared.on) return null;
+  return dueTrap(prepared, trap, leadsTo, due < prepared.on ? 'check-overdue' : 'check-due', due);
+}
+
+/** A lure is due when its life ends before the trap's next visit would come. */
+function lureDueAt(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo): DueTrap | null {
+  const lure = lureEnds(prepared, trap);
+  if (!lure) return null;
+  const nextVisit = Math.max(prepared.on, checkDue(prepared, trap)) as Day;
+  if (lure.ends >= nextVisit && lure.ends > prepared.on) return null;
+  return dueTrap(prepared, trap, leadsTo, lure.ends < prepared.on ? 'lure-overdue' : 'lure-due', lure.ends);
+}
+
+function dueTrap(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo, why: DueTrap['why'], due: Day): DueTrap {
+  const { trapId, station, insect } = trap;
+  const daysLate = Math.max(0, daysBetween(due, prepared.on));
+  return { trapId, station, insect, why, due: formatDay(due), daysLate, fieldId: leadsTo.get(trapId) ?? null };
+}
+
+const byLateness = (a: DueTrap, b: DueTrap) => b.daysLate - a.daysLate || a.trapId.localeCompare(b.trapId);
+
+export function insectName(id: string): InsectName {
+  const known = insectById(id);
+  return known
+    ? { id, scientificName: known.scientificName, commonName: known.commonName }
+    : { id, scientificName: id, commonName: { en: id, es: id } };
+}
+
+function newestCheck(prepared: Prepared): string | null {
+  const today = formatDay(prepared.on);
+  let newest: string | null = null;
+  for (const { checkedOn } of prepared.program.checks)
+    if (checkedOn <= today && (newest === null || checkedOn > newest)) newest = checkedOn;
+  return newest;
+}
+
+function newestWeather(prepared: Prepared): string | null {
+  const ends = [...prepared.weather.values()].map(weatherEnd).filter((end) => end !== null);
+  return ends.length === 0 ? null : formatDay(Math.max(...ends) as Day);
+}

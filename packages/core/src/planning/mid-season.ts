@@ -1,0 +1,165 @@
+/** The plan held against what happened, and what that does to the advice. */
+import { adviseCell } from '../advice/advise.ts';
+import { lureEnds } from '../advice/due.ts';
+import { historyOf, type Prepared } from '../advice/prepare.ts';
+import type { Verb } from '../advice/types.ts';
+import { day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
+import { ASSUMPTIONS } from '../catalogue/index.ts';
+import type { TrapRecord } from '../records/schema.ts';
+import { independentTraps } from './placing.ts';
+import type { PlanLine, SeasonPlan } from './plan-types.ts';
+import { type TrapNumberRow, type TrapWishes, trapNumberRow } from './trap-table.ts';
+
+export type PlanDeviation =
+  /** `firstVisitCaught`: moths were there before anybody looked. */
+  | { readonly kind: 'hung-late'; readonly trapId: string; readonly daysLate: number; readonly firstVisitCaught: boolean }
+  | { readonly kind: 'not-hung'; readonly missing: number; readonly daysLate: number }
+  | { readonly kind: 'other-design'; readonly trapId: string; readonly design: string }
+  /** Planned days without a visit until the next planned day. */
+  | { readonly kind: 'missed-checks'; readonly trapId: string; readonly days: readonly IsoDay[]; readonly planned: number }
+  | { readonly kind: 'lure-overdue'; readonly trapId: string; readonly endedOn: IsoDay; readonly days: number }
+  | { readonly kind: 'lure-unknown'; readonly trapId: string }
+  /** Traps on one spot count as one. */
+  | { readonly kind: 'fewer-traps'; readonly planned: number; readonly telling: number };
+
+export type EffectOnAdvice =
+  /** The start of the flight may have been missed: events dated from a biofix come out late. */
+  | { readonly kind: 'biofix-late'; readonly trapIds: readonly string[] }
+  /** No trap hangs, or none tells anything now. */
+  | { readonly kind: 'out-of-sight' }
+  /** Catches read low, so that a rule may be reached unseen. */
+  | { readonly kind: 'reads-low'; readonly trapIds: readonly string[] }
+  /** Risks of a wrong verb as planned and as things are. */
+  | { readonly kind: 'risks-grown'; readonly planned: TrapNumberRow; readonly now: TrapNumberRow }
+  /** The rule was made for another design. */
+  | { readonly kind: 'rule-not-for-design'; readonly trapIds: readonly string[] };
+
+export interface LineTruth {
+  readonly line: PlanLine;
+  readonly deviations: readonly PlanDeviation[];
+  readonly effects: readonly EffectOnAdvice[];
+  /** Share of the planned checks up to now that were made, over the traps that hang; null before the first. */
+  readonly checksMade: number | null;
+  /** What the advice says now at each field of the line. */
+  readonly advice: readonly { readonly field: string; readonly verb: Verb }[];
+}
+
+/** Every line of the plan as it stands on the day of `prepared`. */
+export function planAgainstSeason(plan: SeasonPlan, prepared: Prepared, wishes: TrapWishes = {}): LineTruth[] {
+  return plan.lines.map((line) => lineTruth(line, prepared, plan.madeOn, wishes));
+}
+
+function lineTruth(line: PlanLine, prepared: Prepared, madeOn: IsoDay, wishes: TrapWishes): LineTruth {
+  const today = formatDay(prepared.on);
+  const hung = trapsOf(line, prepared, madeOn);
+  const hanging = hung.filter(({ takenDownOn }) => takenDownOn === null || takenDownOn > today);
+  const checked = hung.map((trap) => missedChecks(line, prepared, trap));
+  const deviations: PlanDeviation[] = [
+    ...hangingDeviations(line, prepared, hung),
+    ...hung
+      .filter(({ design }) => line.design.design !== null && design !== line.design.design)
+      .map(({ trapId, design }): PlanDeviation => ({ kind: 'other-design', trapId, design })),
+    ...checked.flatMap(({ deviation }) => deviation ?? []),
+    ...hanging.flatMap((trap) => lureDeviation(prepared, trap)),
+  ];
+  const inSeason = line.hang.on !== null && line.hang.on <= today && (line.takeDown.on === null || today < line.takeDown.on);
+  const telling = independentTraps(hanging.filter((trap) => tellsNow(prepared, trap)));
+  if (inSeason && telling < line.traps.count) deviations.push({ kind: 'fewer-traps', planned: line.traps.count, telling });
+  const planned = checked.reduce((sum, one) => sum + one.planned, 0);
+  const missed = checked.reduce((sum, one) => sum + one.missed, 0);
+  return {
+    line,
+    deviations,
+    effects: inSeason ? effectsOf(line, deviations, { hung: hung.length, telling }, wishes) : [],
+    checksMade: planned === 0 ? null : 1 - missed / planned,
+    advice: line.fields
+      .filter((field) => prepared.fields.has(field))
+      .map((field) => ({ field, verb: adviseCell(prepared, field, line.insect).verb })),
+  };
+}
+
+/** Traps of the line's insect at its fields that stood at some time between its hanging and its taking down. */
+function trapsOf(line: PlanLine, prepared: Prepared, madeOn: IsoDay): TrapRecord[] {
+  const from = line.hang.on ?? madeOn;
+  return [...prepared.traps.values()].filter(
+    (trap) =>
+      trap.insect === line.insect &&
+      trap.informs.some((field) => line.fields.includes(field)) &&
+      (trap.takenDownOn === null || trap.takenDownOn > from) &&
+      (line.takeDown.on === null || trap.hungOn < line.takeDown.on),
+  );
+}
+
+function hangingDeviations(line: PlanLine, prepared: Prepared, hung: readonly TrapRecord[]): PlanDeviation[] {
+  if (line.hang.on === null) return [];
+  const planned = day(line.hang.on);
+  const late = hung.flatMap((trap): PlanDeviation[] => {
+    const daysLate = daysBetween(planned, day(trap.hungOn));
+    if (daysLate <= 0) return [];
+    const first = historyOf(prepared, trap).intervals.find(({ count }) => count !== null);
+    return [{ kind: 'hung-late', trapId: trap.trapId, daysLate, firstVisitCaught: (first?.count ?? 0) > 0 }];
+  });
+  const missing = line.traps.count - hung.length;
+  const since = daysBetween(planned, prepared.on);
+  return missing > 0 && since > 0 ? [...late, { kind: 'not-hung', missing, daysLate: since }] : late;
+}
+
+/** A planned check is made by any visit from its day until before the next planned day; the last may still come. */
+function missedChecks(line: PlanLine, prepared: Prepared, { trapId, hungOn, takenDownOn }: TrapRecord) {
+  const today = formatDay(prepared.on);
+  const visits = (prepared.checksByTrap.get(trapId) ?? []).map(({ checkedOn }) => checkedOn).filter((on) => on <= today);
+  const due = line.checkDays.filter((on) => on > hungOn && (takenDownOn === null || on <= takenDownOn));
+  const closed = due.filter((_, i) => due[i + 1] !== undefined && due[i + 1]! <= today);
+  const days = closed.filter((on, i) => !visits.some((visit) => visit >= on && visit < due[i + 1]!));
+  const deviation: PlanDeviation | null =
+    days.length === 0 ? null : { kind: 'missed-checks', trapId, days, planned: closed.length };
+  return { planned: closed.length, missed: days.length, deviation };
+}
+
+function lureDeviation(prepared: Prepared, trap: TrapRecord): PlanDeviation[] {
+  const lure = lureEnds(prepared, trap);
+  if (lure === null) return [{ kind: 'lure-unknown', trapId: trap.trapId }];
+  const days = daysBetween(lure.ends, prepared.on);
+  return days > 0 ? [{ kind: 'lure-overdue', trapId: trap.trapId, endedOn: formatDay(lure.ends), days }] : [];
+}
+
+/** Not overdue, and fit at its newest visit, whatever its design; a trap just hung counts until its first check is overdue. */
+function tellsNow(prepared: Prepared, trap: TrapRecord): boolean {
+  const last = historyOf(prepared, trap).intervals.at(-1);
+  if (last !== undefined && last.count === null) return false;
+  const since = last?.to ?? day(trap.hungOn);
+  return daysBetween(since, prepared.on) <= ASSUMPTIONS.maxCheckGapDays.value;
+}
+
+function effectsOf(
+  line: PlanLine,
+  deviations: readonly PlanDeviation[],
+  { hung, telling }: { hung: number; telling: number },
+  wishes: TrapWishes,
+): EffectOnAdvice[] {
+  const effects: EffectOnAdvice[] = [];
+  const trapIds = (kind: PlanDeviation['kind'], which: (one: PlanDeviation) => boolean = () => true) =>
+    deviations.filter((one) => one.kind === kind && which(one)).flatMap((one) => ('trapId' in one ? [one.trapId] : []));
+  const late = trapIds(
+    'hung-late',
+    (one) => one.kind === 'hung-late' && (one.firstVisitCaught || afterPlausible(line, one.daysLate)),
+  );
+  // One trap that hung in time dates the start of the flight for all.
+  if (late.length > 0 && trapIds('hung-late').length === hung) effects.push({ kind: 'biofix-late', trapIds: late });
+  if (telling === 0) effects.push({ kind: 'out-of-sight' });
+  const spent = trapIds('lure-overdue');
+  if (spent.length > 0) effects.push({ kind: 'reads-low', trapIds: spent });
+  const { rule, traps, nightsBetweenChecks } = line;
+  if (rule && traps.quality && telling > 0 && telling < traps.count) {
+    const now = trapNumberRow({ ...rule, k: traps.dispersion?.k ?? null, nightsBetweenChecks }, telling, wishes);
+    effects.push({ kind: 'risks-grown', planned: traps.quality, now });
+  }
+  const other = trapIds('other-design');
+  if (rule && other.length > 0) effects.push({ kind: 'rule-not-for-design', trapIds: other });
+  return effects;
+}
+
+/** Hung after the day from which the flight was plausible. */
+function afterPlausible({ hang }: PlanLine, daysLate: number): boolean {
+  return (hang.basis === 'heat' || hang.basis === 'chosen') && daysLate > daysBetween(day(hang.on), day(hang.spread.plausible));
+}

@@ -1,0 +1,47 @@
+/** The order in which to drive past stations. */
+import { distanceKm } from '../base/distance.ts';
+import { type Matrix, type PathOptions, pathCost, shortPath } from './path-search.ts';
+import { lowerBound } from './route-bound.ts';
+
+export interface Stop {
+  readonly id: string;
+  readonly latitude: number | null;
+  readonly longitude: number | null;
+}
+
+export interface Route<S extends Stop> {
+  /** Stops with coordinates in driving order, then those without in the order given. */
+  readonly order: readonly S[];
+  /** Great-circle kilometres along the stops that have coordinates; roads are longer. */
+  readonly lengthKm: number;
+}
+
+/** A short open path past all stops, from `startId` when given, else from whichever end makes it shortest. */
+export function driveOrder<S extends Stop>(stops: readonly S[], startId: string | null = null): Route<S> {
+  const placed = stops.filter(isPlaced);
+  const unplaced = stops.filter((stop) => !isPlaced(stop));
+  const km = greatCircles(placed);
+  const path = shortPath(km, openFrom(placed, startId));
+  return { order: [...path.map((index) => placed[index]!), ...unplaced], lengthKm: pathCost(km, path) };
+}
+
+/**
+ * Kilometres that no order of these stops can undercut: how far `order` may be from the shortest there is.
+ * Stops without coordinates are passed over.
+ */
+export function driveBoundKm(order: readonly Stop[], startId: string | null = null): number {
+  const placed = order.filter(isPlaced);
+  return lowerBound(greatCircles(placed), openFrom(placed, startId), [...placed.keys()]);
+}
+
+export const isPlaced = (stop: Omit<Stop, 'id'>): boolean => stop.latitude !== null && stop.longitude !== null;
+
+/** Great-circle kilometres between stops that all have coordinates. */
+export function greatCircles(placed: readonly Omit<Stop, 'id'>[]): Matrix {
+  return placed.map((a) => placed.map((b) => distanceKm(a, b)!));
+}
+
+function openFrom(placed: readonly Stop[], startId: string | null): PathOptions {
+  const start = placed.findIndex(({ id }) => id === startId);
+  return { start: start < 0 ? null : start, returns: false };
+}

@@ -1,0 +1,95 @@
+/** An invented sound season of a program, seeded: flights, places that differ, and counts that scatter. */
+
+import { addDays, day, formatDay } from '../base/day.ts';
+import { emptyProgram, type Program } from '../records/program.ts';
+import type { CheckRecord, TrapDesign } from '../records/schema.ts';
+import { type Random, randomFrom } from '../statistics/random.testing.ts';
+
+export interface InventedSeason {
+  readonly farms?: number;
+  readonly k?: number;
+  /** All on one farm, visited on the same days. */
+  readonly oneFarm?: boolean;
+}
+
+const KINDS: readonly {
+  readonly insect: string;
+  readonly design: TrapDesign;
+  readonly peak: number;
+  readonly perNight: number;
+}[] = [
+  { insect: 'helicoverpa-zea', design: 'mesh-cone', peak: 75, perNight: 9 },
+  { insect: 'ostrinia-nubilalis', design: 'mesh-cone', peak: 30, perNight: 4 },
+  { insect: 'spodoptera-frugiperda', design: 'bucket', peak: 95, perNight: 5 },
+];
+const HUNG = day('2026-05-20');
+const SEASON_NIGHTS = 110;
+
+/** Each farm has one trap for each of three insects; its rounds are every three or four days. */
+export function inventedSeason(seed: number, { farms = 8, k = 2, oneFarm = false }: InventedSeason = {}): Program {
+  const random = randomFrom(seed);
+  const traps = [];
+  const checks: CheckRecord[] = [];
+  const fields = [];
+  const common = roundsOf(random);
+  for (let f = 0; f < farms; f++) {
+    const rounds = oneFarm ? common : roundsOf(random);
+    fields.push({
+      fieldId: `field ${f}`,
+      farm: oneFarm ? 'farm 0' : `farm ${f}`,
+      name: `Field ${f}`,
+      crop: 'sweet-corn',
+      growthHabit: null,
+      plantedOn: null,
+      harvestOn: null,
+      latitude: null,
+      longitude: null,
+      timeZone: null,
+      weatherSource: null,
+    });
+    for (const { insect, design, peak, perNight } of KINDS) {
+      const trapId = `${f}-${insect}`;
+      const place = Math.exp(0.6 * random.normal());
+      traps.push({
+        trapId,
+        station: `post ${f}`,
+        insect,
+        design,
+        latitude: null,
+        longitude: null,
+        hungOn: formatDay(HUNG),
+        takenDownOn: null,
+        informs: [`field ${f}`],
+      });
+      rounds.forEach((night, i) => {
+        const from = rounds[i - 1] ?? 0;
+        let mean = 0;
+        for (let n = from; n < night; n++) mean += place * (0.05 + perNight * Math.exp(-(((n - peak) / 16) ** 2) / 2));
+        checks.push({
+          trapId,
+          checkedOn: formatDay(addDays(HUNG, night)),
+          visit: 1,
+          targetCount: random.negativeBinomial(mean, k),
+          otherCount: random.poisson(0.4 * (night - from)),
+          condition: 'fit',
+          emptied: true,
+          note: null,
+        });
+      });
+    }
+  }
+  return { ...emptyProgram({ name: 'Invented', invented: true }), fields, traps, checks };
+}
+
+function roundsOf(random: Random): number[] {
+  const rounds: number[] = [];
+  for (let night = 3; night < SEASON_NIGHTS; night += random.uniform() < 0.5 ? 3 : 4) rounds.push(night);
+  return rounds;
+}
+
+export const ON = addDays(HUNG, SEASON_NIGHTS);
+
+/** The program with some of its checks written otherwise. */
+export function rewritten(program: Program, change: (check: CheckRecord) => Partial<CheckRecord>): Program {
+  return { ...program, checks: program.checks.map((check) => ({ ...check, ...change(check) })) };
+}

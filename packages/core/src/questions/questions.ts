@@ -1,0 +1,92 @@
+/** What in a season's records somebody should look at again. Questions only: no record is changed. */
+
+import { type Day, day, formatDay } from '../base/day.ts';
+import { groupBy } from '../base/group-by.ts';
+import { catchIntervals } from '../catch/intervals.ts';
+import type { Program } from '../records/program.ts';
+import type { FieldRecord } from '../records/schema.ts';
+import { weatherSourceFor } from '../records/weather-source.ts';
+import { farmOfTrap } from '../review/farm-of-trap.ts';
+import { type GrowingYear, growingYear } from '../review/growing-year.ts';
+import { type Entry, enteredInBulk } from './entries.ts';
+import { expectedCatch } from './expected-catch.ts';
+import type { TrapOfSeason } from './nights-of-kind.ts';
+import { swappedColumns, unlikelyCounts } from './odd-counts.ts';
+import { repeatedCounts, roundedCounts, sameCountEverywhere } from './repeated.ts';
+import { trapsThatNeverCatch } from './silent-traps.ts';
+import { swappedTraps } from './swapped-traps.ts';
+import type { RecordQuestion } from './types.ts';
+
+export interface RecordQuestions {
+  readonly season: GrowingYear;
+  /** Oddest first; those that are no matter of chance last. */
+  readonly questions: readonly RecordQuestion[];
+  /** Visits of the season that carry information, and those of them that other traps of the kind could be held against. */
+  readonly visits: number;
+  readonly compared: number;
+}
+
+export interface QuestionOptions {
+  /** The season that holds this day, as known on it. */
+  readonly on: Day;
+  /** Who entered which check when, where revisions tell. */
+  readonly entries?: readonly Entry[];
+}
+
+/**
+ * Every kind of question about one season. Traps are held against those of the same insect and design under the same
+ * weather source. Doubtful visits are left out: they say themselves that something was wrong.
+ */
+export function recordQuestions(program: Program, { on, entries = [] }: QuestionOptions): RecordQuestions {
+  const season = growingYear(program, on);
+  const fields = new Map(program.fields.map((field) => [field.fieldId, field]));
+  const sources = new Set(program.weather.map(({ sourceId }) => sourceId));
+  const traps = trapsOf(program, season, on, fields);
+  const looks = [...groupBy(traps, (trap) => flightOf(trap, fields, sources)).values()].flatMap(expectedCatch);
+  const farms = new Map(traps.map(({ trap, farm }) => [trap.trapId, farm]));
+  const inSeason = program.checks.filter(
+    ({ trapId, checkedOn }) => farms.has(trapId) && checkedOn >= formatDay(season.from) && checkedOn <= formatDay(on),
+  );
+  const byFarm = groupBy(inSeason, ({ trapId }) => farms.get(trapId) ?? '');
+  const columns = swappedColumns(looks);
+  const swaps = swappedTraps(looks);
+  const silent = trapsThatNeverCatch(looks);
+  const explained = new Set([...columns, ...swaps, ...silent].flatMap(({ checks }) => checks.map(checkKey)));
+  const counts = unlikelyCounts(looks).filter(({ checks }) => !checks.some((check) => explained.has(checkKey(check))));
+  const questions = [
+    ...silent,
+    ...swaps,
+    ...columns,
+    ...counts,
+    ...repeatedCounts(looks),
+    ...sameCountEverywhere(looks),
+    ...roundedCounts(byFarm),
+    ...enteredInBulk(
+      entries.filter(({ check }) => farms.has(check.trapId) && growingYear(program, day(check.checkedOn)).from === season.from),
+      (trapId) => farms.get(trapId) ?? null,
+    ),
+  ].sort((a, b) => (a.inSeason ?? 1) - (b.inSeason ?? 1));
+  const visits = traps.reduce((sum, { intervals }) => sum + intervals.length, 0);
+  return { season, questions, visits, compared: looks.length };
+}
+
+const checkKey = ({ trapId, checkedOn }: RecordQuestion['checks'][number]) => `${trapId}|${checkedOn}`;
+
+function trapsOf(program: Program, season: GrowingYear, on: Day, fields: ReadonlyMap<string, FieldRecord>): TrapOfSeason[] {
+  const checks = groupBy(program.checks, ({ trapId }) => trapId);
+  return program.traps
+    .filter((trap) => trap.hungOn <= formatDay(on) && (trap.takenDownOn === null || trap.takenDownOn >= formatDay(season.from)))
+    .map((trap) => ({
+      trap,
+      farm: farmOfTrap(trap, fields),
+      intervals: catchIntervals(trap, checks.get(trap.trapId) ?? [], [], on).intervals.filter(
+        ({ from, count, condition }) => from >= season.from && count !== null && condition === 'fit',
+      ),
+    }));
+}
+
+/** Traps under one flight share this. */
+function flightOf({ trap }: TrapOfSeason, fields: ReadonlyMap<string, FieldRecord>, sources: ReadonlySet<string>): string {
+  const field = trap.informs.map((id) => fields.get(id)).find((known) => known !== undefined);
+  return `${trap.insect}\n${trap.design}\n${field ? weatherSourceFor(field, sources) : null}`;
+}

@@ -1,0 +1,113 @@
+/** The flights of an insect at a field, and the dates of its events to come: what its traps and its weather say together. */
+import { catchDispersion } from '../advice/dispersion.ts';
+import { modelHeat } from '../advice/phenology.ts';
+import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
+import type { Day } from '../base/day.ts';
+import { groupBy } from '../base/group-by.ts';
+import { modelsFor } from '../catalogue/look-up.ts';
+import type { PhenologyModel } from '../catalogue/types.ts';
+import { type FlightAgreement, flightAgreement } from '../flight/agreement.ts';
+import { fitFlights } from '../flight/fit-flights.ts';
+import { contentKey, type FlightCache } from '../flight/fit-seasons.ts';
+import { type Generations, readGenerations } from '../flight/generations.ts';
+import { heatSpans, type SpannedCatch } from '../flight/heat-spans.ts';
+import { type DatedEvent, forecastModel } from '../forecast/event-forecast.ts';
+import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
+import { axisModel } from './year-against-year.ts';
+
+export interface FieldFlights {
+  readonly field: string;
+  readonly insect: string;
+  /** Flights cut out of the catch of one design, the one that caught most; null with the reason. */
+  readonly flights: FittedFlights | null;
+  readonly noFlights: 'no-trap' | 'no-model' | 'no-weather-source' | 'no-heat' | 'nothing-caught' | null;
+  readonly models: readonly ModelDates[];
+}
+
+export interface FittedFlights {
+  readonly design: TrapDesign;
+  readonly traps: number;
+  /** The model whose heat rule makes the axis, and the day the axis begins. */
+  readonly modelId: string;
+  readonly axisFrom: Day;
+  readonly read: Generations;
+  /** Whether flights come when the model dates them; empty where it starts elsewhere than the axis. */
+  readonly agreement: readonly FlightAgreement[];
+}
+
+export interface ModelDates {
+  readonly model: Pick<PhenologyModel, 'id' | 'name' | 'source' | 'standing'>;
+  readonly state: 'started' | 'not-started' | 'weather-missing';
+  readonly startsOn: Day | null;
+  readonly events: readonly DatedEvent[];
+}
+
+/** `cache` keeps fits by what they rest on; pass one on to reuse it. */
+export function fieldFlights(
+  prepared: Prepared,
+  field: FieldRecord,
+  insect: string,
+  cache: FlightCache = new Map(),
+): FieldFlights {
+  const fitted = fittedFlights(prepared, field, insect, cache);
+  const flights = typeof fitted === 'string' ? null : fitted;
+  const models = modelsFor(insect)
+    .filter(({ start }) => start.kind !== 'stage')
+    .map((model) => modelDates(prepared, field, model));
+  return { field: field.fieldId, insect, flights, noFlights: typeof fitted === 'string' ? fitted : null, models };
+}
+
+function fittedFlights(
+  prepared: Prepared,
+  field: FieldRecord,
+  insect: string,
+  cache: FlightCache,
+): FittedFlights | NonNullable<FieldFlights['noFlights']> {
+  const traps = trapsThisSeason(prepared, field, insect);
+  if (traps.length === 0) return 'no-trap';
+  const model = axisModel(insect);
+  if (model === null) return 'no-model';
+  const source = weatherSourceOf(prepared, field);
+  if (source === null) return 'no-weather-source';
+  const track = heatOf(prepared, source, model.heat);
+  const axisFrom = seasonStart(field, prepared.on);
+  const spans = (own: readonly TrapRecord[]) =>
+    heatSpans(
+      own.map((trap) => historyOf(prepared, trap)),
+      track,
+      axisFrom,
+      prepared.on,
+    );
+  const designs = [...groupBy(traps, ({ design }) => design).values()].map((own) => ({ own, caught: spans(own) }));
+  const most = designs.reduce((best, one) => (mothsIn(one.caught) > mothsIn(best.caught) ? one : best));
+  if (mothsIn(most.caught) === 0) return most.caught.leftOut > 0 && most.caught.spans.length === 0 ? 'no-heat' : 'nothing-caught';
+  const read = readGenerations(
+    fit(most.caught, catchDispersion(prepared, insect, most.own[0]!.design).k, model, cache),
+    track,
+    axisFrom,
+  );
+  if (read === null) return 'no-heat';
+  const startsWithAxis = model.start.kind === 'calendar' && model.start.month === 1 && model.start.date === 1;
+  const agreement = startsWithAxis ? flightAgreement(read, model) : [];
+  return { design: most.own[0]!.design, traps: most.own.length, modelId: model.id, axisFrom, read, agreement };
+}
+
+const mothsIn = ({ spans }: SpannedCatch): number => spans.reduce((sum, { count }) => sum + count, 0);
+
+function fit(caught: SpannedCatch, k: number, model: PhenologyModel, cache: FlightCache) {
+  const options = { k, unit: model.heat.unit };
+  const key = contentKey(caught, options);
+  const fits = cache.get(key) ?? fitFlights(caught, options);
+  cache.set(key, fits);
+  return fits;
+}
+
+function modelDates(prepared: Prepared, field: FieldRecord, model: PhenologyModel): ModelDates {
+  const { id, name, source, standing } = model;
+  const shown = { id, name, source, standing };
+  const heat = modelHeat(prepared, field, model);
+  if (heat.kind === 'not-started') return { model: shown, state: 'not-started', startsOn: null, events: [] };
+  if (heat.kind === 'missing') return { model: shown, state: 'weather-missing', startsOn: null, events: [] };
+  const { track, start } = heat.heat;
+  return { model: shown, state: 'started', startsOn: start, events: forecastModel(track, model, start) };
+}

@@ -1,0 +1,196 @@
+/** What a program's records teach, ready to draw: days as text, no figure without end, names for fields. */
+
+import { type Day, formatDay, type IsoDay } from '../base/day.ts';
+import type { Program } from '../records/program.ts';
+import type { TrapDesign } from '../records/schema.ts';
+import type { CatchToInfestation, CurvePoint, NoThreshold } from './catch-to-infestation.ts';
+import { catchAtLag } from './infestation-fit.ts';
+import type { Estimate, NotKnown } from './learned.ts';
+import { type Lessons, lessonsOf, type RuleInForce } from './lessons.ts';
+import type { LureAges } from './lure-ages-of.ts';
+import { type LureDecay, type NoDecay, shareLeft } from './lure-decay.ts';
+import type { NoComparison, SideBySide } from './side-by-side.ts';
+import type { SideBySideSet } from './side-by-side-of.ts';
+import type { ThresholdErrors } from './threshold-errors.ts';
+
+/** An estimate as JSON can hold it; null: without limit. */
+export interface BoundedEstimate {
+  readonly value: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly level: number;
+}
+
+/** A share of samples; null where there were none. */
+export interface ErrorRate {
+  readonly wrong: number;
+  readonly of: number;
+  readonly share: number | null;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface SideBySideLesson extends Omit<SideBySideSet, 'observations'> {
+  readonly used: number;
+  readonly learned: ({ readonly known: true; readonly k: number | null } & Omit<SideBySide, 'k'>) | NotKnown<NoComparison>;
+}
+
+export interface LureLesson extends Omit<LureAges, 'observations'> {
+  readonly used: number;
+  readonly learned:
+    | {
+        readonly known: true;
+        /** Catch after a week of age against before, as a factor. */
+        readonly perWeek: BoundedEstimate;
+        readonly halfLifeDays: BoundedEstimate;
+        readonly weakens: boolean;
+        readonly oldestDays: number;
+        /** Catch as a share of a fresh lure's, up to the oldest lure seen. */
+        readonly curve: readonly {
+          readonly ageDays: number;
+          readonly value: number;
+          readonly low: number;
+          readonly high: number;
+        }[];
+      }
+    | NotKnown<NoDecay>;
+}
+
+export interface InfestationSample {
+  readonly field: string;
+  readonly name: string;
+  readonly farm: string;
+  readonly sampledOn: IsoDay;
+  readonly examined: number;
+  readonly found: number;
+  /** Moths per trap per night at the lag; null where no lag is known or no catch at it. */
+  readonly perNight: number | null;
+}
+
+export interface InfestationLesson {
+  readonly insect: string;
+  readonly crop: string;
+  readonly kind: string;
+  readonly design: TrapDesign;
+  readonly response: CatchToInfestationKnown['response'];
+  readonly ruleLevel: number | null;
+  readonly used: number;
+  readonly leftOut: Lessons['infestation'][number]['leftOut'];
+  readonly samples: readonly InfestationSample[];
+  readonly learned: CatchToInfestationKnown | NotKnown<NoThreshold | 'no-rule-level'>;
+  readonly inForce: (Omit<RuleInForce, 'errors'> & { readonly errors: Errors | null }) | null;
+}
+
+export interface CatchToInfestationKnown {
+  readonly known: true;
+  readonly response: 'share-infested' | 'count-per-unit';
+  readonly lag: CatchToInfestation['lag'];
+  readonly profile: CatchToInfestation['profile'];
+  readonly heterogeneity: number;
+  readonly curve: readonly CurvePoint[];
+  readonly suggestion: { readonly perNight: number; readonly notCalled: number; readonly errors: Errors };
+  readonly leftOut: number;
+}
+
+export interface Errors {
+  readonly needless: ErrorRate;
+  readonly missed: ErrorRate;
+}
+
+export interface LearnView {
+  readonly on: IsoDay;
+  /** Confidence level of every interval. */
+  readonly level: number;
+  readonly sideBySide: readonly SideBySideLesson[];
+  readonly lures: readonly LureLesson[];
+  readonly infestation: readonly InfestationLesson[];
+}
+
+export function learnView(program: Program, { on, level }: { readonly on: Day; readonly level: number }): LearnView {
+  const { sideBySide, lures, infestation } = lessonsOf(program, { on });
+  const fields = new Map(program.fields.map((field) => [field.fieldId, field]));
+  return {
+    on: formatDay(on),
+    level,
+    sideBySide: sideBySide.map(({ learned, ...set }) => ({
+      ...set,
+      learned: learned.known ? { ...learned, k: finite(learned.k) } : learned,
+    })),
+    lures: lures.map(({ learned, ...set }) => ({ ...set, learned: learned.known ? drawnDecay(learned) : learned })),
+    infestation: infestation.map(({ learned, pairs, inForce, ...set }) => ({
+      ...set,
+      samples: pairs.map(({ field, sampledOn, examined, found, ...pair }) => ({
+        field,
+        name: fields.get(field)?.name ?? field,
+        farm: fields.get(field)?.farm ?? '',
+        sampledOn,
+        examined,
+        found,
+        perNight: learned.known ? catchAtLag({ ...pair, examined, found }, learned.lag.value, learned.window) : null,
+      })),
+      learned: learned.known ? drawnInfestation(learned, set.response) : learned,
+      inForce: inForce && { ...inForce, errors: inForce.errors && errors(inForce.errors) },
+    })),
+  };
+}
+
+const WEEK = 7;
+const CURVE_STEP_DAYS = 2;
+
+function drawnDecay(decay: LureDecay): Extract<LureLesson['learned'], { known: true }> {
+  const { halfLifeDays, weakens, oldestDays } = decay;
+  const ages = Array.from({ length: Math.ceil(oldestDays / CURVE_STEP_DAYS) + 1 }, (_, i) =>
+    Math.min(oldestDays, i * CURVE_STEP_DAYS),
+  );
+  const curve = ages.map((ageDays) => {
+    const { value, low, high } = shareLeft(decay, ageDays);
+    return { ageDays, value, low, high };
+  });
+  return {
+    known: true,
+    perWeek: interval(shareLeft(decay, WEEK)),
+    halfLifeDays: interval(halfLifeDays),
+    weakens,
+    oldestDays,
+    curve,
+  };
+}
+
+function drawnInfestation(
+  { lag, profile, fit, suggestion, curve, leftOut }: CatchToInfestation,
+  response: CatchToInfestationKnown['response'],
+): CatchToInfestationKnown {
+  const { perNight, notCalled } = suggestion;
+  return {
+    known: true,
+    response,
+    lag,
+    profile,
+    heterogeneity: fit.heterogeneity,
+    curve,
+    suggestion: { perNight, notCalled, errors: errors(suggestion) },
+    leftOut,
+  };
+}
+
+const errors = ({ falseAlarms, misses }: ThresholdErrors): Errors => ({ needless: rate(falseAlarms), missed: rate(misses) });
+
+const rate = ({ infested, examined, share, low, high }: ThresholdErrors['misses']): ErrorRate => ({
+  wrong: infested,
+  of: examined,
+  share: finite(share),
+  low,
+  high,
+});
+
+const interval = ({ value, low, high, level }: Estimate): BoundedEstimate => ({
+  value: finite(value),
+  low: finite(low),
+  high: finite(high),
+  level,
+});
+
+const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+/** What a suggested threshold is written down as: two figures, which is more than its interval bears. */
+export const writtenThreshold = (perNight: number): number => Number(perNight.toPrecision(2));

@@ -1,0 +1,366 @@
+/** English. */
+import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
+import { day, type IsoDay } from '../base/day.ts';
+import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/temperature.ts';
+import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
+import { exact, figure, fine, heatSpan, percent } from './figures.ts';
+import { larvaeReason, larvaeSentence } from './larvae.en.ts';
+import type { Wording, WordingOptions } from './types.ts';
+
+const verb: Wording['verb'] = {
+  watch: 'Watch',
+  scout: 'Scout',
+  decide: 'Decide',
+  covered: 'Covered',
+  blind: 'Blind',
+  none: 'Out of season',
+};
+
+const design: Wording['design'] = {
+  bucket: 'bucket trap',
+  'mesh-cone': 'mesh cone',
+  'wire-cone': 'wire cone',
+  delta: 'delta trap',
+  other: 'other design',
+};
+
+const standing: Wording['standing'] = {
+  published: 'published',
+  practice: 'common practice, no source',
+  memory: 'recalled, source not at hand',
+  own: 'this program’s own',
+  chosen: 'figure chosen by Duskwatch, no source',
+};
+
+const event: Wording['event'] = {
+  'set-out-traps': 'time to set out traps',
+  'first-moth': 'first moth',
+  'first-eggs': 'first eggs',
+  'egg-hatch': 'egg hatch',
+  'peak-flight': 'peak flight',
+  'treatment-period': 'damaging larvae',
+  'adult-emergence': 'moths emerging',
+  'small-larvae': 'small larvae',
+  'large-larvae': 'large larvae',
+  'first-cutting': 'first cutting',
+  cutting: 'cutting',
+  'cutting-slows': 'cutting slows',
+  'cutting-stops': 'cutting stops',
+  pupation: 'pupation',
+  'next-adults': 'next moths',
+  'hatch-20-percent': '20 % of eggs hatched',
+  'peak-egg-laying': 'peak egg-laying',
+};
+
+const weekday = new Intl.DateTimeFormat('en-GB', { weekday: 'short', timeZone: 'UTC' });
+const dayMonth = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+const monthDay = new Intl.DateTimeFormat('en-US', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+/** How a day is written in a sentence. */
+type Dates = (day: IsoDay) => string;
+const dayFirst: Dates = (text) => {
+  const instant = day(text) * 86_400_000;
+  return `${weekday.format(instant)} ${dayMonth.format(instant)}`;
+};
+const monthFirst: Dates = (text) => {
+  const instant = day(text) * 86_400_000;
+  return `${weekday.format(instant)} ${monthDay.format(instant)}`;
+};
+const plural = (count: number, one: string, many = `${one}s`) => `${figure(count)} ${count === 1 ? one : many}`;
+const insectName = (id: string) => insectById(id)?.commonName.en ?? id;
+const cropName = (id: string) => cropById(id)?.name.en ?? id.replaceAll('-', ' ');
+const regionEnglish = (region: string) => regionName(region).en;
+const readable = (word: string) => word.replaceAll('-', ' ');
+
+export function english(options: WordingOptions): Wording {
+  const degrees = (valueC: number) => `${Math.round(fromCelsius(valueC, options.temperature))} °${options.temperature}`;
+  const date = options.dayOrder === 'month-day' ? monthFirst : dayFirst;
+  return {
+    language: 'en',
+    verb,
+    confidence: { high: 'well supported', moderate: 'moderately supported', low: 'weakly supported' },
+    standing,
+    design,
+    condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
+    event,
+    day: date,
+    figure,
+    percent,
+    insect: insectName,
+    crop: cropName,
+    region: regionEnglish,
+    rate,
+    when: (advice) => when(advice, date),
+    headline: (advice) => headline(advice, date),
+    evidence: (item) => evidence(item, degrees, date, options.temperature),
+    caution: (item) => caution(item, date),
+  };
+}
+
+function rate(advice: Pick<Advice, 'rate' | 'interval'>): string | null {
+  if (advice.rate === null || advice.interval === null) return null;
+  const [low, high] = advice.interval;
+  return `${figure(advice.rate)} a night (${figure(low)}–${figure(high)})`;
+}
+
+function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>, date: Dates): string | null {
+  if (by === null || said === 'none') return null;
+  if (said === 'watch') return `check ${date(by)}`;
+  if (said === 'covered') return `until ${date(by)}`;
+  return `by ${date(by)}`;
+}
+
+function headline(advice: Advice, date: Dates): string {
+  const insect = insectName(advice.insect);
+  const by = advice.by === null ? '' : ` by ${date(advice.by)}`;
+  const first = advice.because[0];
+  switch (advice.verb) {
+    case 'decide': {
+      const next =
+        advice.intervalDays === null
+          ? ''
+          : ` While the catch holds, the rule asks for a decision every ${plural(advice.intervalDays, 'day')}.`;
+      return `A decision on ${insect} is due${by}, with a licensed adviser.${next}`;
+    }
+    case 'scout':
+      if (first?.kind === 'larvae') return `Go and look for ${insect}${by}: ${larvaeReason(first, date)}.`;
+      return first?.kind === 'event'
+        ? `Go and look for ${insect}${by}: ${event[first.event]} ${first.status === 'now' ? 'due now' : 'expected soon'}.`
+        : `Go and look for ${insect}${by}: the catch is close to the rule or adding up below it.`;
+    case 'watch':
+      return advice.by === null ? `Nothing is due on ${insect}.` : `Nothing is due on ${insect}. Next check ${date(advice.by)}.`;
+    case 'covered':
+      return `A recorded treatment still protects${advice.by === null ? '' : ` until ${date(advice.by)}`}.`;
+    case 'blind':
+      return `Duskwatch cannot tell about ${insect} here.`;
+    case 'none':
+      return first?.kind === 'out-of-season' ? outOfSeason(first, date) : `${insect} and this crop are out of season.`;
+  }
+}
+
+function outOfSeason(item: Evidence & { kind: 'out-of-season' }, date: Dates): string {
+  switch (item.why) {
+    case 'not-a-host':
+      return 'Not among the hosts of this insect in the catalogue.';
+    case 'not-planted':
+      return `Not planted before ${date(item.date!)}.`;
+    case 'harvested':
+      return `Harvested on ${date(item.date!)}.`;
+    case 'harvest-stop':
+      return `Harvest on ${date(item.date!)} is fewer than ${item.days} days away: the rule asks for nothing more.`;
+    case 'stage':
+      return 'The crop is not at a stage at which the rules hold.';
+  }
+}
+
+function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dates, unit: TemperatureUnit): string {
+  switch (item.kind) {
+    case 'out-of-season':
+      return outOfSeason(item, date);
+    case 'stage':
+      return `Crop stage ${readable(item.stage)}, seen ${date(item.observedOn)} (${plural(item.ageDays, 'day')} ago); ${
+        item.needed.length === 0 ? 'the rules hold at any stage' : `the rules hold at ${item.needed.map(readable).join(', ')}`
+      }.`;
+    case 'rate': {
+      const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)} ${dispersion(item.kBasis)}`;
+      return `${plural(item.count, 'moth')} in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): ${figure(item.perNight)} per trap per night, ${percent(item.level)} interval ${figure(item.low)}–${figure(item.high)} (${spread}).`;
+    }
+    case 'threshold':
+      return `The rule’s figure is ${exact(item.threshold)} per trap per ${item.per}${
+        item.nearbyCrop === null ? '' : ` while ${cropName(item.nearbyCrop)} nearby draws the moths`
+      }; the catch stands at ${fine(item.rate)}, ${item.reached ? 'which reaches it' : 'below it'}. Probability that the true rate is above: ${percent(item.probabilityAbove)}.`;
+    case 'tier':
+      return item.intervalDays === null
+        ? `${figure(item.rate)} per trap per night is below the rule’s first step of ${exact(item.below ?? 0)}. Probability that the true rate is above it: ${percent(item.probabilityAbove)}.`
+        : `${figure(item.rate)} per trap per night lies in the rule’s step ${item.below === null ? `above ${exact(item.from!)}` : `${exact(item.from!)}–${exact(item.below)}`}: ${plural(item.intervalDays, 'day')} between protective decisions.`;
+    case 'weather-adjustment': {
+      const condition = `daily maxima ${item.when === 'maxima-below' ? 'below' : 'above'} ${degrees(item.temperatureC)} for the last ${item.days} days`;
+      const change = `${Math.abs(item.addDays)} day ${item.addDays > 0 ? 'longer' : 'shorter'}`;
+      if (item.applied === null) return `Not known: ${condition} would make the interval a ${change}; the weather is missing.`;
+      return item.applied
+        ? `${condition[0]!.toUpperCase()}${condition.slice(1)}: interval a ${change}.`
+        : `No ${condition}: interval unchanged.`;
+    }
+    case 'accumulation':
+      return `Over the last ${plural(item.nights, 'night')} a trap caught ${figure(item.perTrap)} in all, ${percent(item.share)} of what the threshold every night would give (${figure(item.atThreshold)})${item.addsUp ? ': egg-laying adds up even below the threshold' : ''}.`;
+    case 'biofix':
+      return `${biofixName(item.rule)} on ${date(item.on)}${item.trapId === null ? '' : ` in trap ${item.trapId}`}${item.earliest === item.on ? '' : ` (could have been from ${date(item.earliest)} on)`}.`;
+    case 'event':
+      return eventSentence(item, date, unit);
+    case 'sample': {
+      const found = item.infested === null ? 'nobody wrote how many were infested' : `${item.infested} infested`;
+      const held =
+        item.ruleShare === null
+          ? 'no figure in the rules fits this kind of sample'
+          : `${item.share === null ? '' : `${percent(item.share)} `}against ${percent(item.ruleShare)}${item.withInsect === null ? '' : ` (together with ${insectName(item.withInsect)})`}`;
+      return `Sample of ${date(item.sampledOn)}: ${item.examined} ${readable(item.what)} looked at, ${found}; ${held}.`;
+    }
+    case 'treatment': {
+      const state =
+        item.state === 'protecting'
+          ? `recorded as protecting until ${date(item.protectsUntil!)}`
+          : item.state === 'lapsed'
+            ? `its recorded protection ended ${date(item.protectsUntil!)}`
+            : 'no protection interval recorded';
+      return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${state}.`;
+    }
+    case 'trap-unusable':
+      return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item, date)}.`;
+    case 'lure-spent':
+      return `The lure of trap ${item.trapId} was ${item.ageDays} days old, ${item.ageDays - item.lifeDays} past its stated life of ${item.lifeDays}: the catch reads low.`;
+    case 'lure-unknown':
+      return `Lure age not known for ${item.trapIds.join(', ')}.`;
+    case 'missing':
+      return missing(item, date);
+    case 'other-rule':
+      return `Another rule${item.region === '' ? '' : ` (${regionEnglish(item.region)})`} has ${item.threshold === null ? 'another figure' : `${exact(item.threshold)} per ${item.per}`}${citation(item.source) === null ? '' : `: ${citation(item.source)}`}. Choose with your adviser which holds here.`;
+    case 'other-design':
+      return `A ${design[item.design]} stands here too: ${figure(item.perNight)} per night${
+        item.adjusted === null || item.against === null
+          ? '; no published ratio between the designs'
+          : `, as a ${design[item.against]} about ${figure(item.adjusted[0])}–${figure(item.adjusted[1])} (${item.source})`
+      }. Designs are not pooled.`;
+    case 'sampling':
+      return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${item.sign === 'egg-masses' ? `1 on ${fine(1 / item.share)} ${readable(item.unit)}` : percent(item.share)} (${citation(item.source) ?? 'common practice, no source'}).`;
+    case 'larvae':
+      return larvaeSentence(item, design[item.design], standing[item.standing], date, unit);
+    case 'trend':
+      return item.direction === 'unclear'
+        ? `No clear trend over the last ${item.visits} visits (${design[item.design]}).`
+        : `The catch has been ${item.direction} over the last ${item.visits} visits (${design[item.design]}).`;
+    case 'question':
+      return item.question === 'many-look-alikes'
+        ? `Trap ${item.trapId} held ${item.got} other moths beside ${item.before} of the target on ${date(item.on)}: look-alikes are worth a second look.`
+        : `Trap ${item.trapId} counted ${item.got} on ${date(item.on)} after ${item.before} were left in it: ask the scout.`;
+  }
+}
+
+function dispersion(basis: KBasis): string {
+  if (basis.from === 'own-checks')
+    return `from ${plural(basis.counts, 'count')} of this program’s own, ${fine(basis.low)}–${fine(basis.high)}`;
+  const why = {
+    'too-few-checks': 'too few traps checked in the same nights to estimate it',
+    'no-scatter-found': 'this program’s own checks scatter less',
+    'no-fit': 'this program’s own checks give no estimate',
+  };
+  return `assumed: ${why[basis.why]}`;
+}
+
+function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
+  switch (rule.kind) {
+    case 'first-catch':
+      return 'First catch';
+    case 'sustained-catch':
+      return 'First sustained catch';
+    case 'intense-capture':
+      return `Intense capture (${rule.moths} or more in ${rule.nights} nights)`;
+    case 'user':
+      return 'Biofix set by hand';
+  }
+}
+
+function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: TemperatureUnit): string {
+  const { span, published } = heatSpan(item, unit, exact);
+  const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
+  const heat = `heat to ${date(item.heatThrough)} ${soFar} of ${span}${published === null ? '' : `, published as ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}`;
+  const name = `${event[item.event][0]!.toUpperCase()}${event[item.event].slice(1)}`;
+  if (item.status === 'now') return `${name}: now (${heat}).`;
+  if (item.status === 'past') return `${name}: past (${heat}).`;
+  if (item.expected === null) return `${name}: ahead, date not known (${heat}).`;
+  const { early, middle, late, lateOpen, method, years } = item.expected;
+  const { forecastThrough } = item.expected;
+  if (method === 'own-forecast') return `${name}: ${date(middle)}, by your own weather forecast (${heat}).`;
+  const after = forecastThrough === null ? '' : ` after your own forecast to ${date(forecastThrough)}`;
+  const how =
+    method === 'past-years'
+      ? `from ${plural(years, 'past year')} at this source${after}`
+      : `if the coming days are like the last 14${after}`;
+  return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''} ${how} (${heat}).`;
+}
+
+function unusable(item: Evidence & { kind: 'trap-unusable' }, date: Dates): string {
+  const nights = item.nights === null ? '' : ` ${plural(item.nights, 'night')}`;
+  const since = item.since === null ? '' : ` since ${date(item.since)}`;
+  switch (item.why) {
+    case 'never-checked':
+      return `has not been checked yet${since}`;
+    case 'overdue':
+      return `has not been checked for${nights || ' too long'}: last visit ${item.since === null ? 'not known' : date(item.since)}`;
+    case 'unfit':
+      return `was found unfit: nothing is known for${nights || ' those nights'}${since}`;
+    case 'count-went-down':
+      return `counted fewer than were left in it: the scout should be asked`;
+    case 'left-uncounted':
+      return `was visited but not counted: not counted is not zero`;
+    case 'not-hung':
+      return `has not been hung yet`;
+    case 'taken-down':
+      return `has been taken down`;
+  }
+}
+
+function missing(item: Evidence & { kind: 'missing' }, date: Dates): string {
+  const span =
+    item.from === null
+      ? ''
+      : item.to === null || item.to === item.from
+        ? ` for ${date(item.from)}`
+        : ` from ${date(item.from)} to ${date(item.to)}`;
+  switch (item.what) {
+    case 'trap':
+      return 'No trap informs this field. Hang one, or add the field to a trap that stands near it.';
+    case 'rule':
+      return `No rule fits${item.detail === null ? '' : ` (${readable(item.detail)})`}. Add your own in rules.csv, with its source.`;
+    case 'stage':
+      return item.detail === null
+        ? 'Nobody has recorded the crop’s stage. Record it: the rules hold only at certain stages.'
+        : `The stage ${readable(item.detail)} recorded${item.from === null ? '' : ` on ${date(item.from)}`} no longer tells how far the crop is. Record it anew.`;
+    case 'weather':
+      return `Weather is missing${span}. Add those days to weather.csv.`;
+    case 'weather-source':
+      return 'The program has several weather sources and none is named for this field. Name one in fields.csv (weather_source).';
+    case 'model':
+      return 'No heat model in the catalogue.';
+    case 'biofix':
+      return 'No biofix yet.';
+    case 'crop':
+      return 'The crop is not in the catalogue.';
+    case 'nearby-crop':
+      return `Whether ${cropName(item.detail ?? '')} nearby is drawing the moths away is not recorded; the rule’s stricter figure is used.`;
+  }
+}
+
+function caution(item: Caution, date: Dates): string {
+  switch (item.kind) {
+    case 'label-and-adviser':
+      return 'The product label is the law, and local law may be stricter. Decide with a licensed adviser; restricted products need a licensed applicator.';
+    case 'bees':
+      return 'Protect bees: no treatment on or near bloom where the label forbids it.';
+    case 'reentry':
+      return `Keep out until ${date(item.until)}: re-entry interval of ${exact(item.hours)} hours as entered from the label of ${item.product}, counted from the end of the day of application.`;
+    case 'preharvest': {
+      const clash =
+        item.harvestOn !== null && item.harvestOn < item.earliestHarvest ? ' The planned harvest falls before that.' : '';
+      return `No harvest before ${date(item.earliestHarvest)}: pre-harvest interval as entered from the label of ${item.product}.${clash}`;
+    }
+    case 'reads-low':
+      return item.why === 'spent-lure'
+        ? 'The lure was past its stated life: the true catch is higher than the count.'
+        : 'A check behind this rate was doubtful: the true catch may be higher than the count.';
+    case 'threshold-is-estimate':
+      return 'A threshold is an estimate, not a switch: a week of catches just below it can justify a decision.';
+    case 'rule-from-elsewhere':
+      return `The rule was made for: ${regionEnglish(item.region)}. Thresholds are local.`;
+    case 'rule-design-unstated':
+      return 'The source does not say for which trap design its figure was made.';
+    case 'designs-not-pooled':
+      return `Trap designs catch differently (${item.designs.map((each) => design[each]).join(', ')}): each is read by its own rule.`;
+    case 'few-nights':
+      return `Only ${plural(item.trapNights, 'trap-night')}: weak evidence.`;
+    case 'stage-old':
+      return `The crop’s stage was last seen ${item.ageDays} days ago.`;
+    case 'overdue':
+      return `Due since ${date(item.since)}.`;
+    case 'interval-shorter-than-protection':
+      return `At this catch the rule asks for a decision every ${item.intervalDays} days, sooner than the ${item.protectsDays} days recorded as protected.`;
+  }
+}

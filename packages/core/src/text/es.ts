@@ -1,0 +1,379 @@
+/** Spanish. */
+import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
+import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/temperature.ts';
+import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
+import { spanishDay as date } from './days.ts';
+import { exact, figure, fine, heatSpan, percent } from './figures.ts';
+import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
+import type { Wording, WordingOptions } from './types.ts';
+
+const verb: Wording['verb'] = {
+  watch: 'Vigilar',
+  scout: 'Muestrear',
+  decide: 'Decidir',
+  covered: 'Cubierto',
+  blind: 'A ciegas',
+  none: 'Fuera de temporada',
+};
+
+const design: Wording['design'] = {
+  bucket: 'trampa de cubo',
+  'mesh-cone': 'cono de malla',
+  'wire-cone': 'cono de alambre',
+  delta: 'trampa delta',
+  other: 'otro diseño',
+};
+
+const standing: Wording['standing'] = {
+  published: 'publicado',
+  practice: 'práctica común, sin fuente',
+  memory: 'recordado, fuente no a mano',
+  own: 'propio de este programa',
+  chosen: 'cifra elegida por Duskwatch, sin fuente',
+};
+
+const event: Wording['event'] = {
+  'set-out-traps': 'momento de colocar las trampas',
+  'first-moth': 'primera polilla',
+  'first-eggs': 'primeros huevos',
+  'egg-hatch': 'eclosión de huevos',
+  'peak-flight': 'máximo del vuelo',
+  'treatment-period': 'larvas dañinas',
+  'adult-emergence': 'emergencia de polillas',
+  'small-larvae': 'larvas pequeñas',
+  'large-larvae': 'larvas grandes',
+  'first-cutting': 'primeras plantas cortadas',
+  cutting: 'corte de plantas',
+  'cutting-slows': 'el corte disminuye',
+  'cutting-stops': 'el corte termina',
+  pupation: 'pupación',
+  'next-adults': 'próximas polillas',
+  'hatch-20-percent': '20 % de los huevos eclosionados',
+  'peak-egg-laying': 'máximo de puesta',
+};
+
+const decimal = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ').replace('.', ',');
+const number = (value: number) => decimal(figure(value));
+const given = (value: number) => decimal(exact(value));
+const share = (value: number) => decimal(percent(value));
+const says: SpanishSays = { date, given, share };
+const plural = (count: number, one: string, many = `${one}s`) => `${number(count)} ${count === 1 ? one : many}`;
+const insectName = (id: string) => insectById(id)?.commonName.es ?? id;
+const cropName = (id: string) => cropById(id)?.name.es ?? id.replaceAll('-', ' ');
+const regionSpanish = (region: string) => regionName(region).es;
+const readable = (word: string) => word.replaceAll('-', ' ');
+const capital = (text: string) => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+const stageNames = new Map(catalogue.crops.flatMap(({ stages }) => stages.map(({ id, name }) => [id, name.es] as const)));
+const stageName = (word: string): string => stageNames.get(word) ?? readable(word);
+const PER = { night: 'noche', week: 'semana' } as const;
+const UNIT: Readonly<Record<string, string>> = {
+  plants: 'plantas',
+  ears: 'mazorcas',
+  fruit: 'frutos',
+  'egg-masses': 'masas de huevos',
+};
+const SIGN: Readonly<Record<string, string>> = {
+  infested: 'infestación',
+  eggs: 'huevos',
+  damaged: 'daño',
+  'egg-masses': 'masas de huevos',
+};
+const unitName = (word: string) => UNIT[word] ?? readable(word);
+
+export function spanish(options: WordingOptions): Wording {
+  const degrees = (valueC: number) => `${Math.round(fromCelsius(valueC, options.temperature))} °${options.temperature}`;
+  return {
+    language: 'es',
+    verb,
+    confidence: { high: 'bien fundado', moderate: 'medianamente fundado', low: 'débilmente fundado' },
+    standing,
+    design,
+    condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
+    event,
+    day: date,
+    figure: number,
+    percent: share,
+    insect: insectName,
+    crop: cropName,
+    region: regionSpanish,
+    rate,
+    when,
+    headline,
+    evidence: (item) => evidence(item, degrees, options.temperature),
+    caution,
+  };
+}
+
+function rate(advice: Pick<Advice, 'rate' | 'interval'>): string | null {
+  if (advice.rate === null || advice.interval === null) return null;
+  const [low, high] = advice.interval;
+  return `${number(advice.rate)} por noche (${number(low)}–${number(high)})`;
+}
+
+function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>): string | null {
+  if (by === null || said === 'none') return null;
+  if (said === 'watch') return `revisar ${date(by)}`;
+  if (said === 'covered') return `hasta ${date(by)}`;
+  return `a más tardar ${date(by)}`;
+}
+
+function headline(advice: Advice): string {
+  const insect = insectName(advice.insect);
+  const by = advice.by === null ? '' : ` a más tardar el ${date(advice.by)}`;
+  const first = advice.because[0];
+  switch (advice.verb) {
+    case 'decide': {
+      const next =
+        advice.intervalDays === null
+          ? ''
+          : ` Mientras se mantenga la captura, la regla pide una decisión cada ${plural(advice.intervalDays, 'día')}.`;
+      return `Toca decidir sobre ${insect}${by}, con un asesor autorizado.${next}`;
+    }
+    case 'scout':
+      if (first?.kind === 'larvae') return `Vaya a buscar ${insect}${by}: ${larvaeReason(first, says)}.`;
+      return first?.kind === 'event'
+        ? `Vaya a buscar ${insect}${by}: ${event[first.event]}, ${first.status === 'now' ? 'ahora' : 'pronto'}.`
+        : `Vaya a buscar ${insect}${by}: la captura está cerca de la regla o se acumula por debajo de ella.`;
+    case 'watch':
+      return advice.by === null
+        ? `Nada pendiente sobre ${insect}.`
+        : `Nada pendiente sobre ${insect}. Próxima revisión: ${date(advice.by)}.`;
+    case 'covered':
+      return `Un tratamiento registrado todavía protege${advice.by === null ? '' : ` hasta ${date(advice.by)}`}.`;
+    case 'blind':
+      return `Duskwatch no puede saber qué pasa aquí con ${insect}.`;
+    case 'none':
+      return first?.kind === 'out-of-season' ? outOfSeason(first) : `${capital(insect)} y este cultivo están fuera de temporada.`;
+  }
+}
+
+function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
+  switch (item.why) {
+    case 'not-a-host':
+      return 'No está entre los hospederos de este insecto en el catálogo.';
+    case 'not-planted':
+      return `No se siembra antes de ${date(item.date!)}.`;
+    case 'harvested':
+      return `Cosechado el ${date(item.date!)}.`;
+    case 'harvest-stop':
+      return `Faltan menos de ${item.days} días para la cosecha (${date(item.date!)}): la regla no pide nada más.`;
+    case 'stage':
+      return 'El cultivo no está en una etapa en la que valgan las reglas.';
+  }
+}
+
+function evidence(item: Evidence, degrees: (valueC: number) => string, unit: TemperatureUnit): string {
+  switch (item.kind) {
+    case 'out-of-season':
+      return outOfSeason(item);
+    case 'stage':
+      return `Etapa del cultivo: ${stageName(item.stage)}, vista ${date(item.observedOn)} (hace ${plural(item.ageDays, 'día')}); ${
+        item.needed.length === 0
+          ? 'las reglas valen en cualquier etapa'
+          : `las reglas valen en ${item.needed.map(stageName).join(', ')}`
+      }.`;
+    case 'rate': {
+      const spread =
+        item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))} ${dispersion(item.kBasis)}`;
+      return `${plural(item.count, 'polilla')} en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): ${number(item.perNight)} por trampa y noche, intervalo del ${share(item.level)} ${number(item.low)}–${number(item.high)} (${spread}).`;
+    }
+    case 'threshold':
+      return `La cifra de la regla es ${given(item.threshold)} por trampa y ${PER[item.per]}${
+        item.nearbyCrop === null ? '' : ` mientras ${cropName(item.nearbyCrop)} cercano atrae a las polillas`
+      }; la captura es de ${decimal(fine(item.rate))}, ${item.reached ? 'y la alcanza' : 'por debajo'}. Probabilidad de que la tasa verdadera esté por encima: ${share(item.probabilityAbove)}.`;
+    case 'tier':
+      return item.intervalDays === null
+        ? `${number(item.rate)} por trampa y noche está por debajo del primer escalón de la regla, ${given(item.below ?? 0)}. Probabilidad de que la tasa verdadera lo supere: ${share(item.probabilityAbove)}.`
+        : `${number(item.rate)} por trampa y noche cae en el escalón ${item.below === null ? `por encima de ${given(item.from!)}` : `${given(item.from!)}–${given(item.below)}`}: ${plural(item.intervalDays, 'día')} entre decisiones de protección.`;
+    case 'weather-adjustment': {
+      const condition = `máximas diarias ${item.when === 'maxima-below' ? 'por debajo' : 'por encima'} de ${degrees(item.temperatureC)} en los últimos ${item.days} días`;
+      const change = `un día más ${item.addDays > 0 ? 'largo' : 'corto'}`;
+      if (item.applied === null) return `No se sabe: ${condition} harían el intervalo ${change}; faltan datos del tiempo.`;
+      return item.applied ? `${capital(condition)}: intervalo ${change}.` : `Sin ${condition}: el intervalo no cambia.`;
+    }
+    case 'accumulation':
+      return `En las últimas ${plural(item.nights, 'noche')} una trampa capturó ${number(item.perTrap)} en total, el ${share(item.share)} de lo que daría el umbral cada noche (${number(item.atThreshold)})${item.addsUp ? ': la puesta se acumula aun por debajo del umbral' : ''}.`;
+    case 'biofix':
+      return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde ${date(item.earliest)})`}.`;
+    case 'event':
+      return eventSentence(item, unit);
+    case 'sample': {
+      const found = item.infested === null ? 'nadie anotó cuántas unidades infestadas' : `${item.infested} con infestación`;
+      const held =
+        item.ruleShare === null
+          ? 'ninguna cifra de las reglas corresponde a este tipo de muestra'
+          : `${item.share === null ? '' : `${share(item.share)} `}frente a ${share(item.ruleShare)}${item.withInsect === null ? '' : ` (junto con ${insectName(item.withInsect)})`}`;
+      return `Muestra de ${date(item.sampledOn)}: ${item.examined} ${unitName(item.what)}, ${found}; ${held}.`;
+    }
+    case 'treatment': {
+      const state =
+        item.state === 'protecting'
+          ? `protege, según lo registrado, hasta ${date(item.protectsUntil!)}`
+          : item.state === 'lapsed'
+            ? `la protección registrada terminó ${date(item.protectsUntil!)}`
+            : 'sin intervalo de protección registrado';
+      return `Tratamiento de ${date(item.appliedOn)} con ${item.product}: ${state}.`;
+    }
+    case 'trap-unusable':
+      return `La trampa ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
+    case 'lure-spent':
+      return `El atrayente de la trampa ${item.trapId} tenía ${item.ageDays} días, ${item.ageDays - item.lifeDays} más que su vida indicada de ${item.lifeDays}: la captura se lee baja.`;
+    case 'lure-unknown':
+      return `No se sabe la edad del atrayente de ${item.trapIds.join(', ')}.`;
+    case 'missing':
+      return missing(item);
+    case 'other-rule':
+      return `Otra regla${item.region === '' ? '' : ` (${regionSpanish(item.region)})`} tiene ${item.threshold === null ? 'otra cifra' : `${given(item.threshold)} por ${PER[item.per!]}`}${citation(item.source) === null ? '' : `: ${citation(item.source)}`}. Elija con su asesor cuál vale aquí.`;
+    case 'other-design':
+      return `Aquí hay también un diseño ${design[item.design]}: ${number(item.perNight)} por noche${
+        item.adjusted === null || item.against === null
+          ? '; sin proporción publicada entre los diseños'
+          : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${item.source})`
+      }. Los diseños no se mezclan.`;
+    case 'sampling':
+      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${item.sign === 'egg-masses' ? `1 en ${decimal(fine(1 / item.share))} ${unitName(item.unit)}` : share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
+    case 'larvae':
+      return larvaeSentence(item, design[item.design], standing[item.standing], says, unit);
+    case 'trend':
+      return item.direction === 'unclear'
+        ? `Sin tendencia clara en las últimas ${item.visits} visitas (${design[item.design]}).`
+        : `La captura va en ${item.direction === 'rising' ? 'aumento' : 'descenso'} en las últimas ${item.visits} visitas (${design[item.design]}).`;
+    case 'question':
+      return item.question === 'many-look-alikes'
+        ? `La trampa ${item.trapId} tenía ${item.got} polillas de otras especies junto a ${item.before} de la buscada el ${date(item.on)}: conviene mirar otra vez las parecidas.`
+        : `La trampa ${item.trapId} contó ${item.got} el ${date(item.on)} después de quedar ${item.before} dentro: pregunte a quien la revisó.`;
+  }
+}
+
+function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
+  switch (rule.kind) {
+    case 'first-catch':
+      return 'Primera captura';
+    case 'sustained-catch':
+      return 'Primera captura sostenida';
+    case 'intense-capture':
+      return `Captura intensa (${rule.moths} o más en ${rule.nights} noches)`;
+    case 'user':
+      return 'Biofix fijado a mano';
+  }
+}
+
+function dispersion(basis: KBasis): string {
+  if (basis.from === 'own-checks')
+    return `según ${plural(basis.counts, 'conteo')} de este programa, ${decimal(fine(basis.low))}–${decimal(fine(basis.high))}`;
+  const why = {
+    'too-few-checks': 'pocas trampas revisadas en las mismas noches para estimarlo',
+    'no-scatter-found': 'los conteos de este programa varían menos',
+    'no-fit': 'los conteos de este programa no dan una estimación',
+  };
+  return `supuesto: ${why[basis.why]}`;
+}
+
+function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
+  const { span, published } = heatSpan(item, unit, given);
+  const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
+  const heat = `calor hasta ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
+  const name = capital(event[item.event]);
+  if (item.status === 'now') return `${name}: ahora (${heat}).`;
+  if (item.status === 'past') return `${name}: ya pasó (${heat}).`;
+  if (item.expected === null) return `${name}: por venir, fecha desconocida (${heat}).`;
+  const { early, middle, late, lateOpen, method, years } = item.expected;
+  const { forecastThrough } = item.expected;
+  if (method === 'own-forecast') return `${name}: ${date(middle)}, según su propio pronóstico del tiempo (${heat}).`;
+  const after = forecastThrough === null ? '' : `, después de su propio pronóstico hasta el ${date(forecastThrough)}`;
+  const how =
+    method === 'past-years'
+      ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente${after}`
+      : `si los próximos días son como los últimos 14${after}`;
+  return `${name}: hacia ${date(middle)}, entre ${date(early)} y ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).`;
+}
+
+function unusable(item: Evidence & { kind: 'trap-unusable' }): string {
+  const nights = item.nights === null ? '' : ` ${plural(item.nights, 'noche')}`;
+  const since = item.since === null ? '' : ` desde ${date(item.since)}`;
+  switch (item.why) {
+    case 'never-checked':
+      return `todavía no se ha revisado${since}`;
+    case 'overdue':
+      return `lleva${nights || ' demasiado tiempo'} sin revisar: última visita ${item.since === null ? 'desconocida' : date(item.since)}`;
+    case 'unfit':
+      return `se encontró no apta: no se sabe nada de${nights || ' esas noches'}${since}`;
+    case 'count-went-down':
+      return 'contó menos de lo que quedaba dentro: hay que preguntar a quien la revisó';
+    case 'left-uncounted':
+      return 'se visitó pero no se contó: no contado no es cero';
+    case 'not-hung':
+      return 'todavía no se ha colgado';
+    case 'taken-down':
+      return 'se ha retirado';
+  }
+}
+
+function missing(item: Evidence & { kind: 'missing' }): string {
+  const span =
+    item.from === null
+      ? ''
+      : item.to === null || item.to === item.from
+        ? ` del ${date(item.from)}`
+        : ` del ${date(item.from)} al ${date(item.to)}`;
+  switch (item.what) {
+    case 'trap':
+      return 'Ninguna trampa informa sobre esta parcela. Cuelgue una, o añada la parcela a una trampa cercana.';
+    case 'rule':
+      return `Ninguna regla corresponde${item.detail === null ? '' : ` (${ruleDetail(item.detail)})`}. Añada la suya en rules.csv, con su fuente.`;
+    case 'stage':
+      return item.detail === null
+        ? 'Nadie ha registrado la etapa del cultivo. Regístrela: las reglas solo valen en ciertas etapas.'
+        : `La etapa ${stageName(item.detail)}${item.from === null ? '' : `, registrada ${date(item.from)},`} ya no dice por dónde va el cultivo. Regístrela de nuevo.`;
+    case 'weather':
+      return `Faltan datos del tiempo${span}. Añada esos días a weather.csv.`;
+    case 'weather-source':
+      return 'El programa tiene varias fuentes del tiempo y ninguna está asignada a esta parcela. Asígnela en fields.csv (weather_source).';
+    case 'model':
+      return 'No hay modelo de calor en el catálogo.';
+    case 'biofix':
+      return 'Todavía no hay biofix.';
+    case 'crop':
+      return 'El cultivo no está en el catálogo.';
+    case 'nearby-crop':
+      return `No está registrado si ${cropName(item.detail ?? '')} cercano atrae a las polillas; se usa la cifra más estricta de la regla.`;
+  }
+}
+
+const ruleDetail = (word: string) => (word in design ? design[word as keyof typeof design] : cropName(word));
+
+function caution(item: Caution): string {
+  switch (item.kind) {
+    case 'label-and-adviser':
+      return 'La etiqueta del producto es la ley, y la ley local puede ser más estricta. Decida con un asesor autorizado; los productos restringidos exigen un aplicador autorizado.';
+    case 'bees':
+      return 'Proteja a las abejas: ningún tratamiento sobre la floración o cerca de ella donde la etiqueta lo prohíba.';
+    case 'reentry':
+      return `No entre hasta pasado el ${date(item.until)}: intervalo de reingreso de ${given(item.hours)} horas, tomado de la etiqueta de ${item.product} y contado desde el final del día de aplicación.`;
+    case 'preharvest': {
+      const clash =
+        item.harvestOn !== null && item.harvestOn < item.earliestHarvest ? ' La cosecha prevista cae antes de esa fecha.' : '';
+      return `No coseche antes de ${date(item.earliestHarvest)}: intervalo previo a la cosecha tomado de la etiqueta de ${item.product}.${clash}`;
+    }
+    case 'reads-low':
+      return item.why === 'spent-lure'
+        ? 'El atrayente había pasado su vida indicada: la captura verdadera es mayor que la contada.'
+        : 'Una revisión de esta tasa fue dudosa: la captura verdadera puede ser mayor que la contada.';
+    case 'threshold-is-estimate':
+      return 'Un umbral es una estimación, no un interruptor: una semana de capturas justo por debajo puede justificar una decisión.';
+    case 'rule-from-elsewhere':
+      return `La regla se hizo para: ${regionSpanish(item.region)}. Los umbrales son locales.`;
+    case 'rule-design-unstated':
+      return 'La fuente no dice para qué diseño de trampa vale su cifra.';
+    case 'designs-not-pooled':
+      return `Los diseños de trampa capturan de forma distinta (${item.designs.map((each) => design[each]).join(', ')}): cada uno se lee con su propia regla.`;
+    case 'few-nights':
+      return `Solo ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')}: indicio débil.`;
+    case 'stage-old':
+      return `La etapa del cultivo se vio por última vez hace ${item.ageDays} días.`;
+    case 'overdue':
+      return `Pendiente desde ${date(item.since)}.`;
+    case 'interval-shorter-than-protection':
+      return `Con esta captura la regla pide una decisión cada ${item.intervalDays} días, antes de los ${item.protectsDays} días registrados de protección.`;
+  }
+}

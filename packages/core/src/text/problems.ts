@@ -1,0 +1,21 @@
+/** What is wrong with what somebody wrote, in their language. */
+
+import type { Fault } from '../base/fault.ts';
+import type { Problem } from '../base/problem.ts';
+import type { Language } from '../people/person.ts';
+import { faultSpanish } from './problems.es.ts';
+
+export interface SaidProblem {
+  readonly expected: string;
+  readonly fix: string;
+  /** English where only English has words for it: what no form and no phone meets in daily work. */
+  readonly language: Language;
+}
+
+export function sayProblem({ expected, fix, fault }: Problem, language: Language): SaidProblem {
+  if (language === 'en' || fault === undefined) return { expected, fix, language: 'en' };
+  return { ...sayFault(fault), language };
+}
+
+const sayFault = <K extends Fault['kind']>(fault: Fault & { readonly kind: K }): Omit<SaidProblem, 'language'> =>
+  (faultSpanish[fault.kind] as (fault: Fault) => Omit<SaidProblem, 'language'>)(fault);

@@ -1,0 +1,74 @@
+import type { InsectFlights, SeasonFlights, TemperatureUnit } from '@duskwatch/core';
+import { useWording } from '../../app/wording.ts';
+import { countText, intervalText, percentText, rateText } from '../../format/number.ts';
+import { heatText } from '../../format/temperature.ts';
+import { flightsWords as w } from '../../text/flights.ts';
+import { localName } from '../../text/names.ts';
+import { agreementText, countText as flightCountText, flightText, flownText, momentText } from '../flights/say.ts';
+import { Folded } from './Folded.tsx';
+
+/** How far each flight in the catch has come, how sure that is, and whether it comes when the model says. */
+export function FlightsPanel({ insect, of, unit }: { insect: InsectFlights; of: string; unit: TemperatureUnit }) {
+  const { flights, noFlights } = insect;
+  return (
+    <div className="flights">
+      <h3>{w.section}</h3>
+      {flights === null ? (
+        noFlights && <p className="absent">{w.why[noFlights]}</p>
+      ) : (
+        <>
+          {flights.list.length > 0 && (
+            <ol className="flight-list">
+              {flights.list.map((flight) => (
+                <li key={flight.number}>
+                  <b>{w.numbered(flight.number)}</b> {flightText(flight)}
+                </li>
+              ))}
+            </ol>
+          )}
+          <p className={flights.unsure ? 'unsure' : undefined}>{flightCountText(flights)}</p>
+          {flights.agreement.map((each) => (
+            <p key={`${each.compared}|${each.published}`}>{agreementText(each, flights.unit, unit)}</p>
+          ))}
+          <Basis flights={flights} />
+          <FlightTable flights={flights} of={of} unit={unit} />
+        </>
+      )}
+    </div>
+  );
+}
+
+function Basis({ flights }: { flights: SeasonFlights }) {
+  const wording = useWording();
+  const { moths, intervals, design, level, leftOut, k, kBasis } = flights;
+  return (
+    <p className="basis">
+      {w.basis(countText(moths), intervals, wording.design[design], percentText(level))}
+      {leftOut > 0 && ` ${w.leftOut(leftOut)}`}
+      {k !== null && ` ${kBasis.from === 'own-checks' ? w.kOwn(rateText(k), kBasis.counts) : w.kAssumed(rateText(k))}`}
+    </p>
+  );
+}
+
+function FlightTable({ flights, of, unit }: { flights: SeasonFlights; of: string; unit: TemperatureUnit }) {
+  if (flights.list.length === 0) return null;
+  const columns = [
+    { head: w.table.flight, number: true },
+    { head: w.table.flown },
+    { head: w.table.start },
+    { head: w.table.peak },
+    { head: w.table.end },
+    { head: w.table.heat, number: true },
+    { head: w.table.moths, number: true },
+  ];
+  const rows = flights.list.map(({ number, start, peak, end, flown, moths }) => [
+    number,
+    flownText(flown),
+    momentText(start),
+    momentText(peak),
+    momentText(end),
+    `${heatText(peak.heat, flights.unit, unit)} (${heatText(peak.low, flights.unit, unit)}–${heatText(peak.high, flights.unit, unit)})`,
+    `${countText(moths.estimate)} (${intervalText(moths.low, moths.high)})`,
+  ]);
+  return <Folded title={w.table.title} of={`${of}, ${localName(flights.modelName)}`} columns={columns} rows={rows} />;
+}

@@ -1,0 +1,129 @@
+import { celsius, type IsoDay, parseDay, type RecordOf, type TemperatureUnit, weatherSchema } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { shiftDay, shortDay } from '../../format/day.ts';
+import { flightsWords } from '../../text/flights.ts';
+import { recordWords } from '../../text/record.ts';
+import { Panel } from '../record/Panel.tsx';
+import { recordsQuery } from '../record/queries.ts';
+import { useSay } from '../record/say.ts';
+
+const w = flightsWords.forecast;
+const DAYS = 7;
+
+interface Boxes {
+  readonly low: string;
+  readonly high: string;
+}
+
+const number = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
+
+/** The days that are filled in, as records; or what to mend. */
+export function readForecast(
+  boxes: readonly Boxes[],
+  first: IsoDay,
+  { sourceId, madeOn, unit }: { sourceId: string; madeOn: IsoDay; unit: TemperatureUnit },
+): readonly RecordOf<'weather'>[] | string {
+  const filled = boxes.map(({ low, high }) => low.trim() !== '' || high.trim() !== '');
+  const days = filled.lastIndexOf(true) + 1;
+  if (days === 0) return w.nothing;
+  if (filled.slice(0, days).includes(false)) return w.gap;
+  const records: RecordOf<'weather'>[] = [];
+  for (let i = 0; i < days; i++) {
+    const [low, high] = [number(boxes[i]!.low), number(boxes[i]!.high)];
+    const record = { sourceId, date: shiftDay(first, i), precipitationMm: null, forecastMadeOn: madeOn };
+    const read = weatherSchema.safeParse({ ...record, tminC: celsius(low, unit), tmaxC: celsius(high, unit) });
+    if (!read.success || !(low <= high)) return w.half;
+    records.push(read.data);
+  }
+  return records;
+}
+
+/** A week of temperatures to come, written down as weather records that say they were forecast. */
+export function ForecastForm(props: { source: string; on: IsoDay; unit: TemperatureUnit; close: () => void }) {
+  const { source, on, unit, close } = props;
+  const { data } = useQuery(recordsQuery('weather'));
+  const say = useSay();
+  const [boxes, setBoxes] = useState<readonly Boxes[]>(() => Array.from({ length: DAYS }, () => ({ low: '', high: '' })));
+  const [fault, setFault] = useState<string | null>(null);
+  const known = new Map((data ?? []).filter(({ value }) => value.sourceId === source).map((each) => [each.value.date, each]));
+  const measured = [...known.values()].filter(({ value }) => (value.forecastMadeOn ?? null) === null && value.tmaxC !== null);
+  const newest = measured
+    .map(({ value }) => value.date)
+    .filter((date) => date <= on)
+    .sort()
+    .at(-1);
+  const first = newest !== undefined && parseDay(newest) !== null ? shiftDay(newest, 1) : on;
+  const change = (index: number, part: Partial<Boxes>) =>
+    setBoxes((before) => before.map((each, i) => (i === index ? { ...each, ...part } : each)));
+  const save = async () => {
+    // A forecast for days that have begun was made before them.
+    const madeOn = first < on ? first : on;
+    const read = readForecast(boxes, first, { sourceId: source, madeOn, unit });
+    if (typeof read === 'string') return setFault(read);
+    const changes = read.map((value) => {
+      const held = known.get(value.date);
+      const base = held ? { recordId: held.recordId, revisionId: held.revisionId } : null;
+      return { kind: 'weather' as const, value, base, before: held?.value ?? null };
+    });
+    if (await say(w.saved(read.length), ...changes)) close();
+  };
+  return (
+    <Panel title={w.title} close={close}>
+      <form
+        className="record-form forecast-form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          void save();
+        }}
+      >
+        <p>{w.explain(source)}</p>
+        <table className="figures">
+          <thead>
+            <tr>
+              <th scope="col">{w.day}</th>
+              <th scope="col">{w.low(`°${unit}`)}</th>
+              <th scope="col">{w.high(`°${unit}`)}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {boxes.map((each, index) => {
+              const name = shortDay(shiftDay(first, index));
+              return (
+                <tr key={name}>
+                  <th scope="row">{name}</th>
+                  <td>
+                    <input
+                      inputMode="decimal"
+                      aria-label={w.lowOf(name, `°${unit}`)}
+                      value={each.low}
+                      onChange={({ target }) => change(index, { low: target.value })}
+                    />
+                  </td>
+                  <td>
+                    <input
+                      inputMode="decimal"
+                      aria-label={w.highOf(name, `°${unit}`)}
+                      value={each.high}
+                      onChange={({ target }) => change(index, { high: target.value })}
+                    />
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+        <footer className="record-foot">
+          <button type="submit" className="button primary">
+            {w.save}
+          </button>
+          <button type="button" className="plain-button" onClick={close}>
+            {recordWords.cancel}
+          </button>
+          <p role="status">{fault}</p>
+        </footer>
+      </form>
+    </Panel>
+  );
+}

@@ -1,0 +1,44 @@
+import { FORECAST_SKILL, type ForecastView } from '@duskwatch/core';
+import { dayText } from '../../format/day.ts';
+import { countText, percentText } from '../../format/number.ts';
+import { flightsWords } from '../../text/flights.ts';
+import { Folded } from './Folded.tsx';
+
+const w = flightsWords.forecast;
+const { figures, series, from, to, source } = FORECAST_SKILL;
+const inUse = figures.filter(({ set }) => set === 'earlier-years').map(({ coverage }) => coverage);
+const FEW_YEARS = 3;
+
+/** What the dates to come rest on. */
+export function ForecastNotes({ forecast }: { forecast: ForecastView }) {
+  const years = forecast.events.map(({ begins }) => begins).filter(({ method }) => method === 'past-years');
+  if (forecast.events.length === 0) return null;
+  return (
+    <p className="basis">
+      {forecast.forecastThrough === null ? w.ownNone : w.own(dayText(forecast.forecastThrough))}
+      {years.some((dates) => dates.years <= FEW_YEARS) &&
+        ` ${w.few(percentText(Math.min(...inUse)), percentText(Math.max(...inUse)))}`}
+    </p>
+  );
+}
+
+/** The hindcasts' own figures. */
+export function SkillTable({ of }: { of: string }) {
+  const columns = [
+    { head: w.columns.set },
+    { head: w.columns.lead, number: true },
+    { head: w.columns.cases, number: true },
+    { head: w.columns.coverage, number: true },
+    { head: w.columns.width, number: true },
+    { head: w.columns.error, number: true },
+  ];
+  const rows = figures.map(({ set, leadDays, cases, coverage, widthDays, medianErrorDays }) => [
+    w.sets[set],
+    leadDays,
+    countText(cases),
+    percentText(coverage),
+    widthDays ?? w.open,
+    medianErrorDays,
+  ]);
+  return <Folded title={w.skill} of={of} note={w.skillSource(series, from, to, source)} columns={columns} rows={rows} />;
+}

@@ -1,0 +1,18 @@
+import type { IsoDay, QuestionsView } from '@duskwatch/core';
+import { queryOptions } from '@tanstack/react-query';
+import { getJson } from '../../api/client.ts';
+
+export const questionsQuery = (on: IsoDay | undefined) =>
+  queryOptions({
+    queryKey: ['questions', 'all', on ?? null],
+    queryFn: ({ signal }) => getJson<QuestionsView>(on ? `/api/questions?on=${on}` : '/api/questions', signal),
+  });
+
+const FIVE_MINUTES = 300_000;
+
+/** For every page: a whole season is held against itself for it, so it is not asked often. */
+export const openQuestionsQuery = queryOptions({
+  queryKey: ['questions', 'open'],
+  queryFn: ({ signal }) => getJson<{ readonly open: number }>('/api/questions/open', signal),
+  staleTime: FIVE_MINUTES,
+});

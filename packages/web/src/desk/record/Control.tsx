@@ -1,0 +1,176 @@
+/** One box of a form: its label, what to know, and what is wrong with what is in it. */
+import { type Problem, parseDay } from '@duskwatch/core';
+import { useId, useState } from 'react';
+import { shortDay } from '../../format/day.ts';
+import { recordWords } from '../../text/record.ts';
+import { ProblemText } from './ProblemText.tsx';
+
+export interface Option {
+  readonly value: string;
+  readonly label: string;
+  /** Options under one heading. */
+  readonly group?: string;
+}
+
+export type ControlKind =
+  | { readonly as: 'text' | 'long' | 'date' | 'figure' }
+  /** Free text with words to choose from. */
+  | { readonly as: 'suggest'; readonly options: readonly Option[] }
+  /** One of many. */
+  | { readonly as: 'select'; readonly options: readonly Option[] }
+  /** One of few, all in sight. */
+  | { readonly as: 'chips'; readonly options: readonly Option[] }
+  /** Any of some; the text is a list with `;` between. */
+  | { readonly as: 'several'; readonly options: readonly Option[] };
+
+export interface ControlProps {
+  readonly name: string;
+  readonly control: ControlKind;
+  readonly text: string;
+  readonly write: (text: string) => void;
+  readonly label: string;
+  readonly hint?: string | undefined;
+  readonly needed: boolean;
+  readonly problems: readonly Problem[];
+}
+
+export function Control(props: ControlProps) {
+  const { control, label, hint, needed, problems, name } = props;
+  const id = useId();
+  const hintId = `${id}-hint`;
+  const faultId = `${id}-fault`;
+  const described = [...(hint ? [hintId] : []), ...(problems.length > 0 ? [faultId] : [])].join(' ') || undefined;
+  const shared = { id, 'aria-describedby': described, 'aria-invalid': problems.length > 0 || undefined } as const;
+  const grouped = control.as === 'chips' || control.as === 'several';
+  const heading = (
+    <>
+      {label}
+      {needed && <span className="needed"> ({recordWords.required})</span>}
+    </>
+  );
+  const rest = (
+    <>
+      {hint && (
+        <p className="hint" id={hintId}>
+          {hint}
+        </p>
+      )}
+      {problems.length > 0 && (
+        <ul className="faults" id={faultId}>
+          {problems.map((problem) => (
+            <li key={`${problem.got}|${problem.expected}`}>
+              <ProblemText problem={problem} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+  const className = `control control-${control.as}${problems.length > 0 ? ' faulty' : ''}`;
+  if (grouped) {
+    return (
+      <fieldset className={className} data-name={name} aria-describedby={described}>
+        <legend>{heading}</legend>
+        <Box {...props} shared={shared} />
+        {rest}
+      </fieldset>
+    );
+  }
+  return (
+    <div className={className} data-name={name}>
+      <label htmlFor={id}>{heading}</label>
+      <Box {...props} shared={shared} />
+      {rest}
+    </div>
+  );
+}
+
+interface Shared {
+  readonly id: string;
+  readonly 'aria-describedby': string | undefined;
+  readonly 'aria-invalid': true | undefined;
+}
+
+function Box({ control, text, write, shared, name }: ControlProps & { shared: Shared }) {
+  const change = (event: { readonly currentTarget: { readonly value: string } }) => write(event.currentTarget.value);
+  switch (control.as) {
+    case 'text':
+      return <input {...shared} type="text" value={text} onChange={change} autoComplete="off" />;
+    case 'figure':
+      return <input {...shared} type="text" inputMode="decimal" value={text} onChange={change} autoComplete="off" />;
+    case 'date':
+      return (
+        <>
+          <input {...shared} type="date" value={text} onChange={change} />
+          {/* The browser writes dates in its own order, whatever order was chosen here. */}
+          <span className="day-said">{parseDay(text) === null ? '' : `${shortDay(text)} ${text.slice(0, 4)}`}</span>
+        </>
+      );
+    case 'long':
+      return <textarea {...shared} rows={3} value={text} onChange={change} />;
+    case 'suggest':
+      return (
+        <>
+          <input {...shared} type="text" value={text} onChange={change} list={`${shared.id}-list`} autoComplete="off" />
+          <datalist id={`${shared.id}-list`}>
+            {control.options.map(({ value, label }) => (
+              <option key={value} value={value}>
+                {label}
+              </option>
+            ))}
+          </datalist>
+        </>
+      );
+    case 'select':
+      return (
+        <select {...shared} value={text} onChange={change}>
+          <option value="">{recordWords.choose}</option>
+          {control.options.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      );
+    case 'chips':
+      return (
+        <div className="chips">
+          {control.options.map(({ value, label }) => (
+            <label key={value} className="chip">
+              <input type="radio" name={`${shared.id}-${name}`} value={value} checked={text === value} onChange={change} />
+              <span>{label}</span>
+            </label>
+          ))}
+        </div>
+      );
+    case 'several':
+      return <Several options={control.options} text={text} write={write} />;
+  }
+}
+
+function Several({ options, text, write }: { options: readonly Option[]; text: string; write: (text: string) => void }) {
+  const chosen = text.split(';').filter(Boolean);
+  // What was chosen before stands on top, and stays where it is while boxes are ticked.
+  const [first] = useState(() => new Set(options.filter(({ value }) => chosen.includes(value)).map(({ group }) => group ?? '')));
+  const all = [...new Set(options.map(({ group }) => group ?? ''))];
+  const groups = [...all.filter((group) => first.has(group)), ...all.filter((group) => !first.has(group))];
+  const flip = (value: string) =>
+    write((chosen.includes(value) ? chosen.filter((each) => each !== value) : [...chosen, value]).join(';'));
+  return (
+    <div className="several">
+      {groups.map((group) => (
+        <div key={group}>
+          {group && <p className="several-group">{group}</p>}
+          {options
+            .filter((option) => (option.group ?? '') === group)
+            .map(({ value, label }) => (
+              <label key={value} className="tick">
+                <input type="checkbox" checked={chosen.includes(value)} onChange={() => flip(value)} />
+                <span>{label}</span>
+              </label>
+            ))}
+        </div>
+      ))}
+    </div>
+  );
+}

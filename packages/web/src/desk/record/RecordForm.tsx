@@ -1,0 +1,132 @@
+import { type Column, type RecordKind, type RecordOf, tables } from '@duskwatch/core';
+import { type ReactNode, useRef, useState } from 'react';
+import { recordWords } from '../../text/record.ts';
+import { Control, type ControlKind } from './Control.tsx';
+import { type Around, type Draft, readDraft } from './draft.ts';
+import { PlaceHere } from './PlaceHere.tsx';
+import { ProblemText } from './ProblemText.tsx';
+
+export interface RecordFormProps<K extends RecordKind> {
+  readonly kind: K;
+  readonly start: Draft;
+  /** Properties that the form does not show, as they stay. */
+  readonly kept?: Partial<RecordOf<K>>;
+  readonly controls?: Readonly<Record<string, ControlKind>>;
+  readonly around?: Around;
+  /** True for a record that must not take the place of another. */
+  readonly fresh?: boolean;
+  /** Properties that must be filled in here, though the table lets them be empty. */
+  readonly demanded?: readonly (keyof RecordOf<K> & string)[];
+  readonly saveLabel?: string;
+  /** What to know while writing, beside the boxes. */
+  readonly aside?: (draft: Draft) => ReactNode;
+  /** Further boxes under the record's own. */
+  readonly more?: ReactNode;
+  /** Resolves to false when it is to be tried again. */
+  readonly save: (value: RecordOf<K>) => Promise<boolean>;
+  readonly close: () => void;
+}
+
+const usual = (column: Column): ControlKind => {
+  switch (column.type) {
+    case 'day':
+      return { as: 'date' };
+    case 'whole':
+    case 'number':
+      return { as: 'figure' };
+    case 'yes-no':
+      return {
+        as: 'chips',
+        options: [
+          { value: 'yes', label: recordWords.yes },
+          { value: 'no', label: recordWords.no },
+        ],
+      };
+    case 'word':
+      return { as: 'chips', options: (column.words ?? []).map((word) => ({ value: word, label: word })) };
+    default:
+      return { as: 'text' };
+  }
+};
+
+/** Any record, from the columns of its table; nothing is judged before it is first saved, and then at every key. */
+export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
+  const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, demanded = [], aside, save, close } = props;
+  const [draft, change] = useState(props.start);
+  const [tried, setTried] = useState(false);
+  const [saving, setSaving] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const columns = tables[kind].columns.filter((column) => !(column.key in kept));
+  const read = readDraft(kind, draft, { kept, around, demanded, fresh: props.fresh ?? false });
+  const problems = tried ? read.problems : new Map<string, never>();
+
+  const submit = async () => {
+    setTried(true);
+    if (read.value === null) {
+      const first = columns.find((column) => read.problems.has(column.key));
+      form.current?.querySelector<HTMLElement>(`[data-name="${first?.key}"] :is(input, select, textarea)`)?.focus();
+      return;
+    }
+    setSaving(true);
+    if (await save(read.value)) close();
+    else setSaving(false);
+  };
+
+  return (
+    <form
+      ref={form}
+      className="record-form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (!saving) void submit();
+      }}
+    >
+      <div className="record-boxes">
+        {columns.map((column) => {
+          const said = recordWords.labels[kind][column.key];
+          return (
+            <Control
+              key={column.key}
+              name={column.key}
+              control={controls[column.key] ?? usual(column)}
+              text={draft[column.key] ?? ''}
+              write={(text) => change((before) => ({ ...before, [column.key]: text }))}
+              label={said?.label ?? column.name}
+              hint={said?.hint}
+              needed={column.needs === 'cell' || demanded.some((key) => key === column.key)}
+              problems={problems.get(column.key) ?? []}
+            />
+          );
+        })}
+        {columns.some((column) => column.key === 'longitude') && (
+          <PlaceHere write={(latitude, longitude) => change((before) => ({ ...before, latitude, longitude }))} />
+        )}
+        {props.more}
+        {[...problems].some(([key]) => !columns.some((column) => column.key === key)) && (
+          <ul className="faults">
+            {[...problems].flatMap(([key, said]) =>
+              columns.some((column) => column.key === key)
+                ? []
+                : said.map((problem) => (
+                    <li key={`${key}|${problem.expected}`}>
+                      <ProblemText problem={problem} />
+                    </li>
+                  )),
+            )}
+          </ul>
+        )}
+      </div>
+      {aside && <div className="record-aside">{aside(draft)}</div>}
+      <footer className="record-foot">
+        <button type="submit" className="button primary" aria-disabled={saving}>
+          {props.saveLabel ?? recordWords.save}
+        </button>
+        <button type="button" className="plain-button" onClick={close}>
+          {recordWords.cancel}
+        </button>
+        <p role="status">{problems.size > 0 && recordWords.faults(problems.size)}</p>
+      </footer>
+    </form>
+  );
+}

@@ -1,0 +1,124 @@
+/** How each property of each kind is asked for, where its column alone does not say. */
+import {
+  CONDITIONS,
+  canonicalCrop,
+  catalogue,
+  cropById,
+  PRICED,
+  type PricedItem,
+  type RecordKind,
+  TRAP_DESIGNS,
+  WEEKDAYS,
+  type Wording,
+} from '@duskwatch/core';
+import { cropName, localName, sampleKind } from '../../text/names.ts';
+import { recordWords } from '../../text/record.ts';
+import type { ControlKind, Option } from './Control.tsx';
+import type { Around } from './draft.ts';
+import { SAMPLED_UNITS } from './SamplingAside.tsx';
+
+type Controls = Readonly<Record<string, ControlKind>>;
+
+const distinct = (texts: readonly (string | null)[]): Option[] =>
+  [...new Set(texts.filter((text) => text !== null && text !== ''))].sort().map((text) => ({ value: text!, label: text! }));
+
+/** What a rule may ask to be looked at; a word of the record's own stays a choice. */
+const sampled = (own: string): Option[] =>
+  [...new Set([...SAMPLED_UNITS, ...(own === '' ? [] : [own])])].map((kind) => ({ value: kind, label: sampleKind(kind) }));
+
+/** Every insect of the catalogue; one that is not in it can still be kept. */
+const insects = (wording: Wording, also: string | undefined): ControlKind => {
+  const known = catalogue.insects.map(({ id }) => id);
+  const all = also && !known.includes(also) ? [...known, also] : known;
+  return { as: 'select', options: all.map((id) => ({ value: id, label: wording.insect(id) })) };
+};
+
+const designs = (wording: Wording): ControlKind => ({
+  as: 'chips',
+  options: TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] })),
+});
+
+const byFarm = (fields: NonNullable<Around['fields']>): Option[] =>
+  [...fields]
+    .sort((a, b) => a.farm.localeCompare(b.farm) || a.name.localeCompare(b.name))
+    .map(({ fieldId, name, farm }) => ({ value: fieldId, label: name, group: farm }));
+
+const itemsOf = (items: readonly PricedItem[]): Option[] =>
+  items.map((item) => ({ value: item, label: recordWords.items[item] }));
+
+/** What a price or a package is of, where what it is of is known. */
+function ofChoice(item: unknown, wording: Wording): ControlKind {
+  const any = { value: 'any', label: recordWords.any };
+  const insects = catalogue.insects.map(({ id }) => ({ value: id, label: wording.insect(id) }));
+  const traps = TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] }));
+  if (item === 'lure') return { as: 'select', options: [any, ...insects] };
+  if (item === 'trap') return { as: 'select', options: [any, ...traps] };
+  return { as: 'suggest', options: [any] };
+}
+
+/**
+ * @param held what the record says now, so that a word of its own stays a choice
+ */
+export function controlsFor(kind: RecordKind, held: object, { fields = [], traps = [] }: Around, wording: Wording): Controls {
+  const said = held as Readonly<Record<string, unknown>>;
+  const insect = insects(wording, typeof said.insect === 'string' ? said.insect : undefined);
+  switch (kind) {
+    case 'fields':
+      return {
+        farm: { as: 'suggest', options: distinct(fields.map(({ farm }) => farm)) },
+        crop: {
+          as: 'suggest',
+          options: catalogue.crops.map(({ id, name }) => ({ value: id, label: localName(name) })),
+        },
+        growthHabit: { as: 'suggest', options: distinct(['bush', 'vining']) },
+        timeZone: { as: 'suggest', options: distinct(fields.map(({ timeZone }) => timeZone)) },
+        weatherSource: { as: 'suggest', options: distinct(fields.map(({ weatherSource }) => weatherSource)) },
+      };
+    case 'stages': {
+      const crop = fields.find(({ fieldId }) => fieldId === said.fieldId)?.crop;
+      const stages = crop === undefined ? [] : (cropById(canonicalCrop(crop))?.stages ?? []);
+      if (stages.length === 0) return {};
+      const options = stages.map(({ id, name }) => ({ value: id, label: localName(name) }));
+      const own = typeof said.stage === 'string' && !stages.some(({ id }) => id === said.stage) ? distinct([said.stage]) : [];
+      return { stage: { as: 'chips', options: [...options, ...own] } };
+    }
+    case 'traps':
+      return {
+        station: { as: 'suggest', options: distinct(traps.map(({ station }) => station)) },
+        insect,
+        design: designs(wording),
+        informs: { as: 'several', options: byFarm(fields) },
+      };
+    case 'checks':
+      return {
+        condition: { as: 'chips', options: CONDITIONS.map((each) => ({ value: each, label: wording.condition[each] })) },
+        note: { as: 'long' },
+      };
+    case 'samples':
+      return { insect, kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') } };
+    case 'treatments':
+      return { insect };
+    case 'seasons':
+      return {
+        insects: { as: 'several', options: catalogue.insects.map(({ id }) => ({ value: id, label: wording.insect(id) })) },
+        crops: {
+          as: 'several',
+          options: distinct(fields.map(({ crop }) => crop)).map(({ value }) => ({ value, label: cropName(value) })),
+        },
+        fields: { as: 'several', options: byFarm(fields) },
+        checkWeekdays: { as: 'several', options: WEEKDAYS.map((day) => ({ value: day, label: recordWords.weekdays[day] })) },
+      };
+    case 'plans':
+      return { insect, design: designs(wording), note: { as: 'long' } };
+    case 'prices':
+      return { item: { as: 'select', options: itemsOf(PRICED) }, of: ofChoice(said.item, wording), note: { as: 'long' } };
+    case 'stock':
+      return {
+        item: { as: 'chips', options: itemsOf(['lure', 'trap']) },
+        of: ofChoice(said.item, wording),
+        storage: { as: 'long' },
+      };
+    default:
+      return {};
+  }
+}

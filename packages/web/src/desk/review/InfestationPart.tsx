@@ -1,0 +1,123 @@
+import type { InfestationLesson, IsoDay } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { Failure } from '../../app/Failure.tsx';
+import { useWording } from '../../app/wording.ts';
+import { dayTextFrom } from '../../format/day.ts';
+import { countText, percentText, rateText } from '../../format/number.ts';
+import { learnWords } from '../../text/learn.ts';
+import { cropName, insectName, sampleKind } from '../../text/names.ts';
+import { Folded } from '../field/Folded.tsx';
+import { CurvePlot } from './CurvePlot.tsx';
+import { learnQuery } from './queries.ts';
+import { Suggestion } from './Suggestion.tsx';
+import { NotYet, Working } from './Working.tsx';
+
+const w = learnWords.crop;
+
+export function InfestationPart({ on }: { on: IsoDay | undefined }) {
+  const { data, error, refetch } = useQuery(learnQuery(on));
+  if (error && !data) return <Failure error={error} again={refetch} />;
+  if (!data) return <Working />;
+  const lessons = [...data.infestation].sort((a, b) => Number(b.learned.known) - Number(a.learned.known) || b.used - a.used);
+  return (
+    <>
+      <p className="lead">{w.lead}</p>
+      {lessons.length === 0 && <p className="not-yet">{w.none}</p>}
+      {lessons.map((lesson) => (
+        <Lesson
+          key={`${lesson.insect} ${lesson.crop} ${lesson.kind} ${lesson.design} ${lesson.response}`}
+          lesson={lesson}
+          on={data.on}
+        />
+      ))}
+      {lessons.length > 0 && <p className="key">{learnWords.level(percentText(data.level))}</p>}
+    </>
+  );
+}
+
+function Lesson({ lesson, on }: { lesson: InfestationLesson; on: IsoDay }) {
+  const { insect, crop, kind, design, used, learned, leftOut } = lesson;
+  const wording = useWording();
+  const title = `${insectName(insect)}: ${w.name(sampleKind(kind), cropName(crop), wording.design[design])}`;
+  return (
+    <section className="lesson">
+      <h2>{title}</h2>
+      <p className="sub">
+        {w.pairs(used)}.{' '}
+        {leftOut.notCounted + leftOut.treated + leftOut.noCatch > 0 &&
+          w.leftOut(leftOut.notCounted, leftOut.treated, leftOut.noCatch)}
+      </p>
+      {learned.known ? (
+        <>
+          <Fit lesson={lesson} learned={learned} />
+          <Suggestion lesson={lesson} learned={learned} on={on} />
+        </>
+      ) : (
+        <NotYet why={w.reasons[learned.reason]} figures={learned.figures} />
+      )}
+      <Samples lesson={lesson} title={title} on={on} />
+    </section>
+  );
+}
+
+type Known = Extract<InfestationLesson['learned'], { known: true }>;
+
+function Fit({ lesson: { samples, ruleLevel, response, inForce }, learned }: { lesson: InfestationLesson; learned: Known }) {
+  const { lag, curve, suggestion, heterogeneity } = learned;
+  const found = samples.map(({ found, examined }) => found / examined);
+  const levelText = response === 'share-infested' ? percentText : rateText;
+  const most = Math.max(...found, ruleLevel ?? 0, ...curve.map(({ value }) => value));
+  return (
+    <>
+      <CurvePlot
+        curve={curve.map(({ perNight, ...level }) => ({ at: perNight, ...level }))}
+        dots={samples.flatMap(({ field, sampledOn, perNight, found, examined }) =>
+          perNight === null ? [] : [{ key: `${field} ${sampledOn}`, at: perNight, value: found / examined }],
+        )}
+        xLabel={w.axis}
+        yLabel={response === 'share-infested' ? w.share : w.perUnit}
+        xText={rateText}
+        yText={levelText}
+        yMost={most * 1.1}
+        xRoot
+        {...(ruleLevel === null ? {} : { level: { at: ruleLevel, label: w.rule(levelText(ruleLevel)) } })}
+        places={[
+          { at: suggestion.perNight, label: w.suggested(rateText(suggestion.perNight)) },
+          ...(inForce ? [{ at: inForce.perNight, label: w.inForce(rateText(inForce.perNight)) }] : []),
+        ]}
+      />
+      <p>
+        {w.lag(countText(lag.value), countText(lag.low), countText(lag.high))}{' '}
+        {(lag.openBelow || lag.openAbove) && `${w.lagOpen} `}
+        {heterogeneity > 1 && w.scatter}
+      </p>
+    </>
+  );
+}
+
+function Samples({ lesson, title, on }: { lesson: InfestationLesson; title: string; on: IsoDay }) {
+  const newest = [...lesson.samples].sort((a, b) => (a.sampledOn < b.sampledOn ? 1 : -1));
+  if (newest.length === 0) return null;
+  return (
+    <Folded
+      title={learnWords.behind}
+      of={title}
+      columns={[
+        { head: w.sampleColumns.field },
+        { head: w.sampleColumns.farm },
+        { head: w.sampleColumns.day },
+        { head: w.sampleColumns.found, number: true },
+        { head: w.sampleColumns.of, number: true },
+        { head: w.sampleColumns.catch, number: true },
+      ]}
+      rows={newest.map(({ name, farm, sampledOn, found, examined, perNight }) => [
+        name,
+        farm,
+        dayTextFrom(sampledOn, on),
+        countText(found),
+        countText(examined),
+        perNight === null ? '–' : rateText(perNight),
+      ])}
+    />
+  );
+}

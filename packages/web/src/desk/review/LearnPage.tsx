@@ -1,0 +1,68 @@
+import type { Role } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { getRouteApi, Link } from '@tanstack/react-router';
+import { sessionQuery } from '../../api/session.ts';
+import { DateControl } from '../../app/DateControl.tsx';
+import { useTitle } from '../../app/media.ts';
+import { learnWords as w } from '../../text/learn.ts';
+import { DesignsPart } from './DesignsPart.tsx';
+import { InfestationPart } from './InfestationPart.tsx';
+import { LuresPart } from './LuresPart.tsx';
+import { reviewQuery } from './queries.ts';
+import { ReviewPart } from './ReviewPart.tsx';
+import { type LearnSearch, PARTS, type Part } from './search.ts';
+import { YearsPart } from './YearsPart.tsx';
+
+const route = getRouteApi('/learn');
+
+/** What compares farms with one another is the coordinator's. */
+const FOR_ALL: readonly Part[] = ['review', 'years'];
+const partsFor = (role: Role): readonly Part[] => (role === 'coordinator' ? PARTS : FOR_ALL);
+
+export function LearnPage() {
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const { data: session } = useQuery(sessionQuery);
+  const { data: review } = useQuery(reviewQuery(search.on));
+  useTitle(w.title);
+  const parts = partsFor(session?.person?.role ?? 'grower');
+  const part = parts.find((each) => each === search.part) ?? 'review';
+  const change = (some: Partial<LearnSearch>) =>
+    navigate({ search: (before) => ({ ...before, ...some }), replace: true, resetScroll: false });
+  const on = search.on ?? review?.through;
+  return (
+    <main className="page learn-page" id="page">
+      <div className="page-head">
+        <div>
+          <h1>{w.title}</h1>
+          <p className="sub">{w.sub}</p>
+        </div>
+        {on && (
+          <DateControl
+            on={on}
+            pinned={search.on !== undefined}
+            choose={(next) => navigate({ search: (before) => ({ ...before, on: next }), resetScroll: false })}
+          />
+        )}
+      </div>
+      <nav className="learn-parts" aria-label={w.parts.label}>
+        {parts.map((each) => (
+          <Link
+            key={each}
+            to="/learn"
+            search={(before) => ({ ...before, part: each })}
+            aria-current={each === part ? 'page' : undefined}
+            resetScroll={false}
+          >
+            {w.parts[each]}
+          </Link>
+        ))}
+      </nav>
+      {part === 'review' && <ReviewPart search={search} change={change} />}
+      {part === 'years' && <YearsPart search={search} change={change} />}
+      {part === 'designs' && <DesignsPart on={search.on} />}
+      {part === 'lures' && <LuresPart on={search.on} />}
+      {part === 'infestation' && <InfestationPart on={search.on} />}
+    </main>
+  );
+}

@@ -1,0 +1,69 @@
+import type { ReviewPart as Reviewed, ReviewView } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { Failure } from '../../app/Failure.tsx';
+import { longDay } from '../../format/day.ts';
+import { learnWords } from '../../text/learn.ts';
+import { reviewQuery } from './queries.ts';
+import { ReviewCost } from './ReviewCost.tsx';
+import { Calls, Missed, Timing } from './ReviewTables.tsx';
+import type { LearnSearch } from './search.ts';
+import { Working } from './Working.tsx';
+
+const w = learnWords.review;
+
+export function ReviewPart(props: { search: LearnSearch; change: (part: Partial<LearnSearch>) => void }) {
+  const { search, change } = props;
+  const { data, error, refetch } = useQuery(reviewQuery(search.on));
+  if (error && !data) return <Failure error={error} again={refetch} />;
+  if (!data) return <Working />;
+  if (data.farms.length === 0) {
+    return (
+      <section className="quiet">
+        <h2>{learnWords.empty.title}</h2>
+        <p>{learnWords.empty.text}</p>
+      </section>
+    );
+  }
+  const only = data.farms.length === 1 ? data.farms[0]! : null;
+  const farm = data.farms.find((each) => each.farm === search.farm) ?? only;
+  return (
+    <>
+      <div className="learn-tools">
+        {!only && (
+          <label>
+            {w.farm}
+            <select value={farm?.farm ?? ''} onChange={(event) => change({ farm: event.currentTarget.value || undefined })}>
+              <option value="">{w.allFarms}</option>
+              {data.farms.map((each) => (
+                <option key={each.farm}>{each.farm}</option>
+              ))}
+            </select>
+          </label>
+        )}
+        <button type="button" className="button" onClick={() => print()}>
+          {w.print}
+        </button>
+      </div>
+      <Season view={data} part={farm ?? data.program} farm={farm?.farm ?? null} />
+    </>
+  );
+}
+
+function Season({ view, part, farm }: { view: ReviewView; part: Reviewed; farm: string | null }) {
+  const year = view.from.slice(0, 4) === view.to.slice(0, 4) ? `${view.year}` : `${view.year}/${view.to.slice(0, 4)}`;
+  return (
+    <article className="review">
+      <h2>
+        {farm ?? w.allFarms}: {w.lead(year)}
+      </h2>
+      <p className="sub">
+        {view.open ? w.open(longDay(view.through)) : w.over}
+        {farm !== null && `. ${w.private}`}
+      </p>
+      <Timing rows={part.timing} />
+      <Calls view={view} part={part} uncalled={view.uncalled.filter((each) => farm === null || each.farm === farm)} />
+      <Missed visits={part.visits} />
+      <ReviewCost work={part.work} />
+    </article>
+  );
+}

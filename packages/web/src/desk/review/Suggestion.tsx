@@ -1,0 +1,108 @@
+import { type ErrorRate, type InfestationLesson, type IsoDay, writtenThreshold } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { dayText, dayTextFrom } from '../../format/day.ts';
+import { percentText, rateText } from '../../format/number.ts';
+import { learnWords } from '../../text/learn.ts';
+import { recordsQuery } from '../record/queries.ts';
+import { useSay } from '../record/say.ts';
+import { AcceptPanel } from './AcceptPanel.tsx';
+import { isLearned, type KnownInfestation, suggestionKey } from './own-rule.ts';
+
+const w = learnWords.crop;
+
+export const errorText = ({ wrong, of, share, low, high }: ErrorRate): string =>
+  share === null ? w.noRate : w.rate(wrong, of, percentText(share), percentText(low), percentText(high));
+
+/** The suggested threshold beside the one in force, and what a person may do about it. */
+export function Suggestion(props: { lesson: InfestationLesson; learned: KnownInfestation; on: IsoDay }) {
+  const { lesson, learned, on } = props;
+  const { inForce } = lesson;
+  const { suggestion } = learned;
+  const { data: rules } = useQuery(recordsQuery('rules'));
+  const { data: answers } = useQuery(recordsQuery('answers'));
+  const say = useSay();
+  const [accepting, setAccepting] = useState(false);
+  const key = suggestionKey(lesson);
+  const declined = answers?.find(({ value }) => value.question === key && value.answer === 'declined');
+  const accepted = rules?.find(({ value }) => isLearned(value, lesson));
+  const decline = () => {
+    const value = { question: key, answer: 'declined' as const, answeredOn: on, note: rateText(suggestion.perNight) };
+    void say(w.saidDeclined, { kind: 'answers', value, base: null, before: null });
+  };
+  const again = (answer: NonNullable<typeof declined>) => {
+    const base = { revisionId: answer.revisionId, recordId: answer.recordId };
+    void say(w.saidAgain, { kind: 'answers', value: null, base, before: answer.value });
+  };
+  return (
+    <>
+      <h3>{w.thresholds}</h3>
+      <div className="behind-scroll">
+        <table className="figures thresholds">
+          <thead>
+            <tr>
+              <th scope="col">{w.columns.source}</th>
+              <th scope="col" className="number">
+                {w.columns.threshold}
+              </th>
+              <th scope="col">{w.columns.missed}</th>
+              <th scope="col">{w.columns.needless}</th>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">
+                {w.suggestion} <span className="faint">({w.leftOutOfFit})</span>
+              </th>
+              <td className="number">{rateText(writtenThreshold(suggestion.perNight))}</td>
+              <td>{errorText(suggestion.errors.missed)}</td>
+              <td>{errorText(suggestion.errors.needless)}</td>
+            </tr>
+            {inForce ? (
+              <tr>
+                <th scope="row">
+                  {w.now}: {inForce.source || inForce.ruleId}
+                </th>
+                <td className="number">{rateText(inForce.perNight)}</td>
+                <td>{inForce.errors ? errorText(inForce.errors.missed) : '–'}</td>
+                <td>{inForce.errors ? errorText(inForce.errors.needless) : '–'}</td>
+              </tr>
+            ) : (
+              <tr>
+                <th scope="row">{w.noRule}</th>
+                <td className="number">–</td>
+                <td>–</td>
+                <td>–</td>
+              </tr>
+            )}
+          </tbody>
+        </table>
+      </div>
+      <p className="key">
+        {w.missedMeans} {!accepted && w.never}
+      </p>
+      {accepted ? (
+        <p className="answered">
+          {w.accepted(accepted.authorName, dayTextFrom(accepted.value.validFrom ?? on, on))} {w.seeRule}
+        </p>
+      ) : declined ? (
+        <p className="answered">
+          {w.declined(declined.authorName, dayText(declined.value.answeredOn))}{' '}
+          <button type="button" className="plain-button" onClick={() => again(declined)}>
+            {w.again}
+          </button>
+        </p>
+      ) : (
+        <div className="actions">
+          <button type="button" className="button" aria-haspopup="dialog" onClick={() => setAccepting(true)}>
+            {w.accept}
+          </button>
+          <button type="button" className="plain-button" onClick={decline}>
+            {w.decline}
+          </button>
+        </div>
+      )}
+      {accepting && <AcceptPanel lesson={lesson} learned={learned} on={on} close={() => setAccepting(false)} />}
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+import { type DaySearch, daySearch } from '../../app/search.ts';
+
+export const PARTS = ['review', 'years', 'designs', 'lures', 'infestation'] as const;
+export type Part = (typeof PARTS)[number];
+
+/** What the address of Learn says. */
+export interface LearnSearch extends DaySearch {
+  readonly part?: Part | undefined;
+  readonly farm?: string | undefined;
+  readonly insect?: string | undefined;
+  readonly axis?: 'heat' | undefined;
+}
+
+const text = (value: unknown) => (typeof value === 'string' && value !== '' ? value : undefined);
+
+export const learnSearch = (raw: Readonly<Record<string, unknown>>): LearnSearch => ({
+  ...daySearch(raw),
+  part: PARTS.find((part) => part === raw.part),
+  farm: text(raw.farm),
+  insect: text(raw.insect),
+  axis: raw.axis === 'heat' ? 'heat' : undefined,
+});

@@ -1,0 +1,106 @@
+import { longerThanShortest, type PlannedRound, type RoundScout, type StationToVisit } from '@duskwatch/core';
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { useLengthUnit } from '../../app/preferences.ts';
+import { dayText } from '../../format/day.ts';
+import { distanceText } from '../../format/length.ts';
+import { countText, percentText } from '../../format/number.ts';
+import { roundsWords as w } from '../../text/rounds.ts';
+import { copyText } from '../week/copy.ts';
+import { Drawing } from './Drawing.tsx';
+import { clockText } from './setup.ts';
+
+interface Props {
+  readonly round: PlannedRound;
+  readonly stations: ReadonlyMap<string, StationToVisit>;
+  readonly scout: RoundScout;
+}
+
+/** Less than this is no longer worth a word. */
+const NO_LONGER = 0.005;
+
+/** One scout's day, to read, print and hand over to the phone. */
+export function RoundSheet({ round, stations, scout }: Props) {
+  const [said, say] = useState('');
+  const [length] = useLengthUnit();
+  const longer = longerThanShortest(round);
+  const stops = round.stops.map(({ station }) => station).join(';');
+  const title = w.roundOf(round.scout, dayText(round.day));
+  const link = `${location.origin}/round?${new URLSearchParams({ stops })}`;
+  return (
+    <section className="round-sheet">
+      <h3>{title}</h3>
+      <p>
+        <strong>
+          {w.summary(round.stops.length, clockText(scout.startMinute), clockText(scout.startMinute + round.minutes))}
+        </strong>{' '}
+        {w.drive(round.km === null ? null : distanceText(round.km, length), countText(round.driveMinutes))}{' '}
+        {longer !== null && (longer < NO_LONGER ? w.shortest : w.bound(percentText(longer)))}
+      </p>
+      <div className="round-sheet-body">
+        <Drawing round={round} stations={stations} home={scout.home} />
+        <Stops round={round} stations={stations} title={title} />
+      </div>
+      <p className="actions">
+        <Link to="/round" search={{ stops }} className="button">
+          {w.open}
+        </Link>
+        <button type="button" className="button" onClick={async () => say((await copyText(link)) ? w.copied : w.copyFailed)}>
+          {w.copy}
+        </button>
+        <output className="said">{said}</output>
+      </p>
+    </section>
+  );
+}
+
+function Stops({ round, stations, title }: Omit<Props, 'scout'> & { title: string }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
+    <section className="behind-scroll" aria-label={title} tabIndex={0}>
+      <table className="figures">
+        <thead>
+          <tr>
+            <th scope="col" className="number">
+              #
+            </th>
+            <th scope="col">{w.station}</th>
+            <th scope="col">{w.fields}</th>
+            <th scope="col" className="number">
+              {w.traps}
+            </th>
+            <th scope="col">{w.arrive}</th>
+            <th scope="col">{w.leave}</th>
+            <th scope="col" className="print-only">
+              {w.checked}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {round.stops.map((stop, index) => {
+            const station = stations.get(stop.station);
+            const remarks = [
+              stop.daysLate > 0 ? w.late(stop.daysLate) : '',
+              stop.begins > stop.arrives ? w.wait(clockText(stop.begins)) : '',
+              stop.placeUnknown ? w.noPlace : '',
+            ].filter(Boolean);
+            return (
+              <tr key={stop.station}>
+                <td className="number">{index + 1}</td>
+                <th scope="row">{stop.station}</th>
+                <td>{station?.fields.map(({ name }) => name).join(', ')}</td>
+                <td className="number">{station?.traps}</td>
+                <td>
+                  {clockText(stop.arrives)}
+                  {remarks.length > 0 && <small> {remarks.join(', ')}</small>}
+                </td>
+                <td>{clockText(stop.leaves)}</td>
+                <td className="print-only">☐</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,120 @@
+import { type PlanRecord, type SeasonLineView, type SeasonView, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
+import { useId } from 'react';
+import { useWording } from '../../app/wording.ts';
+import { shortDate } from '../../format/day.ts';
+import { seasonWords } from '../../text/season.ts';
+import { useMayWrite } from '../record/useMayWrite.ts';
+import { useHeld, useWrite } from './useDecide.ts';
+
+export const nothingDecided = (season: number, insect: string, area: string): PlanRecord => ({
+  season,
+  insect,
+  area,
+  design: null,
+  traps: null,
+  hangOn: null,
+  takeDownOn: null,
+  lureLifeDays: null,
+  note: null,
+});
+
+const DECIDED = ['design', 'traps', 'hangOn', 'takeDownOn', 'lureLifeDays', 'note'] as const;
+
+/** What is decided for an insect in every area, in place. An empty box is a proposal; what is typed is written when left. */
+export function Decide({ view, insect, line }: { view: SeasonView; insect: string; line: SeasonLineView }) {
+  const w = seasonWords.plan;
+  const wording = useWording();
+  const mayWrite = useMayWrite();
+  const write = useWrite('plans');
+  const nothing = nothingDecided(view.season, insect, 'all');
+  const key = `${view.season}|${insect}|all`;
+  const now = useHeld('plans').get(key)?.value ?? nothing;
+  if (!mayWrite('plans')) return null;
+  // An empty decision is removed, so that the proposal stands again.
+  const change = (part: Partial<PlanRecord>) =>
+    write(key, (before) => {
+      const next = { ...(before ?? nothing), ...part };
+      return DECIDED.some((property) => next[property] !== null) ? next : null;
+    });
+  const { design } = line.design;
+  return (
+    <fieldset className="decide no-print">
+      <legend>{w.everywhere}</legend>
+      <label>
+        <span>{w.design}</span>
+        <select
+          value={now.design ?? ''}
+          onChange={(event) => change({ design: (event.currentTarget.value || null) as TrapDesign | null })}
+        >
+          <option value="">{now.design === null && design ? w.proposed(wording.design[design]) : seasonWords.asProposed}</option>
+          {TRAP_DESIGNS.map((each) => (
+            <option key={each} value={each}>
+              {wording.design[each]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Whole name={w.trapsPerArea} value={now.traps} most={1_000} write={(traps) => change({ traps })} />
+      <DayBox
+        name={w.hang}
+        value={now.hangOn}
+        proposed={line.hang.basis === 'heat' ? line.hang.on : line.hang.basis === 'chosen' ? line.hang.proposed : null}
+        write={(hangOn) => change({ hangOn })}
+      />
+      <DayBox name={w.takeDown} value={now.takeDownOn} proposed={null} write={(takeDownOn) => change({ takeDownOn })} />
+      <Whole name={w.life} value={now.lureLifeDays} most={400} write={(lureLifeDays) => change({ lureLifeDays })} />
+    </fieldset>
+  );
+}
+
+function Whole(props: { name: string; value: number | null; most: number; write: (value: number | null) => void }) {
+  const { name, value, most, write } = props;
+  return (
+    <label>
+      <span>{name}</span>
+      <input
+        key={value}
+        type="text"
+        inputMode="numeric"
+        size={5}
+        defaultValue={value ?? ''}
+        placeholder="–"
+        onBlur={(event) => {
+          const text = event.currentTarget.value.trim();
+          const typed = Number(text);
+          if (text === '') write(null);
+          else if (Number.isInteger(typed) && typed >= 1 && typed <= most) write(typed);
+          else event.currentTarget.value = String(value ?? '');
+        }}
+        onKeyDown={leaveOnEnter}
+      />
+    </label>
+  );
+}
+
+function DayBox(props: { name: string; value: string | null; proposed: string | null; write: (value: string | null) => void }) {
+  const { name, value, proposed, write } = props;
+  const id = useId();
+  return (
+    <label>
+      <span>{name}</span>
+      <input
+        key={value}
+        type="date"
+        defaultValue={value ?? ''}
+        aria-describedby={proposed ? id : undefined}
+        onBlur={(event) => {
+          const { value: typed, validity } = event.currentTarget;
+          if (validity.badInput || (typed !== '' && typed < '1900')) event.currentTarget.value = value ?? '';
+          else write(typed || null);
+        }}
+        onKeyDown={leaveOnEnter}
+      />
+      {proposed && <small id={id}>{seasonWords.plan.proposed(shortDate(proposed))}</small>}
+    </label>
+  );
+}
+
+function leaveOnEnter(event: React.KeyboardEvent<HTMLInputElement>): void {
+  if (event.key === 'Enter') event.currentTarget.blur();
+}

@@ -1,0 +1,130 @@
+import type { SeasonView, TrapNumbers } from '@duskwatch/core';
+import { useState } from 'react';
+import { Cited } from '../../app/Cited.tsx';
+import { useWording } from '../../app/wording.ts';
+import { percentText, rateText } from '../../format/number.ts';
+import { insectName } from '../../text/names.ts';
+import { seasonWords } from '../../text/season.ts';
+import { Exports } from './Exports.tsx';
+import { NumbersPicture } from './NumbersPicture.tsx';
+import { Scroll } from './Scroll.tsx';
+
+/** How many traps are enough, insect by insect and rule by rule. */
+export function NumbersPart({ view }: { view: SeasonView }) {
+  const w = seasonWords.numbers;
+  return (
+    <>
+      <p className="season-lead">{w.lead}</p>
+      {view.numbers.length === 0 && <p className="absent">{w.none}</p>}
+      {view.numbers.map((numbers) => (
+        <Numbers key={numbers.key} numbers={numbers} />
+      ))}
+      <p className="key">{w.formula}</p>
+      <Exports name={`numbers-${view.season}`} {...listOf(view)} />
+    </>
+  );
+}
+
+function Numbers({ numbers }: { numbers: TrapNumbers }) {
+  const w = seasonWords.numbers;
+  const wording = useWording();
+  const { insect, design, rule, planned, rows, mostTraps } = numbers;
+  const [nights, choose] = useState(planned.nightsBetweenChecks);
+  const rhythms = [...new Set(rows.map((row) => row.nightsBetweenChecks))];
+  const title = w.of(insectName(insect), wording.design[design], rateText(rule.thresholdPerNight));
+  const id = `numbers-${numbers.key.replaceAll(/\W+/g, '-')}`;
+  return (
+    <section className="numbers" aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      <p>
+        {seasonWords.plan.rule(rateText(rule.thresholdPerNight), rule.windowNights)}{' '}
+        <small>
+          <Cited source={rule.source} standing={rule.standing} />
+        </small>
+      </p>
+      <p>
+        <b>{planned.isEnough ? w.enough(planned.enough, planned.nightsBetweenChecks) : w.notEnough(mostTraps)}</b>
+      </p>
+      <p>{scatter(numbers)}</p>
+      <NumbersPicture numbers={numbers} nights={nights} />
+      <label className="rhythm">
+        <span>{w.rhythm}</span>
+        <select value={nights} onChange={(event) => choose(Number(event.currentTarget.value))}>
+          {rhythms.map((each) => (
+            <option key={each} value={each}>
+              {w.nights(each)}
+              {each === planned.nightsBetweenChecks ? ` (${w.planned})` : ''}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Scroll label={`${title}: ${w.table}`}>
+        <table className="figures">
+          <caption className="unseen">
+            {title}, {w.nights(nights)}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                {w.traps}
+              </th>
+              <th scope="col" className="number">
+                {w.missedShort}
+              </th>
+              <th scope="col" className="number">
+                {w.falseShort}
+              </th>
+              <th scope="col" className="number">
+                {w.precisionShort}
+              </th>
+              <th scope="col" className="number">
+                {w.visits}
+              </th>
+              <th scope="col">{w.keeps}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows
+              .filter((row) => row.nightsBetweenChecks === nights)
+              .map((row) => (
+                <tr key={row.traps}>
+                  <th scope="row" className="number">
+                    {row.traps}
+                  </th>
+                  <td className="number">{percentText(row.missed)}</td>
+                  <td className="number">{percentText(row.falseAlarm)}</td>
+                  <td className="number">{percentText(row.precision)}</td>
+                  <td className="number">{row.visits}</td>
+                  <td>{row.enough ? w.yes : w.no}</td>
+                </tr>
+              ))}
+          </tbody>
+        </table>
+      </Scroll>
+    </section>
+  );
+}
+
+function scatter({ dispersion }: TrapNumbers): string {
+  const w = seasonWords.numbers;
+  const { k, reason, low, high, counts } = dispersion;
+  if (reason === 'own-checks') return w.ownK(rateText(k), rateText(low ?? k), rateText(high ?? k), counts);
+  return w.assumedK[reason](rateText(k));
+}
+
+function listOf({ numbers }: SeasonView) {
+  const w = seasonWords.numbers;
+  const head = [
+    seasonWords.plan.insects,
+    seasonWords.plan.design,
+    w.rhythm,
+    w.traps,
+    w.missedShort,
+    w.falseShort,
+    w.precisionShort,
+  ];
+  const rows = numbers.flatMap(({ insect, design, rows: all }) =>
+    all.map((row) => [insectName(insect), design, row.nightsBetweenChecks, row.traps, row.missed, row.falseAlarm, row.precision]),
+  );
+  return { head, rows };
+}

@@ -1,0 +1,103 @@
+import type { SeasonView } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { getRouteApi, Link } from '@tanstack/react-router';
+import { Failure } from '../../app/Failure.tsx';
+import { useTitle } from '../../app/media.ts';
+import { dayTextFrom, shiftDay } from '../../format/day.ts';
+import { seasonWords as w } from '../../text/season.ts';
+import { BudgetPart } from './BudgetPart.tsx';
+import { EmptySeason } from './EmptySeason.tsx';
+import { LuresPart } from './LuresPart.tsx';
+import { NumbersPart } from './NumbersPart.tsx';
+import { PlanPart } from './PlanPart.tsx';
+import { seasonQuery } from './queries.ts';
+import { PARTS, type Part, type SeasonSearch } from './search.ts';
+import { TruthPart } from './TruthPart.tsx';
+
+const route = getRouteApi('/season');
+
+/** What is done in February and forgotten in July: traps, days, lures, money, and what became of them. */
+export function SeasonPage() {
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const { data, error, refetch } = useQuery(seasonQuery(search.year, search.on));
+  useTitle(w.title);
+  if (error && !data) return <Failure error={error} again={refetch} />;
+  const part = search.part ?? 'plan';
+  return (
+    <main className="page season" id="page" aria-busy={!data}>
+      <div className="page-head">
+        <div>
+          <h1>{data ? `${w.title} ${data.season}` : w.title}</h1>
+          <p className="sub">{data ? headOf(data) : w.loading}</p>
+        </div>
+        {data && (
+          <div className="actions">
+            <label className="season-year">
+              <span>{w.year}</span>
+              <select
+                value={data.season}
+                onChange={(event) =>
+                  void navigate({
+                    search: (before) => ({ ...before, year: Number(event.currentTarget.value) }),
+                    resetScroll: false,
+                  })
+                }
+              >
+                {data.seasons.map((year) => (
+                  <option key={year} value={year}>
+                    {year}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <button type="button" className="button no-print" onClick={() => window.print()}>
+              {w.print}
+            </button>
+          </div>
+        )}
+      </div>
+      <Parts part={part} search={search} />
+      {data ? <Body view={data} part={part} search={search} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
+    </main>
+  );
+}
+
+const headOf = ({ season, from, to, today, state }: SeasonView): string =>
+  `${w.sub(season, dayTextFrom(from, today), dayTextFrom(shiftDay(to, -1), today))} · ${w.state[state]}`;
+
+function Parts({ part, search }: { part: Part; search: SeasonSearch }) {
+  return (
+    <nav className="season-parts" aria-label={w.parts.label}>
+      {PARTS.map((each) => (
+        <Link
+          key={each}
+          to="/season"
+          search={{ ...search, part: each === 'plan' ? undefined : each }}
+          // The router takes an address for this page whatever part it names: which one is shown is known here.
+          activeOptions={{ exact: true, includeSearch: true, explicitUndefined: true }}
+          aria-current={each === part ? 'page' : undefined}
+          resetScroll={false}
+        >
+          {w.parts[each]}
+        </Link>
+      ))}
+    </nav>
+  );
+}
+
+function Body({ view, part, search }: { view: SeasonView; part: Part; search: SeasonSearch }) {
+  if (view.fields.length === 0 || (view.lines.length === 0 && view.written === null)) return <EmptySeason view={view} />;
+  switch (part) {
+    case 'plan':
+      return <PlanPart view={view} />;
+    case 'numbers':
+      return <NumbersPart view={view} />;
+    case 'lures':
+      return <LuresPart view={view} />;
+    case 'budget':
+      return <BudgetPart view={view} />;
+    case 'truth':
+      return <TruthPart view={view} on={search.on} />;
+  }
+}

@@ -1,0 +1,93 @@
+import type { DayOrder, Language, LengthUnit, TemperatureUnit } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { send } from '../../api/client.ts';
+import { sessionQuery } from '../../api/session.ts';
+import { useTitle } from '../../app/media.ts';
+import { type Theme, useLengthUnit, useTemperatureUnit, useTheme } from '../../app/preferences.ts';
+import { longDay } from '../../format/day.ts';
+import { chooseDayOrder, chooseLanguage, dayOrder, language } from '../../text/language.ts';
+import { settingsWords as w } from '../../text/settings.ts';
+import { LanguageChoice } from '../people/LanguageChoice.tsx';
+import { About } from './About.tsx';
+import { Calendar } from './Calendar.tsx';
+import { Setting } from './Setting.tsx';
+import { Sources } from './Sources.tsx';
+import { You } from './You.tsx';
+
+/** A day whose number cannot be taken for a month's. */
+const EXAMPLE = '2026-07-13';
+/** Each as it is written, in any language. */
+const ORDERS: Readonly<Record<DayOrder, string>> = { 'day-month': '13 July 2026', 'month-day': 'July 13, 2026' };
+
+export function SettingsPage() {
+  const { data: session } = useQuery(sessionQuery);
+  const [temperature, chooseTemperature] = useTemperatureUnit();
+  const [length, chooseLength] = useLengthUnit();
+  const [theme, chooseTheme] = useTheme();
+  useTitle(w.title);
+  const choose = async (next: Language) => {
+    // The account's language follows, so that it is the same on every device; without a server only this one changes.
+    if (session?.mode === 'accounts') await send('PATCH', '/api/session', { language: next }).catch(() => null);
+    chooseLanguage(next);
+  };
+  return (
+    <main className="page settings-page" id="page">
+      <div className="page-head">
+        <div>
+          <h1>{w.title}</h1>
+          <p className="sub">{w.sub}</p>
+        </div>
+      </div>
+      <div className="settings">
+        <You />
+        <Setting title={w.language.title} note={w.language.note}>
+          <LanguageChoice choose={choose} />
+        </Setting>
+        <Setting title={w.units.title} note={w.units.note}>
+          <Choice<TemperatureUnit>
+            label={w.units.temperature}
+            options={{ F: w.units.F, C: w.units.C }}
+            value={temperature}
+            choose={chooseTemperature}
+          />
+          <Choice<LengthUnit>
+            label={w.units.length}
+            options={{ ft: w.units.ft, m: w.units.m }}
+            value={length}
+            choose={chooseLength}
+          />
+        </Setting>
+        {language === 'en' && (
+          <Setting title={w.dates.title} note={w.dates.example(longDay(EXAMPLE))}>
+            <Choice<DayOrder> label={w.dates.order} options={ORDERS} value={dayOrder} choose={chooseDayOrder} />
+          </Setting>
+        )}
+        <Setting title={w.theme.title}>
+          <Choice<Theme> label={w.theme.title} options={w.theme.options} value={theme} choose={chooseTheme} />
+        </Setting>
+        <Calendar />
+        <About />
+      </div>
+      <Sources />
+    </main>
+  );
+}
+
+function Choice<T extends string>(props: {
+  label: string;
+  options: Readonly<Record<T, string>>;
+  value: T;
+  choose: (value: T) => void;
+}) {
+  return (
+    <fieldset className="choices">
+      <legend>{props.label}</legend>
+      {(Object.entries(props.options) as [T, string][]).map(([value, label]) => (
+        <label key={value}>
+          <input type="radio" name={props.label} checked={props.value === value} onChange={() => props.choose(value)} />
+          {label}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

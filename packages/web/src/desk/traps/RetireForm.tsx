@@ -1,0 +1,45 @@
+import type { TrapView } from '@duskwatch/core';
+import { stationsWords as w } from '../../text/stations.ts';
+import { draftOf } from '../record/draft.ts';
+import { RecordForm } from '../record/RecordForm.tsx';
+import { useSay } from '../record/say.ts';
+import { useAround } from '../record/useAround.ts';
+import type { HeldTrap } from './MoveForm.tsx';
+
+export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTrap; close: () => void }) {
+  const { around } = useAround();
+  const say = useSay();
+  const { value } = held;
+  const { takenDownOn, ...kept } = value;
+  const last = trap.lastVisit;
+  // The newest check is judged along, so that a trap is not taken down before it.
+  const checks = last
+    ? [
+        {
+          trapId: value.trapId,
+          checkedOn: last.on,
+          visit: last.visit,
+          targetCount: last.count,
+          otherCount: last.others,
+          condition: last.condition,
+          emptied: last.emptied,
+          note: last.note,
+        },
+      ]
+    : [];
+  return (
+    <>
+      <p className="panel-lead">{w.retire.text}</p>
+      <RecordForm
+        kind="traps"
+        start={draftOf('traps', { takenDownOn: takenDownOn ?? trap.on })}
+        kept={kept}
+        demanded={['takenDownOn']}
+        around={{ ...around, checks }}
+        saveLabel={w.retire.save}
+        close={close}
+        save={(next) => say(w.retire.done(value.trapId), { kind: 'traps', value: next, base: held.base, before: value })}
+      />
+    </>
+  );
+}

@@ -1,0 +1,20 @@
+import type { IsoDay, StationsView, TrapView } from '@duskwatch/core';
+import { keepPreviousData, queryOptions } from '@tanstack/react-query';
+import { getJson } from '../../api/client.ts';
+
+const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}` : path);
+
+export const stationsQuery = (on: IsoDay | undefined) =>
+  queryOptions({
+    queryKey: ['traps', on ?? null],
+    queryFn: ({ signal }) => getJson<StationsView>(dated('/api/traps', on), signal),
+    placeholderData: keepPreviousData,
+  });
+
+/** No placeholder across traps: another trap's history must never stand under this trap's name. */
+export const trapQuery = (trapId: string, on: IsoDay | undefined) =>
+  queryOptions({
+    queryKey: ['trap', trapId, on ?? null],
+    queryFn: ({ signal }) => getJson<TrapView>(dated(`/api/traps/${encodeURIComponent(trapId)}`, on), signal),
+    placeholderData: (previous, query) => (query?.queryKey[1] === trapId ? previous : undefined),
+  });

@@ -1,0 +1,81 @@
+import type { WeekView } from '@duskwatch/core';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { lazy, type ReactNode, Suspense } from 'react';
+import { programQuery } from '../../api/queries.ts';
+import { sessionQuery } from '../../api/session.ts';
+import { firstWords } from '../../text/first.ts';
+import { words } from '../../text/index.ts';
+import { pagesWords } from '../../text/pages.ts';
+import { useMayWrite } from '../record/useMayWrite.ts';
+
+const FirstSteps = lazy(() => import('./FirstSteps.tsx').then((module) => ({ default: module.FirstSteps })));
+
+/** Who has more fields than this has begun elsewhere, and waits for the first round. */
+const FEW = 5;
+
+/** The steps to a first advice, for whoever may take them and as long as nothing was counted. */
+export function Beginning({ view, on }: { view: WeekView; on: string | undefined }) {
+  const mayWrite = useMayWrite();
+  if (on !== undefined || view.countsTo !== null || view.fields.length > FEW || !mayWrite('fields')) return null;
+  return (
+    <Suspense fallback={<div className="skeleton skeleton-evidence" aria-hidden="true" />}>
+      <FirstSteps on={view.on} />
+    </Suspense>
+  );
+}
+
+/** A week without fields: why there are none for this person, and what to do about it. */
+export function NoFields({ view, on }: { view: WeekView; on: string | undefined }) {
+  const { data: session } = useQuery(sessionQuery);
+  const { data: program } = useQuery(programQuery);
+  const w = words.week;
+  if (session?.person?.role === 'reader') return <Note title={w.reader.title} text={w.reader.text} />;
+  if (session?.person?.role === 'grower')
+    return <Note title={w.noFields.title} text={w.noFields.text(session.person.farms.join(', '))} />;
+  if (program && program.farms.length > 0) {
+    return (
+      <Note title={firstWords.quiet.title} text={firstWords.quiet.text}>
+        <Link to="/traps" search={{ on, state: 'all' }} className="button">
+          {pagesWords.traps}
+        </Link>
+      </Note>
+    );
+  }
+  return (
+    <>
+      <Beginning view={view} on={on} />
+      <Ways />
+    </>
+  );
+}
+
+const Note = ({ title, text, children }: { title: string; text: string; children?: ReactNode }) => (
+  <section className="notice">
+    <h2>{title}</h2>
+    <p>{text}</p>
+    {children}
+  </section>
+);
+
+/** The other ways to begin: from files, or with a look at the demo. */
+function Ways() {
+  const w = words.empty;
+  return (
+    <section className="notice">
+      <h2>{firstWords.more}</h2>
+      <div className="ways">
+        <div>
+          <h3>{w.own}</h3>
+          <p>{w.ownText}</p>
+          <code>{w.ownCommand}</code>
+        </div>
+        <div>
+          <h3>{w.demo}</h3>
+          <p>{w.demoText}</p>
+          <code>{w.demoCommand}</code>
+        </div>
+      </div>
+    </section>
+  );
+}

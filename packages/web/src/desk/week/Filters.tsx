@@ -1,0 +1,74 @@
+import type { Verb, WeekView } from '@duskwatch/core';
+import { SORTS, VERBS, type WeekSearch } from '../../app/search.ts';
+import { useWording } from '../../app/wording.ts';
+import { words } from '../../text/index.ts';
+import { language } from '../../text/language.ts';
+import { cropName, localName } from '../../text/names.ts';
+import { countVerbs } from './select.ts';
+
+type Change = (change: Partial<WeekSearch>) => void;
+type Option = readonly [value: string, label: string];
+
+const distinct = (values: readonly string[]) => [...new Set(values)].sort((a, b) => a.localeCompare(b, language));
+
+function Choice(props: {
+  label: string;
+  value: string;
+  all?: string;
+  options: readonly Option[];
+  choose: (value: string) => void;
+}) {
+  return (
+    <label>
+      <span>{props.label}</span>
+      <select value={props.value} onChange={(event) => props.choose(event.currentTarget.value)}>
+        {props.all && <option value="">{props.all}</option>}
+        {props.options.map(([value, label]) => (
+          <option key={value} value={value}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** One verb at a time, with how often it is said: the shortest answer to where one must act. */
+export function VerbFilter({ view, search, change }: { view: WeekView; search: WeekSearch; change: Change }) {
+  const wording = useWording();
+  const counts = countVerbs(view, search);
+  const shown = VERBS.filter((verb): verb is Exclude<Verb, 'none'> => verb !== 'none');
+  return (
+    <fieldset className="verb-filter">
+      <legend className="unseen">{words.filter.verb}</legend>
+      {shown.map((verb) => (
+        <button
+          key={verb}
+          type="button"
+          className={`verb-${verb}`}
+          aria-pressed={search.verb === verb}
+          onClick={() => change({ verb: search.verb === verb ? undefined : verb })}
+        >
+          <b className="verb-word">{wording.verb[verb]}</b> {counts.get(verb) ?? 0}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+export function Filters({ view, search, change }: { view: WeekView; search: WeekSearch; change: Change }) {
+  const w = words.filter;
+  const farms = distinct(view.fields.map((field) => field.farm)).map((farm): Option => [farm, farm]);
+  const crops = distinct(view.fields.map((field) => field.crop)).map((crop): Option => [crop, cropName(crop)]);
+  const insects = view.insects.map((insect): Option => [insect.id, localName(insect.commonName)]);
+  const sorts = SORTS.map((sort): Option => [sort, w.sorts[sort]]);
+  const choose = (key: 'farm' | 'crop' | 'insect' | 'sort') => (value: string) => change({ [key]: value || undefined });
+  return (
+    <>
+      <Choice label={w.farm} all={w.all.farm} value={search.farm ?? ''} options={farms} choose={choose('farm')} />
+      <Choice label={w.crop} all={w.all.crop} value={search.crop ?? ''} options={crops} choose={choose('crop')} />
+      <Choice label={w.insect} all={w.all.insect} value={search.insect ?? ''} options={insects} choose={choose('insect')} />
+      <Choice label={w.sort} value={search.sort ?? 'farm'} options={sorts} choose={choose('sort')} />
+    </>
+  );
+}

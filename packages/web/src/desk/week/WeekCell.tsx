@@ -1,0 +1,55 @@
+import type { WeekCell as Cell, InsectName, WeekField, Wording } from '@duskwatch/core';
+import { localName, shortReason } from '../../text/names.ts';
+import { type LineScale, Sparkline, SparkPlace } from './Sparkline.tsx';
+import { cellKey } from './select.ts';
+
+export interface CellProps {
+  readonly cell: Cell;
+  readonly field: WeekField;
+  readonly insect: InsectName;
+  /** Null when the cell has no line. */
+  readonly scale: LineScale | null;
+  /** False leaves the line's place empty. */
+  readonly pictures: boolean;
+  readonly open: boolean;
+  readonly wording: Wording;
+  readonly toggle: (key: string) => void;
+}
+
+export const panelId = (field: string, insect: string) => `evidence-${field}-${insect}`;
+
+/** A verb, its date, its rate and its season: one button, and one click to the evidence. */
+export function WeekCellButton({
+  cell,
+  field,
+  insect,
+  scale,
+  pictures,
+  open,
+  wording,
+  toggle,
+  named = false,
+}: CellProps & { named?: boolean }) {
+  const { advice, line } = cell;
+  return (
+    <button
+      type="button"
+      className={`cell verb-${advice.verb}${named ? ' cell-line' : ''}`}
+      aria-expanded={open}
+      aria-controls={open ? panelId(field.fieldId, insect.id) : undefined}
+      onClick={() => toggle(cellKey(field.fieldId, insect.id))}
+    >
+      <span className="cell-words">
+        {named && <span className="cell-insect">{localName(insect.commonName)}</span>}
+        <span className="cell-verb">
+          <b className="verb-word">{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
+          <span className="cell-when">{advice.verb === 'none' ? shortReason(advice.reason) : wording.when(advice)}</span>
+        </span>
+        <span className="cell-rate">
+          {[advice.verb === 'blind' && shortReason(advice.reason), wording.rate(advice)].filter(Boolean).join(' · ')}
+        </span>
+      </span>
+      {line && scale && (pictures ? <Sparkline line={line} scale={scale} /> : <SparkPlace />)}
+    </button>
+  );
+}

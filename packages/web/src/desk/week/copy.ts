@@ -1,0 +1,65 @@
+/** This week, as it is filtered, to paste into a message or a spreadsheet. */
+import type { WeekView, Wording } from '@duskwatch/core';
+import { longDay } from '../../format/day.ts';
+import { words } from '../../text/index.ts';
+import { localName } from '../../text/names.ts';
+import type { WeekSelection } from './select.ts';
+
+const rows = ({ groups, columns }: WeekSelection) =>
+  groups
+    .flatMap((group) => group.fields)
+    .flatMap((field) => columns.map(({ insect, index }) => ({ field, insect, advice: field.cells[index]!.advice })))
+    .filter(({ advice }) => advice.verb !== 'none');
+
+export function weekAsText(view: WeekView, selection: WeekSelection, wording: Wording): string {
+  const { name, invented } = view.program;
+  const head = `${name}${invented ? ` (${words.app.invented})` : ''}, ${longDay(view.on)}`;
+  const lines = rows(selection).map(({ field, insect, advice }) => {
+    const verb = [wording.verb[advice.verb], wording.when(advice)].filter(Boolean).join(' ');
+    const said = [verb, wording.rate(advice)].filter(Boolean).join('; ');
+    return `${field.farm}, ${field.name}: ${localName(insect.commonName)}: ${said}`;
+  });
+  return [head, ...lines].join('\n');
+}
+
+const quoted = (value: string | number | null) => {
+  const text = value === null ? '' : String(value);
+  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+};
+
+/** Plain numbers and ISO days: a spreadsheet reads them in any language. */
+export function weekAsCsv(selection: WeekSelection): string {
+  const h = words.week.csv;
+  const head = [h.farm, h.field, h.crop, h.insect, h.verb, h.by, h.rate, h.low, h.high, h.confidence];
+  const body = rows(selection).map(({ field, insect, advice }) => [
+    field.farm,
+    field.name,
+    field.crop,
+    insect.scientificName,
+    advice.verb,
+    advice.by,
+    advice.rate,
+    advice.interval?.[0] ?? null,
+    advice.interval?.[1] ?? null,
+    advice.confidence,
+  ]);
+  return [head, ...body].map((cells) => cells.map(quoted).join(',')).join('\n');
+}
+
+/** Farms serve this page over plain http on their own network, where browsers close the clipboard API: then the old way. */
+export async function copyText(text: string): Promise<boolean> {
+  if (navigator.clipboard) {
+    try {
+      await navigator.clipboard.writeText(text);
+      return true;
+    } catch {}
+  }
+  const area = document.createElement('textarea');
+  area.value = text;
+  area.style.position = 'fixed';
+  document.body.append(area);
+  area.select();
+  const copied = document.execCommand('copy');
+  area.remove();
+  return copied;
+}

@@ -1,0 +1,90 @@
+import { checkSchema } from '@duskwatch/core';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { roundEn } from '../../text/round.en.ts';
+import {
+  checkFrom,
+  choose,
+  type Draft,
+  draftOf,
+  missing,
+  newDraft,
+  type PadKey,
+  press,
+  typeCount,
+  UNFIT_REASONS,
+} from './draft.ts';
+
+const reasons = roundEn.trap.reasons;
+const visit = { trapId: 'T1', checkedOn: '2025-07-12', visit: 1 };
+const fresh = newDraft(28);
+const pressed = (...keys: PadKey[]) => keys.reduce(press, fresh);
+
+describe('the count pad', () => {
+  it('starts without a count, which is not zero, and is not saved so', () => {
+    expect(fresh).toMatchObject({ target: '', others: '' });
+    expect(missing(fresh)).toBe('count');
+  });
+
+  it('writes 0 for “none”, and a digit after it counts anew', () => {
+    expect(pressed('1', 'none').target).toBe('0');
+    expect(missing(pressed('none'))).toBeNull();
+    expect(pressed('none', '7').target).toBe('7');
+  });
+
+  it('erases back to not counted', () => {
+    expect(pressed('1', '2', 'erase').target).toBe('1');
+    expect(missing(pressed('1', 'erase'))).toBe('count');
+  });
+
+  it('keeps target and others apart', () => {
+    const both = press(press({ ...pressed('1', '2'), box: 'others' }, '3'), '0');
+    expect(checkFrom(both, visit, null, reasons)).toMatchObject({ targetCount: 12, otherCount: 30 });
+  });
+
+  it('never writes a count that a check may not hold, whatever is pressed or typed', () => {
+    const keys = fc.array(fc.constantFrom<PadKey>('0', '1', '5', '9', 'none', 'erase'), { maxLength: 30 });
+    fc.assert(
+      fc.property(keys, fc.string(), (some, text) => {
+        const draft = typeCount(some.reduce(press, fresh), 'others', text);
+        if (missing(draft) === null) checkSchema.parse(checkFrom(draft, visit, null, reasons));
+      }),
+    );
+  });
+});
+
+describe('a draft at a trap', () => {
+  it('needs no count at an unfit trap, but what is wrong with it', () => {
+    const unfit = choose(fresh, 'unfit');
+    expect(missing(unfit)).toBe('unfit-reason');
+    const down = { ...unfit, unfit: 'down' as const, note: ' by deer ' };
+    expect(missing(down)).toBeNull();
+    expect(checkFrom(down, visit, null, reasons)).toMatchObject({ targetCount: null, condition: 'unfit', note: 'down. by deer' });
+    expect(choose(down, 'fit').unfit).toBeNull();
+    expect(missing(choose(down, 'unfit'))).toBe('unfit-reason');
+  });
+
+  it('never assumes a new lure, also where one is due', () => {
+    expect(fresh.lureChanged).toBe(false);
+  });
+
+  it('comes back from its own check, to be corrected', () => {
+    const condition = fc.constantFrom('fit' as const, 'doubtful' as const, 'unfit' as const);
+    const drafts = fc
+      .record({
+        target: fc.nat({ max: 999_999 }).map(String),
+        others: fc.option(fc.nat({ max: 999_999 }).map(String), { nil: '' }),
+        condition,
+        emptied: fc.boolean(),
+        note: fc.constantFrom('', 'wet', 'full of beetles', 'down. again', 'other'),
+        reason: fc.constantFrom(...UNFIT_REASONS),
+      })
+      .map(({ reason, ...rest }): Draft => ({ ...fresh, ...rest, unfit: rest.condition === 'unfit' ? reason : null }));
+    fc.assert(
+      fc.property(drafts, (draft) => {
+        const check = checkFrom(draft, visit, null, reasons);
+        expect(draftOf(check, { changed: false, lifeDays: 28 }, reasons)).toEqual(draft);
+      }),
+    );
+  });
+});

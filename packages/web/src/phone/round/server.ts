@@ -1,0 +1,42 @@
+/** What the round asks the server, when there is one. */
+import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
+import { ApiError, getJson } from '../../api/client.ts';
+
+/** A phone with one bar of signal must not wait longer than a scout does. */
+const PATIENCE_MS = 20_000;
+
+export type Session = { readonly kind: 'person'; readonly id: string } | { readonly kind: 'signed-out' };
+
+interface SessionAnswer {
+  readonly person: { readonly id: string } | null;
+}
+
+export async function askSession(): Promise<Session> {
+  const { person } = await ask<SessionAnswer>('/api/session');
+  return person ? { kind: 'person', id: person.id } : { kind: 'signed-out' };
+}
+
+export interface PhoneAnswers {
+  readonly pinnedOn: IsoDay | null;
+  readonly round: PromiseSettledResult<RoundView> | null;
+  readonly scouting: PromiseSettledResult<ScoutingView>;
+}
+
+/** The round, where it is wanted, and what may be sampled: one of them may be answered without the other. */
+export async function askForFields(withRound: boolean): Promise<PhoneAnswers> {
+  const [program, scouting, round] = await Promise.all([
+    ask<{ readonly pinnedOn: IsoDay | null }>('/api/program'),
+    settled(ask<ScoutingView>('/api/scouting')),
+    withRound ? settled(ask<RoundView>('/api/round')) : null,
+  ]);
+  return { pinnedOn: program.pinnedOn, round, scouting };
+}
+
+const settled = async <T>(answer: Promise<T>): Promise<PromiseSettledResult<T>> => (await Promise.allSettled([answer]))[0];
+
+const ask = <T>(path: string) => getJson<T>(path, AbortSignal.timeout(PATIENCE_MS)).catch(asUnreachable);
+
+/** An answer that came too late is no answer. */
+function asUnreachable(error: unknown): never {
+  throw error instanceof ApiError ? error : new ApiError('unreachable', String(error));
+}

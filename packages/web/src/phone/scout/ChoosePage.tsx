@@ -1,0 +1,126 @@
+import type { IsoDay, ScoutingField, ScoutingPair, ScoutingView } from '@duskwatch/core';
+import { useState } from 'react';
+import { wordingIn } from '../../app/wording.ts';
+import { dayText, longDay, shortDay } from '../../format/day.ts';
+import { words } from '../../text/index.ts';
+import { cropText, stageName } from '../../text/names.ts';
+import { roundWords } from '../../text/round.ts';
+import { planWords, scoutWords as w } from '../../text/scout.ts';
+import type { DeviceState } from '../round/device.ts';
+import { capital, local, whole } from '../round/figures.ts';
+import type { ScoutSearch } from './search.ts';
+import { progressOf, sampledOf, type Walk, walkId } from './walk.ts';
+
+interface Props {
+  readonly state: DeviceState;
+  readonly view: ScoutingView;
+  readonly on: IsoDay;
+  readonly last: Walk | null;
+  readonly go: (to: ScoutSearch) => void;
+}
+
+/** With fewer fields than this there is nothing to search in. */
+const MANY_FIELDS = 12;
+
+export function ChoosePage({ state, view, on, last, go }: Props) {
+  const [wanted, setWanted] = useState('');
+  const like = wanted.trim().toLowerCase();
+  const fields = view.fields.filter(({ name, farm }) => `${name} ${farm}`.toLowerCase().includes(like));
+  return (
+    <main className="round-body" id="page">
+      <div className="round-title">
+        <h1>{w.title}</h1>
+        <p>
+          {longDay(on)} · {view.program.name}
+          {view.program.invented && <span className="round-invented"> {words.app.invented}</span>}
+        </p>
+      </div>
+      {last && <LastResult walk={last} view={view} />}
+      {view.fields.length === 0 && (
+        <p className="start-sum">
+          <strong>{w.nothing.none}</strong> {w.nothing.noneHow}
+        </p>
+      )}
+      {view.fields.length > 0 && <p className="start-sum">{w.choose.lead}</p>}
+      {view.fields.length > MANY_FIELDS && (
+        <label className="scout-find">
+          <span>{w.choose.find}</span>
+          <input type="search" value={wanted} onChange={(event) => setWanted(event.currentTarget.value)} />
+        </label>
+      )}
+      {view.fields.length > 0 && fields.length === 0 && <p className="hint">{w.choose.noMatch}</p>}
+      {fields.map((field) => (
+        <FieldChoice key={field.fieldId} {...{ field, view, state, on, go }} />
+      ))}
+      {view.on !== on && <p className="hint">{w.choose.read(dayText(view.on))}</p>}
+    </main>
+  );
+}
+
+function FieldChoice(props: Omit<Props, 'last'> & { field: ScoutingField }) {
+  const { field, view, state, on, go } = props;
+  const keepOut = field.keepOut.some(({ until }) => until >= on);
+  return (
+    <section className="scout-field" aria-labelledby={`field-${field.fieldId}`}>
+      <h2 id={`field-${field.fieldId}`}>
+        {field.name} {keepOut && <em className="warning-word">{roundWords.keepOut.short}</em>}
+      </h2>
+      <p className="hint">
+        {[field.farm, cropText(field), field.stage ? stageName(field.crop, field.stage.stage) : ''].filter(Boolean).join(' · ')}
+      </p>
+      <ul className="stops">
+        {field.pairs.map((pair) => (
+          <li key={pair.insect}>
+            <button type="button" className="stop-row" onClick={() => go({ field: field.fieldId, insect: pair.insect })}>
+              <span className="stop-name">
+                <strong>{capital(local(view.insects.find(({ id }) => id === pair.insect)!.commonName))}</strong>
+                <small>{pairText(state, field, pair)}</small>
+              </span>
+              <span className="stop-state">
+                <b>{wordingIn('C').verb[pair.verb]}</b>
+                {wordingIn('C').when(pair)}
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function pairText({ walks }: DeviceState, { fieldId }: ScoutingField, { insect, lastSample }: ScoutingPair): string {
+  const walk = walks.find(({ id }) => id === walkId(fieldId, insect));
+  if (walk) return w.choose.open(whole(walk.counts.length));
+  if (!lastSample) return '';
+  const found = lastSample.infested ?? lastSample.total;
+  return w.choose.last(shortDay(lastSample.sampledOn), found === null ? '' : w.choose.of(found, lastSample.examined));
+}
+
+/** What the walk just saved has found, in words that stay. */
+function LastResult({ walk, view }: { walk: Walk; view: ScoutingView }) {
+  const { at, share } = progressOf(walk);
+  const field = view.fields.find(({ fieldId }) => fieldId === walk.fieldId);
+  const sampled = sampledOf(walk);
+  return (
+    <section className="scout-result" aria-labelledby="last-result">
+      <h2 id="last-result">
+        {w.saved.result}: {field?.name}
+      </h2>
+      {walk.plan && at.judgement !== 'go-on' && <p className="scout-answer">{planWords.answer[at.judgement]}</p>}
+      <p>{w.walk.tally(planWords.units(at.samples, sampled.unit), planWords.found(at.total, sampled))}</p>
+      {walk.plan && at.judgement !== 'go-on' && (
+        <p>
+          {planWords.meaning(at.judgement, walk.plan)} {planWords.next(at.judgement)}
+        </p>
+      )}
+      {share && <p>{shareText(share)}</p>}
+      <p className="hint">{w.saved.advice}</p>
+    </section>
+  );
+}
+
+export const shareText = ({ share, low, high }: { share: number; low: number; high: number }) =>
+  w.walk.share(percentOf(share), percentOf(low), percentOf(high));
+
+const percentFormat = new Intl.NumberFormat(words.locale, { style: 'percent', maximumFractionDigits: 0 });
+const percentOf = (share: number) => (Number.isNaN(share) ? '–' : percentFormat.format(share));
