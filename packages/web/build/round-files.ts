@@ -1,8 +1,8 @@
 /** Which files of a build the round loads: the start of the app and the round's own, with all that these import. */
 import type { Rolldown } from 'vite';
 
-const ROUND_MODULE = 'src/round/RoundPage.tsx';
-const SCOUT_MODULE = 'src/scout/ScoutPage.tsx';
+const ROUND_MODULE = 'src/phone/round/RoundPage.tsx';
+const SCOUT_MODULE = 'src/phone/scout/ScoutPage.tsx';
 
 export const roundChunks = (bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] => chunksOf(bundle, ROUND_MODULE);
 
