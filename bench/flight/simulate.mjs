@@ -1,14 +1,13 @@
 /**
- * `node bench/flight/simulate.mjs [seeds]`: seasons whose flights are known, 500 seeds of each kind, and how well they
- * are read back. Prints a table. Stated level of the intervals: 80 %.
+ * `npm run skill -- flight`: seasons whose flights are known, 500 seeds of each kind, and how well they
+ * are read back. Stated level of the intervals: 80 %.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
-
-const SEEDS = Number(process.argv[2] ?? 500);
+import { markdownTable, percent } from '../markdown.mjs';
 
 /** Bundles the flight room with its simulated seasons. */
 export async function flightFromSource() {
@@ -40,12 +39,12 @@ export async function flightFromSource() {
   }
 }
 
-function simulate(core, { flights, cutOff, k, skewed }) {
+function simulate(core, { flights, cutOff, k, skewed }, seeds) {
   const tally = { right: 0, unsure: 0, sure: 0, rightWhenSure: 0, missed: 0, extra: 0 };
   const peaks = { n: 0, bias: 0, held: 0 };
   const flown = { n: 0, bias: 0, held: 0, width: 0 };
   const shape = skewed ? core.skewedFlight : core.normalCdf;
-  for (let seed = 1; seed <= SEEDS; seed++) {
+  for (let seed = 1; seed <= seeds; seed++) {
     const random = core.randomFrom(seed * 31 + flights);
     const heat = core.inventedHeat(random);
     const curves = core.inventedFlights(random, flights);
@@ -83,14 +82,13 @@ function simulate(core, { flights, cutOff, k, skewed }) {
       if (read.low <= share && share <= read.high) flown.held++;
     }
   }
-  const percent = (part, whole) => (whole === 0 ? '–' : `${Math.round((100 * part) / whole)} %`);
   return {
     'true flights': flights,
     season: `${cutOff ? 'cut off' : 'whole'}${skewed ? ', skewed' : ''}, k ${k}`,
-    right: percent(tally.right, SEEDS),
-    missed: percent(tally.missed, SEEDS),
-    'one too many': percent(tally.extra, SEEDS),
-    unsure: percent(tally.unsure, SEEDS),
+    right: percent(tally.right, seeds),
+    missed: percent(tally.missed, seeds),
+    'one too many': percent(tally.extra, seeds),
+    unsure: percent(tally.unsure, seeds),
     'right when sure': percent(tally.rightWhenSure, tally.sure),
     'peak bias °F·d': peaks.n === 0 ? '–' : (peaks.bias / peaks.n).toFixed(1),
     'peak held': percent(peaks.held, peaks.n),
@@ -101,7 +99,7 @@ function simulate(core, { flights, cutOff, k, skewed }) {
   };
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+export async function skill({ seeds }) {
   const core = await flightFromSource();
   const kinds = [];
   for (const [k, skewed] of [
@@ -109,6 +107,6 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     [5, true],
   ])
     for (const cutOff of [false, true]) for (const flights of [0, 1, 2, 3]) kinds.push({ flights, cutOff, k, skewed });
-  console.log(`${SEEDS} seasons of each kind; fitted with k 2; intervals are stated to hold 80 %`);
-  console.table(kinds.map((kind) => simulate(core, kind)));
+  const table = markdownTable(kinds.map((kind) => simulate(core, kind, seeds)));
+  return `${seeds} seasons of each kind; fitted with k 2; intervals are stated to hold 80 %.\n\n${table}`;
 }

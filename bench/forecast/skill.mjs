@@ -1,0 +1,1 @@
+export { skill } from './hindcast.mjs';
