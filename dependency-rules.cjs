@@ -6,6 +6,16 @@ const only = (from, allowed) => ({
   to: { path: '^packages/[^/]+/', pathNot: [from, ...allowed].map((name) => `^packages/${name}/`) },
 });
 
+/** The rooms of the app, from the ground up: each imports from those before it, and no page from another page's room. */
+const WEB_FLOORS = ['browser', 'text', 'format', 'sync', 'api', 'ui', 'shared', '(desk|phone|door)', 'app'];
+const web = (room) => `^packages/web/src/${room}/`;
+const webFloors = WEB_FLOORS.slice(0, -1).map((room, floor) => ({
+  name: `web-${room.replace(/\W+/g, '-').replace(/^-|-$/g, '')}-does-not-import-up`,
+  severity: 'error',
+  from: { path: web(room) },
+  to: { path: WEB_FLOORS.slice(floor + 1).map(web) },
+}));
+
 module.exports = {
   forbidden: [
     only('core', []),
@@ -20,6 +30,32 @@ module.exports = {
       comment: 'The core runs unchanged on a phone: no Node API.',
       from: { path: '^packages/core/src', pathNot: '\\.test\\.ts$' },
       to: { dependencyTypes: ['core'] },
+    },
+    ...webFloors,
+    {
+      name: 'web-pages-do-not-import-one-another',
+      severity: 'error',
+      comment: 'What two pages need stands in a shared room.',
+      from: { path: '^packages/web/src/((?:desk|phone)/[^/]+|door)/' },
+      to: { path: '^packages/web/src/(desk|phone|door)/', pathNot: ['^packages/web/src/$1/', '^packages/web/src/phone/shared/'] },
+    },
+    {
+      name: 'web-desk-knows-no-phone',
+      severity: 'error',
+      from: { path: '^packages/web/src/(desk|door)/' },
+      to: { path: '^packages/web/src/phone/' },
+    },
+    {
+      name: 'web-phone-shared-knows-no-page',
+      severity: 'error',
+      from: { path: '^packages/web/src/phone/shared/' },
+      to: { path: '^packages/web/src/phone/(?!shared/)' },
+    },
+    {
+      name: 'web-has-no-loops-of-types-either',
+      severity: 'error',
+      from: { path: '^packages/web/src/' },
+      to: { circular: true },
     },
     { name: 'no-loops', severity: 'error', from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } } },
   ],

@@ -14,11 +14,11 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const TOGETHER = [
   {
     name: 'start',
-    test: /node_modules\/(react|react-dom|scheduler|use-sync-external-store|@tanstack)\/|web\/src\/(api|app\/(Failure|media|preferences|remembered|renew|router|search|wording)|words\/(index|en|es|language)|\w+\/search)\b/,
+    test: /node_modules\/(react|react-dom|scheduler|use-sync-external-store|@tanstack)\/|web\/src\/(api|browser|app\/router|ui\/(Failure|media)|text\/(index|en|es|language|wording)|shared\/advice\/verbs|(\w+\/)+search)\b/,
   },
   {
     name: 'desk',
-    test: /node_modules\/d3-|web\/src\/(draw|week\/(?!FirstSteps|OpenEvidence)\w+|app\/(DateControl|Gate|Navigation|Shell)|record\/(Toasts|queries|toast|useMayWrite)|words\/(first|pages))\b/,
+    test: /node_modules\/d3-|web\/src\/(ui\/(chart|DateControl|Toasts|toast)|desk\/week\/(?!FirstSteps|OpenEvidence)\w+|app\/(Gate|Navigation|Shell)|shared\/record\/(queries|useMayWrite)|text\/(first|pages))\b/,
   },
 ];
 

@@ -7,8 +7,8 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { ApiError } from './api/client.ts';
 import { sessionQuery } from './api/session.ts';
-import { renewWhenPartsAreMissing } from './app/renew.ts';
 import { routerOver } from './app/router.tsx';
+import { renewWhenPartsAreMissing } from './browser/renew.ts';
 import { language } from './text/language.ts';
 
 /** Asking again would be answered alike. */

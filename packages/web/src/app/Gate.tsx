@@ -3,12 +3,12 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { lazyRouteComponent, Outlet, useLocation } from '@tanstack/react-router';
 import { type ReactNode, Suspense, useEffect, useState } from 'react';
 import { type Session, sessionQuery } from '../api/session.ts';
-import { desk, useDesk } from '../desk/record/desk.ts';
+import { desk, useDesk } from '../shared/record/desk.ts';
 
 // Most visits are of people who are signed in.
-const FirstPersonPage = lazyRouteComponent(() => import('../desk/people/FirstPersonPage.tsx'), 'FirstPersonPage');
-const SignInAgain = lazyRouteComponent(() => import('../desk/people/SignInAgain.tsx'), 'SignInAgain');
-const SignInPage = lazyRouteComponent(() => import('../desk/people/SignInPage.tsx'), 'SignInPage');
+const FirstPersonPage = lazyRouteComponent(() => import('../door/FirstPersonPage.tsx'), 'FirstPersonPage');
+const SignInAgain = lazyRouteComponent(() => import('../door/SignInAgain.tsx'), 'SignInAgain');
+const SignInPage = lazyRouteComponent(() => import('../door/SignInPage.tsx'), 'SignInPage');
 
 /** Open to people who have not signed in. */
 const OPEN = /^\/(sign-in|first|join\/.*)$/;

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { sessionQuery } from '../api/session.ts';
 import { openQuestionsQuery } from '../desk/questions/queries.ts';
-import { conflictsQuery } from '../desk/record/queries.ts';
+import { conflictsQuery } from '../shared/record/queries.ts';
 import { pagesWords as w } from '../text/pages.ts';
 
 const PAGES = [

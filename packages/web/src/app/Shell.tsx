@@ -2,11 +2,11 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { programQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
-import { Toasts } from '../desk/record/Toasts.tsx';
+import { useTheme } from '../browser/preferences.ts';
 import { words } from '../text/index.ts';
+import { Toasts } from '../ui/Toasts.tsx';
 import { Gate } from './Gate.tsx';
 import { Navigation } from './Navigation.tsx';
-import { useTheme } from './preferences.ts';
 
 export function Shell() {
   const { data: session, isError } = useQuery(sessionQuery);

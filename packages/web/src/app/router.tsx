@@ -10,15 +10,16 @@ import {
 import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
+import { daySearch, parseSearch, stringifySearch } from '../browser/address.ts';
 import { mapSearch } from '../desk/map/search.ts';
 import { learnSearch } from '../desk/review/search.ts';
 import { planSearch } from '../desk/scouting/search.ts';
 import { seasonSearch } from '../desk/season/search.ts';
 import { stationsSearch } from '../desk/traps/search.ts';
+import { weekSearch } from '../desk/week/search.ts';
 import { roundSearch } from '../phone/round/search.ts';
 import { scoutSearch } from '../phone/scout/search.ts';
-import { Failure } from './Failure.tsx';
-import { daySearch, parseSearch, stringifySearch, weekSearch } from './search.ts';
+import { Failure } from '../ui/Failure.tsx';
 
 const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
 const Shell = lazyRouteComponent(() => import('./Shell.tsx'), 'Shell');
@@ -90,7 +91,7 @@ const questions = createRoute({
 const conflicts = createRoute({
   getParentRoute,
   path: '/conflicts',
-  component: lazyRouteComponent(() => import('../desk/history/ConflictsPage.tsx'), 'ConflictsPage'),
+  component: lazyRouteComponent(() => import('../desk/conflicts/ConflictsPage.tsx'), 'ConflictsPage'),
 });
 const round = createRoute({
   getParentRoute,
@@ -140,17 +141,17 @@ const settings = createRoute({
 const signIn = createRoute({
   getParentRoute,
   path: '/sign-in',
-  component: lazyRouteComponent(() => import('../desk/people/SignInPage.tsx'), 'SignInPage'),
+  component: lazyRouteComponent(() => import('../door/SignInPage.tsx'), 'SignInPage'),
 });
 const first = createRoute({
   getParentRoute,
   path: '/first',
-  component: lazyRouteComponent(() => import('../desk/people/FirstPersonPage.tsx'), 'FirstPersonPage'),
+  component: lazyRouteComponent(() => import('../door/FirstPersonPage.tsx'), 'FirstPersonPage'),
 });
 const join = createRoute({
   getParentRoute,
   path: '/join/$token',
-  component: lazyRouteComponent(() => import('../desk/people/JoinPage.tsx'), 'JoinPage'),
+  component: lazyRouteComponent(() => import('../door/JoinPage.tsx'), 'JoinPage'),
 });
 
 /** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */

@@ -1,6 +1,6 @@
 import { addDays, type Day, day, formatDay, type IsoDay } from '@duskwatch/core';
-import { wordingIn } from '../app/wording.ts';
 import { dayOrder, language, locale } from '../text/language.ts';
+import { wordingIn } from '../text/wording.ts';
 
 const formatter = (options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
 const SHORT = formatter({ weekday: 'short', day: 'numeric', month: 'short' });

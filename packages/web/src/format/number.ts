@@ -1,6 +1,7 @@
 /** Figures come from the core, so that a cell, a chart and a sentence never round one number in two ways. */
-import { wordingIn } from '../app/wording.ts';
+
 import { locale } from '../text/language.ts';
+import { wordingIn } from '../text/wording.ts';
 
 const WHOLE = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
 // Figures hold no temperature: any unit says them alike.

@@ -3,7 +3,7 @@
  * choosing another loads the page anew.
  */
 import { type DayOrder, LANGUAGES, type Language } from '@duskwatch/core';
-import { remembered } from '../app/remembered.ts';
+import { remembered } from '../browser/remembered.ts';
 
 const wished = (): readonly string[] => globalThis.navigator?.languages ?? [];
 

@@ -1,10 +1,10 @@
 import type { ForecastView, HeatStrip as Heat, TemperatureUnit } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
 import { daySpan, dayText, shortDate } from '../../format/day.ts';
 import { heatText } from '../../format/temperature.ts';
+import { spanOf } from '../../shared/flights/say.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
-import { spanOf } from '../flights/say.ts';
+import { useWording } from '../../text/wording.ts';
 import { numbered } from './HeatStrip.tsx';
 
 function when(event: Heat['events'][number]): string {

@@ -1,11 +1,11 @@
 import type { InsectFlights, SeasonFlights, TemperatureUnit } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
 import { countText, intervalText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
+import { agreementText, countText as flightCountText, flightText, flownText, momentText } from '../../shared/flights/say.ts';
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
-import { agreementText, countText as flightCountText, flightText, flownText, momentText } from '../flights/say.ts';
-import { Folded } from './Folded.tsx';
+import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
 
 /** How far each flight in the catch has come, how sure that is, and whether it comes when the model says. */
 export function FlightsPanel({ insect, of, unit }: { insect: InsectFlights; of: string; unit: TemperatureUnit }) {

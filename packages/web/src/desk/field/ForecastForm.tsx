@@ -2,11 +2,11 @@ import { celsius, type IsoDay, parseDay, type RecordOf, type TemperatureUnit, we
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { shiftDay, shortDay } from '../../format/day.ts';
+import { recordsQuery } from '../../shared/record/queries.ts';
+import { useSay } from '../../shared/record/say.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { recordWords } from '../../text/record.ts';
-import { Panel } from '../record/Panel.tsx';
-import { recordsQuery } from '../record/queries.ts';
-import { useSay } from '../record/say.ts';
+import { Panel } from '../../ui/Panel.tsx';
 
 const w = flightsWords.forecast;
 const DAYS = 7;

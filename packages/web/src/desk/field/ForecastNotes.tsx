@@ -2,7 +2,7 @@ import { FORECAST_SKILL, type ForecastView } from '@duskwatch/core';
 import { dayText } from '../../format/day.ts';
 import { countText, percentText } from '../../format/number.ts';
 import { flightsWords } from '../../text/flights.ts';
-import { Folded } from './Folded.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 
 const w = flightsWords.forecast;
 const { figures, series, from, to, source } = FORECAST_SKILL;

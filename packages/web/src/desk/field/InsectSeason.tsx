@@ -1,9 +1,9 @@
 import { Link } from '@tanstack/react-router';
-import { useWording } from '../../app/wording.ts';
 import { daySpan } from '../../format/day.ts';
+import { EvidencePanel } from '../../shared/advice/EvidencePanel.tsx';
 import { words } from '../../text/index.ts';
 import { localName } from '../../text/names.ts';
-import { EvidencePanel } from '../advice/EvidencePanel.tsx';
+import { useWording } from '../../text/wording.ts';
 import { FlightsPanel } from './FlightsPanel.tsx';
 import { SkillTable } from './ForecastNotes.tsx';
 import { LarvaePanel } from './LarvaePanel.tsx';

@@ -1,11 +1,11 @@
 import type { LarvaeView, StageDays } from '@duskwatch/core';
-import { Cited } from '../../app/Cited.tsx';
 import { daySpan, dayText, shortDay } from '../../format/day.ts';
 import { countText } from '../../format/number.ts';
+import { spanOf } from '../../shared/flights/say.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
-import { spanOf } from '../flights/say.ts';
-import { Folded } from './Folded.tsx';
+import { Cited } from '../../ui/Cited.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 
 const w = flightsWords.larvae;
 

@@ -1,9 +1,9 @@
 import { ASSUMPTIONS } from '@duskwatch/core';
 import { type ReactNode, useId } from 'react';
-import { useWide } from '../../app/media.ts';
 import { percentText } from '../../format/number.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
+import { useWide } from '../../ui/media.ts';
 import { CheckMark, Hatch, LureMark, SampleMark } from './marks.tsx';
 
 /** What each mark of the charts stands for. */

@@ -1,9 +1,9 @@
 import { day, type FieldInsectView, type SeasonFlights } from '@duskwatch/core';
 import { scaleLinear } from 'd3-scale';
 import { useId } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { rateText } from '../../format/number.ts';
 import { words } from '../../text/index.ts';
+import { useWording } from '../../text/wording.ts';
 import { bandPath, stepPath, stepVertices } from '../../ui/chart/steps.ts';
 import { EarlierLines } from './EarlierLines.tsx';
 import { FlightCurves } from './FlightCurves.tsx';

@@ -1,11 +1,11 @@
 import type { FieldInsectView, FieldView, InsectFlights, TemperatureUnit, TrapDesign } from '@duskwatch/core';
 import type { KeyboardEvent, PointerEvent } from 'react';
-import { Cited } from '../../app/Cited.tsx';
-import { useWording } from '../../app/wording.ts';
 import { dayText, isoOf } from '../../format/day.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
 import { localName } from '../../text/names.ts';
+import { useWording } from '../../text/wording.ts';
+import { Cited } from '../../ui/Cited.tsx';
 import { frame as makeFrame } from '../../ui/chart/frame.ts';
 import { useWidth } from '../../ui/chart/useWidth.ts';
 import { EventList } from './EventList.tsx';

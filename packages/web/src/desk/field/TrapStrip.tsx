@@ -1,5 +1,5 @@
 import { addDays, day, type FieldInsectView } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
+import { useWording } from '../../text/wording.ts';
 import { CheckMark, LureMark } from './marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 

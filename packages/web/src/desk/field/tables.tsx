@@ -1,14 +1,14 @@
 /** The numbers behind each chart, for whoever reads tables better than lines. */
 import { degreeDaysFrom, type FieldInsectView, type HeatStrip } from '@duskwatch/core';
-import { useTemperatureUnit } from '../../app/preferences.ts';
-import { useWording } from '../../app/wording.ts';
+import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { shortDate, shortDay } from '../../format/day.ts';
 import { countText, intervalText, rateText } from '../../format/number.ts';
+import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
 import { historyWords } from '../../text/history.ts';
 import { words } from '../../text/index.ts';
 import { localName, sampleKind } from '../../text/names.ts';
-import { HistoryButton } from '../history/HistoryButton.tsx';
-import { Folded } from './Folded.tsx';
+import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
 
 const newestFirst = <T,>(values: readonly T[]) => [...values].reverse();
 

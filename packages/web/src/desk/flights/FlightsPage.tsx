@@ -2,14 +2,14 @@ import { type FlightRow, insectById } from '@duskwatch/core';
 import { useInfiniteQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useEffect, useState } from 'react';
-import { DateControl } from '../../app/DateControl.tsx';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle } from '../../app/media.ts';
 import { countText, percentText } from '../../format/number.ts';
+import { flightsQuery } from '../../shared/flights/queries.ts';
+import { momentText } from '../../shared/flights/say.ts';
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
-import { flightsQuery } from './queries.ts';
-import { momentText } from './say.ts';
+import { DateControl } from '../../ui/DateControl.tsx';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle } from '../../ui/media.ts';
 
 const route = getRouteApi('/flights');
 

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
-import { useWording } from '../../app/wording.ts';
+import { dueText, lureText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
-import { dueText, lureText, rateOf, visitText } from '../traps/words.ts';
+import { useWording } from '../../text/wording.ts';
 import type { StationMark } from './marks.ts';
 
 /** The traps of the station that was pointed at. */

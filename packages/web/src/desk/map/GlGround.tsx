@@ -2,11 +2,11 @@ import type { Map as GlMap } from 'maplibre-gl';
 import maplibre from 'maplibre-gl/dist/maplibre-gl-csp.js';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-csp-worker.js?url';
 import { useEffect, useRef, useState } from 'react';
+import type { Place } from '../../shared/places/projection.ts';
 import { mapWords as w } from '../../text/map.ts';
 import { useBaseMap } from './base-map.ts';
 import { Controls } from './Controls.tsx';
 import type { GroundProps } from './ground.ts';
-import type { Place } from './projection.ts';
 import { BaseMapError, groundOf } from './style.ts';
 
 maplibre.setWorkerUrl(workerUrl);

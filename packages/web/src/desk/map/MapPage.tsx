@@ -1,13 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
-import { DateControl } from '../../app/DateControl.tsx';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle } from '../../app/media.ts';
+import { useAround } from '../../shared/record/useAround.ts';
+import { stationsQuery } from '../../shared/traps/queries.ts';
 import { mapWords as w } from '../../text/map.ts';
 import { localName } from '../../text/names.ts';
-import { useAround } from '../record/useAround.ts';
-import { stationsQuery } from '../traps/queries.ts';
+import { DateControl } from '../../ui/DateControl.tsx';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle } from '../../ui/media.ts';
 import { BaseMapForm } from './BaseMapForm.tsx';
 import { ChosenStation } from './ChosenStation.tsx';
 import { Key } from './Key.tsx';

@@ -1,10 +1,10 @@
 /** What stands on the ground: fields, stations sized by rate, rings where something is due. */
 import type { FieldRecord } from '@duskwatch/core';
-import { useLengthUnit } from '../../app/preferences.ts';
+import { useLengthUnit } from '../../browser/preferences.ts';
+import { graticuleStep } from '../../shared/places/projection.ts';
 import { mapWords as w } from '../../text/map.ts';
 import type { GroundNow } from './ground.ts';
 import { radiusOf, type StationMark } from './marks.ts';
-import { graticuleStep } from './projection.ts';
 import { scaleBarIn } from './scale-bar.ts';
 
 /** Nearer than this, names have room. */

@@ -1,8 +1,8 @@
 import { Link } from '@tanstack/react-router';
 import { rateText } from '../../format/number.ts';
+import { degreesText, dueText } from '../../shared/traps/words.ts';
 import { mapWords as w } from '../../text/map.ts';
 import { localName } from '../../text/names.ts';
-import { degreesText, dueText } from '../traps/words.ts';
 import type { StationMark } from './marks.ts';
 
 /** The same stations for keys and readers, the highest rate first. */

@@ -1,8 +1,8 @@
 import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
+import { placeOn, planOf } from '../../shared/places/projection.ts';
 import { useWidth } from '../../ui/chart/useWidth.ts';
 import { Controls } from './Controls.tsx';
 import type { GroundProps } from './ground.ts';
-import { placeOn, planOf } from './projection.ts';
 
 const MARGIN = 56;
 const STEP = 60;

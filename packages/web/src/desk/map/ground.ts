@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Place } from './projection.ts';
+import type { Place } from '../../shared/places/projection.ts';
 
 /** The ground as it now lies under the marks. */
 export interface GroundNow {

@@ -1,9 +1,9 @@
 import { distanceKm, type StationPlace, type StationsView, type StationTrap } from '@duskwatch/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { graticuleStep, mercator, placeOn, planOf, scaleBar } from '../../shared/places/projection.ts';
 import { addressKind } from './base-map.ts';
 import { marksOf, radiusOf } from './marks.ts';
-import { graticuleStep, mercator, placeOn, planOf, scaleBar } from './projection.ts';
 
 const trapOf = (trapId: string, over: Partial<StationTrap> = {}): StationTrap => ({
   trapId,

@@ -1,6 +1,6 @@
 /** The stations of one insect, or of all, as marks on a ground. */
 import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
-import { isDue } from '../traps/rows.ts';
+import { isDue } from '../../shared/traps/due.ts';
 
 export interface StationMark {
   readonly key: string;

@@ -1,5 +1,5 @@
 import { fromKilometres, fromMetres, type LengthUnit } from '@duskwatch/core';
-import { scaleBar } from './projection.ts';
+import { scaleBar } from '../../shared/places/projection.ts';
 
 /** A round length in the reader's unit, of at most so many pixels: `500 m`, `2 km`, `1000 ft`, `5 mi`. */
 export function scaleBarIn(unit: LengthUnit, metresPerPixel: number, atMostPixels: number): { text: string; pixels: number } {

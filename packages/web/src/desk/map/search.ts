@@ -1,4 +1,4 @@
-import { type DaySearch, daySearch } from '../../app/search.ts';
+import { type DaySearch, daySearch } from '../../browser/address.ts';
 
 /** What the address of the map says: the day and the insect. */
 export interface MapSearch extends DaySearch {

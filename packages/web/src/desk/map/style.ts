@@ -2,8 +2,8 @@
 import type { StyleSpecification } from 'maplibre-gl';
 import maplibre from 'maplibre-gl/dist/maplibre-gl-csp.js';
 import { FileSource, PMTiles, Protocol, TileType } from 'pmtiles';
+import { mercator, type Place } from '../../shared/places/projection.ts';
 import { addressKind, type BaseMap } from './base-map.ts';
-import { mercator, type Place } from './projection.ts';
 
 const protocol = new Protocol();
 maplibre.addProtocol('pmtiles', protocol.tile);

@@ -1,10 +1,10 @@
 import { ROLES, type Role } from '@duskwatch/core';
 import { useEffect, useRef, useState } from 'react';
+import { copyText } from '../../browser/clipboard.ts';
 import { dayText } from '../../format/day.ts';
+import { localDay } from '../../format/local-day.ts';
 import { peopleWords } from '../../text/people.ts';
-import { copyText } from '../week/copy.ts';
 import { FarmChoice } from './FarmChoice.tsx';
-import { localDay } from './local-day.ts';
 import type { MadeInvitation } from './queries.ts';
 import { useInvite } from './useChange.ts';
 

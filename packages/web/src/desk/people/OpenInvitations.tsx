@@ -1,9 +1,9 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { ApiError, send } from '../../api/client.ts';
 import { dayText } from '../../format/day.ts';
+import { localDay } from '../../format/local-day.ts';
 import { peopleWords } from '../../text/people.ts';
-import { toast } from '../record/toast.ts';
-import { localDay } from './local-day.ts';
+import { toast } from '../../ui/toast.ts';
 import { type Invitation, invitationsQuery, peopleQuery } from './queries.ts';
 
 /** Links that still work, each with a way to end it. */

@@ -1,7 +1,7 @@
 import { ROLES } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
+import { instantText } from '../../format/instant.ts';
 import { peopleWords } from '../../text/people.ts';
-import { instantText } from '../history/when.ts';
 import { type LogEntry, logQuery } from './queries.ts';
 
 /** Who did what about people, newest first. */

@@ -21,14 +21,6 @@ export interface MadeInvitation {
   readonly expiresAt: string;
 }
 
-export interface InvitedTo {
-  readonly program: string;
-  readonly role: Role;
-  readonly farms: readonly string[];
-  readonly name: string | null;
-  readonly expiresAt: string;
-}
-
 export interface LogEntry {
   readonly at: string;
   readonly actor: string;
@@ -51,10 +43,3 @@ export const invitationsQuery = queryOptions({
   queryKey: ['invitations'],
   queryFn: ({ signal }) => getJson<readonly Invitation[]>('/api/invitations', signal),
 });
-
-export const invitationQuery = (token: string) =>
-  queryOptions({
-    queryKey: ['invitation', token],
-    queryFn: ({ signal }) => getJson<InvitedTo>(`/api/invitations/by-token/${encodeURIComponent(token)}`, signal),
-    retry: false,
-  });

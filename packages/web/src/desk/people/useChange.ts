@@ -1,9 +1,9 @@
 import type { Person, Role } from '@duskwatch/core';
 import { useQueryClient } from '@tanstack/react-query';
 import { ApiError, send } from '../../api/client.ts';
+import { serverFaults } from '../../shared/faults.ts';
 import { peopleWords } from '../../text/people.ts';
-import { toast } from '../record/toast.ts';
-import { serverFaults } from './faults.ts';
+import { toast } from '../../ui/toast.ts';
 import { invitationsQuery, type MadeInvitation, peopleQuery } from './queries.ts';
 
 export type Change = Partial<Pick<Person, 'role' | 'farms' | 'disabled'>>;

@@ -4,12 +4,12 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { dayTextFrom } from '../../format/day.ts';
 import { countText, rateText } from '../../format/number.ts';
+import { Editor } from '../../shared/record/Editor.tsx';
+import { recordsQuery } from '../../shared/record/queries.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { questionsWords as w } from '../../text/questions.ts';
 import { recordWords } from '../../text/record.ts';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
-import { recordsQuery } from '../record/queries.ts';
-import { useMayWrite } from '../record/useMayWrite.ts';
+import { Panel } from '../../ui/Panel.tsx';
 
 /** The checks a question is about; each opens in its own form, as it is corrected anywhere. */
 export function EvidenceTable({ question, on }: { question: RecordQuestion; on: IsoDay }) {

@@ -1,11 +1,11 @@
 import { type AnswerRecord, type AskedQuestion, type IsoDay, sayQuestion } from '@duskwatch/core';
 import { useId } from 'react';
 import { dayText, dayTextFrom } from '../../format/day.ts';
+import type { Said } from '../../shared/record/queries.ts';
+import { useSay } from '../../shared/record/say.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { language } from '../../text/language.ts';
 import { questionsWords as w } from '../../text/questions.ts';
-import type { Said } from '../record/queries.ts';
-import { useSay } from '../record/say.ts';
-import { useMayWrite } from '../record/useMayWrite.ts';
 import { EvidenceTable } from './EvidenceTable.tsx';
 
 type Kept = Said<'answers'> & { readonly value: AnswerRecord };

@@ -1,11 +1,11 @@
 import type { QuestionsView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
-import { DateControl } from '../../app/DateControl.tsx';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle } from '../../app/media.ts';
+import { recordsQuery } from '../../shared/record/queries.ts';
 import { questionsWords as w } from '../../text/questions.ts';
-import { recordsQuery } from '../record/queries.ts';
+import { DateControl } from '../../ui/DateControl.tsx';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle } from '../../ui/media.ts';
 import { Question } from './Question.tsx';
 import { questionsQuery } from './queries.ts';
 

@@ -2,13 +2,13 @@ import type { InfestationLesson, IsoDay } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { sessionQuery } from '../../api/session.ts';
-import { useWording } from '../../app/wording.ts';
 import { longDay } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
+import { useSay } from '../../shared/record/say.ts';
 import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, sampleKind } from '../../text/names.ts';
-import { Panel } from '../record/Panel.tsx';
-import { useSay } from '../record/say.ts';
+import { useWording } from '../../text/wording.ts';
+import { Panel } from '../../ui/Panel.tsx';
 import { type KnownInfestation, ownRule } from './own-rule.ts';
 
 const w = learnWords.crop;

@@ -1,11 +1,11 @@
 import type { IsoDay, SideBySideLesson, TrapDesign } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
-import { Failure } from '../../app/Failure.tsx';
-import { useWording } from '../../app/wording.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
 import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
-import { Folded } from '../field/Folded.tsx';
+import { useWording } from '../../text/wording.ts';
+import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { learnQuery } from './queries.ts';
 import { type DrawnRatio, RatioPlot } from './RatioPlot.tsx';
 import { NotYet, Working } from './Working.tsx';

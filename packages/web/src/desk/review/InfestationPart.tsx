@@ -1,12 +1,12 @@
 import type { InfestationLesson, IsoDay } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
-import { Failure } from '../../app/Failure.tsx';
-import { useWording } from '../../app/wording.ts';
 import { dayTextFrom } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
 import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, sampleKind } from '../../text/names.ts';
-import { Folded } from '../field/Folded.tsx';
+import { useWording } from '../../text/wording.ts';
+import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
 import { learnQuery } from './queries.ts';
 import { Suggestion } from './Suggestion.tsx';

@@ -1,10 +1,10 @@
 import type { IsoDay, LureLesson } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
-import { Failure } from '../../app/Failure.tsx';
 import { countText, percentText, rateText } from '../../format/number.ts';
 import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
-import { Folded } from '../field/Folded.tsx';
+import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
 import { learnQuery } from './queries.ts';
 import { NotYet, Working } from './Working.tsx';

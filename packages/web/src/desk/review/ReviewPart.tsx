@@ -1,8 +1,8 @@
 import type { ReviewPart as Reviewed, ReviewView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
-import { Failure } from '../../app/Failure.tsx';
 import { longDay } from '../../format/day.ts';
 import { learnWords } from '../../text/learn.ts';
+import { Failure } from '../../ui/Failure.tsx';
 import { reviewQuery } from './queries.ts';
 import { ReviewCost } from './ReviewCost.tsx';
 import { Calls, Missed, Timing } from './ReviewTables.tsx';

@@ -1,11 +1,11 @@
 import type { CallRow, IsoDay, ReviewPart, ReviewView, TimingRow } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { daySpan, shortDate } from '../../format/day.ts';
 import { countText, intervalText, rateText } from '../../format/number.ts';
 import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
+import { useWording } from '../../text/wording.ts';
 
 const w = learnWords.review;
 

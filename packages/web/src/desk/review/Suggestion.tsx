@@ -3,9 +3,9 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { dayText, dayTextFrom } from '../../format/day.ts';
 import { percentText, rateText } from '../../format/number.ts';
+import { recordsQuery } from '../../shared/record/queries.ts';
+import { useSay } from '../../shared/record/say.ts';
 import { learnWords } from '../../text/learn.ts';
-import { recordsQuery } from '../record/queries.ts';
-import { useSay } from '../record/say.ts';
 import { AcceptPanel } from './AcceptPanel.tsx';
 import { isLearned, type KnownInfestation, suggestionKey } from './own-rule.ts';
 

@@ -1,6 +1,6 @@
 import { day, degreeDaysFrom, type YearLine, type YearsView } from '@duskwatch/core';
 import { scaleLinear } from 'd3-scale';
-import { useTemperatureUnit } from '../../app/preferences.ts';
+import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { shortDate } from '../../format/day.ts';
 import { countText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';

@@ -1,4 +1,4 @@
-import { type DaySearch, daySearch } from '../../app/search.ts';
+import { type DaySearch, daySearch } from '../../browser/address.ts';
 
 export const PARTS = ['review', 'years', 'designs', 'lures', 'infestation'] as const;
 export type Part = (typeof PARTS)[number];

@@ -1,6 +1,6 @@
 import type { PlannedRound, RoundScout, StationToVisit } from '@duskwatch/core';
+import { type Place, planOf } from '../../shared/places/projection.ts';
 import { roundsWords as w } from '../../text/rounds.ts';
-import { type Place, planOf } from '../map/projection.ts';
 
 const SIZE = { width: 420, height: 260, margin: 26 };
 

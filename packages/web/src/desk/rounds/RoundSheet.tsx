@@ -1,12 +1,12 @@
 import { longerThanShortest, type PlannedRound, type RoundScout, type StationToVisit } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { useLengthUnit } from '../../app/preferences.ts';
+import { copyText } from '../../browser/clipboard.ts';
+import { useLengthUnit } from '../../browser/preferences.ts';
 import { dayText } from '../../format/day.ts';
 import { distanceText } from '../../format/length.ts';
 import { countText, percentText } from '../../format/number.ts';
 import { roundsWords as w } from '../../text/rounds.ts';
-import { copyText } from '../week/copy.ts';
 import { Drawing } from './Drawing.tsx';
 import { clockText } from './setup.ts';
 

@@ -2,14 +2,14 @@ import { catalogue, type PlanOptions, planCurves, planFor, type ScoutingPlan } f
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useMemo } from 'react';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle } from '../../app/media.ts';
-import { useWording } from '../../app/wording.ts';
 import { dayText } from '../../format/day.ts';
 import { language } from '../../text/language.ts';
 import { cropText, insectName, localName, stageName } from '../../text/names.ts';
 import { planWords, scoutWords } from '../../text/scout.ts';
 import { scoutingWords } from '../../text/scouting.ts';
+import { useWording } from '../../text/wording.ts';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle } from '../../ui/media.ts';
 import { Effect } from './Effect.tsx';
 import { LimitsForm } from './LimitsForm.tsx';
 import { PlanCharts } from './PlanCharts.tsx';

@@ -1,7 +1,7 @@
 import type { ScoutingPlan } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
 import { localName } from '../../text/names.ts';
 import { scoutingWords } from '../../text/scouting.ts';
+import { useWording } from '../../text/wording.ts';
 import { fineNumber } from './figures.ts';
 
 /** The figures that neither the rule nor the reader gave. */

@@ -2,15 +2,15 @@ import type { ScoutingField, ScoutingPair, ScoutingView } from '@duskwatch/core'
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { DateControl } from '../../app/DateControl.tsx';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle } from '../../app/media.ts';
-import { useWording } from '../../app/wording.ts';
 import { shortDay } from '../../format/day.ts';
 import { language } from '../../text/language.ts';
 import { cropText, insectName, stageName } from '../../text/names.ts';
 import { planWords } from '../../text/scout.ts';
 import { scoutingWords as w } from '../../text/scouting.ts';
+import { useWording } from '../../text/wording.ts';
+import { DateControl } from '../../ui/DateControl.tsx';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle } from '../../ui/media.ts';
 import { scoutingQuery } from './queries.ts';
 import { sheetsAddress } from './search.ts';
 

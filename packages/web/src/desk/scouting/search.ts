@@ -1,6 +1,6 @@
 /** What the addresses of the scouting pages say: a plan with its limits and risks can be sent to somebody. */
 import type { PlanOptions } from '@duskwatch/core';
-import { type DaySearch, daySearch } from '../../app/search.ts';
+import { type DaySearch, daySearch } from '../../browser/address.ts';
 
 export const LIMITS = ['m0', 'm1', 'alpha', 'beta', 'k'] as const satisfies readonly (keyof PlanOptions)[];
 export type Limit = (typeof LIMITS)[number];

@@ -1,11 +1,11 @@
 import type { SeasonRecord, SeasonView } from '@duskwatch/core';
 import { useState } from 'react';
+import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
+import { Editor } from '../../shared/record/Editor.tsx';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
-import { HistoryButton } from '../history/HistoryButton.tsx';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
-import { useMayWrite } from '../record/useMayWrite.ts';
+import { Panel } from '../../ui/Panel.tsx';
 import { useHeld } from './useDecide.ts';
 
 /** Opens what the plan is made for: insects, crops, fields, check days, risks and limits. */

@@ -1,8 +1,8 @@
 import type { SeasonView } from '@duskwatch/core';
-import { Cited } from '../../app/Cited.tsx';
 import { rateText } from '../../format/number.ts';
 import { localName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
+import { Cited } from '../../ui/Cited.tsx';
 import { Scroll } from './Scroll.tsx';
 
 /** Every figure that nobody has published and the plan cannot do without. */

@@ -1,10 +1,10 @@
 import type { BudgetRow, SeasonBudgetView, SeasonView, Total } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
 import { moneyText } from '../../format/money.ts';
 import { countText } from '../../format/number.ts';
 import { insectName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
+import { useWording } from '../../text/wording.ts';
 import { Assumptions } from './Assumptions.tsx';
 import { Exports } from './Exports.tsx';
 import { Prices } from './Prices.tsx';

@@ -1,9 +1,9 @@
 import { type PlanRecord, type SeasonLineView, type SeasonView, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
 import { useId } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { shortDate } from '../../format/day.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { seasonWords } from '../../text/season.ts';
-import { useMayWrite } from '../record/useMayWrite.ts';
+import { useWording } from '../../text/wording.ts';
 import { useHeld, useWrite } from './useDecide.ts';
 
 export const nothingDecided = (season: number, insect: string, area: string): PlanRecord => ({

@@ -1,6 +1,6 @@
 import { useState } from 'react';
+import { copyText } from '../../browser/clipboard.ts';
 import { seasonWords as w } from '../../text/season.ts';
-import { copyText } from '../week/copy.ts';
 
 export type Cell = string | number | null;
 

@@ -1,5 +1,5 @@
 import { day, modelsFor, openingEvent, type SeasonLineView } from '@duskwatch/core';
-import { useTemperatureUnit } from '../../app/preferences.ts';
+import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { dayTextFrom, shiftDay, shortDate } from '../../format/day.ts';
 import { heatText } from '../../format/temperature.ts';
 import { insectName } from '../../text/names.ts';

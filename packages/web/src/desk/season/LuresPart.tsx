@@ -1,9 +1,9 @@
 import type { SeasonView } from '@duskwatch/core';
 import { monthText, shortDate } from '../../format/day.ts';
 import { moneyText } from '../../format/money.ts';
+import { Practices } from '../../shared/record/Practices.tsx';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
-import { Practices } from '../record/Practices.tsx';
 import { DueLures } from './DueLures.tsx';
 import { Exports } from './Exports.tsx';
 import { Scroll } from './Scroll.tsx';

@@ -1,10 +1,10 @@
 import type { SeasonView, TrapNumbers } from '@duskwatch/core';
 import { useState } from 'react';
-import { Cited } from '../../app/Cited.tsx';
-import { useWording } from '../../app/wording.ts';
 import { percentText, rateText } from '../../format/number.ts';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
+import { useWording } from '../../text/wording.ts';
+import { Cited } from '../../ui/Cited.tsx';
 import { Exports } from './Exports.tsx';
 import { NumbersPicture } from './NumbersPicture.tsx';
 import { Scroll } from './Scroll.tsx';

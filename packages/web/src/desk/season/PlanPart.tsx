@@ -1,8 +1,8 @@
 import type { SeasonView } from '@duskwatch/core';
+import { Practices } from '../../shared/record/Practices.tsx';
 import { cropName, insectName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
-import { Practices } from '../record/Practices.tsx';
 import { Asks } from './Asks.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { Exports } from './Exports.tsx';

@@ -1,7 +1,7 @@
 import { type CostKind, designFacts, type PricedItem, type SeasonBudgetView, type TrapDesign } from '@duskwatch/core';
 import { moneyText } from '../../format/money.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { seasonWords } from '../../text/season.ts';
-import { useMayWrite } from '../record/useMayWrite.ts';
 import { useThing } from './said-money.ts';
 import { useHeld, useWrite } from './useDecide.ts';
 

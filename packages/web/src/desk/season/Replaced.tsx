@@ -1,10 +1,10 @@
 import type { SeasonBudgetView } from '@duskwatch/core';
 import { useState } from 'react';
 import { moneyText } from '../../format/money.ts';
+import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
+import { Editor } from '../../shared/record/Editor.tsx';
 import { seasonWords } from '../../text/season.ts';
-import { HistoryButton } from '../history/HistoryButton.tsx';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
+import { Panel } from '../../ui/Panel.tsx';
 import { totalText } from './said-money.ts';
 import { useHeld } from './useDecide.ts';
 

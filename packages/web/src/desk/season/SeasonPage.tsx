@@ -1,10 +1,10 @@
 import type { SeasonView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle } from '../../app/media.ts';
 import { dayTextFrom, shiftDay } from '../../format/day.ts';
 import { seasonWords as w } from '../../text/season.ts';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle } from '../../ui/media.ts';
 import { BudgetPart } from './BudgetPart.tsx';
 import { EmptySeason } from './EmptySeason.tsx';
 import { LuresPart } from './LuresPart.tsx';

@@ -1,13 +1,13 @@
 import type { SeasonView, StockRecord } from '@duskwatch/core';
 import { useState } from 'react';
 import { shortDate } from '../../format/day.ts';
+import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
+import { Editor } from '../../shared/record/Editor.tsx';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { insectName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
-import { HistoryButton } from '../history/HistoryButton.tsx';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
-import { useMayWrite } from '../record/useMayWrite.ts';
+import { Panel } from '../../ui/Panel.tsx';
 import { Scroll } from './Scroll.tsx';
 import { useHeld } from './useDecide.ts';
 

@@ -1,12 +1,12 @@
 import type { EffectOnAdvice, PlanDeviation, SeasonTruthLine, SeasonTruthView, SeasonView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { Failure } from '../../app/Failure.tsx';
-import { useWording } from '../../app/wording.ts';
 import { dayText } from '../../format/day.ts';
 import { percentText } from '../../format/number.ts';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
+import { useWording } from '../../text/wording.ts';
+import { Failure } from '../../ui/Failure.tsx';
 import { Exports } from './Exports.tsx';
 import { seasonTruthQuery } from './queries.ts';
 

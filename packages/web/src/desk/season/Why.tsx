@@ -1,8 +1,8 @@
 import { modelById, SEASON_ASSUMPTIONS, type SeasonLineView, type SeasonView } from '@duskwatch/core';
-import { Cited } from '../../app/Cited.tsx';
 import { dayTextFrom } from '../../format/day.ts';
 import { rateText } from '../../format/number.ts';
 import { seasonWords } from '../../text/season.ts';
+import { Cited } from '../../ui/Cited.tsx';
 import { areaName } from './names.ts';
 
 /** The reasons of an insect's lines, those alike said once, each with its source. */

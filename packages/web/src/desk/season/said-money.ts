@@ -1,9 +1,9 @@
 /** Sums, and what they are for, in words. */
 import type { CostKind, Total } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
 import { moneyText } from '../../format/money.ts';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
+import { useWording } from '../../text/wording.ts';
 
 /** `$1,200`, `$1,200 to $1,300`, or at least so much. */
 export function totalText({ low, high, atLeast }: Total, currency: string): string {

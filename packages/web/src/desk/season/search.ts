@@ -1,5 +1,5 @@
 import type { IsoDay } from '@duskwatch/core';
-import { daySearch } from '../../app/search.ts';
+import { daySearch } from '../../browser/address.ts';
 
 export const PARTS = ['plan', 'numbers', 'lures', 'budget', 'truth'] as const;
 export type Part = (typeof PARTS)[number];

@@ -1,12 +1,12 @@
 /** Records of planning, read and written in place. */
 import type { RecordKind, RecordOf } from '@duskwatch/core';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { keyOfValue, recordName } from '../../shared/record/naming.ts';
+import { recordsQuery, type Said } from '../../shared/record/queries.ts';
+import { useSay } from '../../shared/record/say.ts';
+import { useAround } from '../../shared/record/useAround.ts';
 import type { Base } from '../../sync/types.ts';
 import { recordWords } from '../../text/record.ts';
-import { keyOfValue, recordName } from '../record/naming.ts';
-import { recordsQuery, type Said } from '../record/queries.ts';
-import { useSay } from '../record/say.ts';
-import { useAround } from '../record/useAround.ts';
 
 export interface Held<K extends RecordKind> {
   readonly base: Base;

@@ -2,9 +2,9 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { getJson, send } from '../../api/client.ts';
 import { sessionQuery } from '../../api/session.ts';
+import { copyText } from '../../browser/clipboard.ts';
 import { longDay } from '../../format/day.ts';
 import { settingsWords } from '../../text/settings.ts';
-import { copyText } from '../week/copy.ts';
 import { NOT_YET, Setting } from './Setting.tsx';
 
 interface Feed {

@@ -2,12 +2,12 @@ import type { DayOrder, Language, LengthUnit, TemperatureUnit } from '@duskwatch
 import { useQuery } from '@tanstack/react-query';
 import { send } from '../../api/client.ts';
 import { sessionQuery } from '../../api/session.ts';
-import { useTitle } from '../../app/media.ts';
-import { type Theme, useLengthUnit, useTemperatureUnit, useTheme } from '../../app/preferences.ts';
+import { type Theme, useLengthUnit, useTemperatureUnit, useTheme } from '../../browser/preferences.ts';
 import { longDay } from '../../format/day.ts';
 import { chooseDayOrder, chooseLanguage, dayOrder, language } from '../../text/language.ts';
 import { settingsWords as w } from '../../text/settings.ts';
-import { LanguageChoice } from '../people/LanguageChoice.tsx';
+import { LanguageChoice } from '../../ui/LanguageChoice.tsx';
+import { useTitle } from '../../ui/media.ts';
 import { About } from './About.tsx';
 import { Calendar } from './Calendar.tsx';
 import { Setting } from './Setting.tsx';

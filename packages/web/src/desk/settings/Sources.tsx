@@ -1,7 +1,7 @@
 import { citation, describeSources, type SourceKind } from '@duskwatch/core';
-import { useWording } from '../../app/wording.ts';
 import { localName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
+import { useWording } from '../../text/wording.ts';
 
 /** Where every fact of the catalogue comes from. */
 export function Sources() {

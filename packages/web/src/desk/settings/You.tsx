@@ -1,8 +1,8 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../api/client.ts';
 import { sessionQuery } from '../../api/session.ts';
+import { useDesk } from '../../shared/record/desk.ts';
 import { peopleWords } from '../../text/people.ts';
-import { useDesk } from '../record/desk.ts';
 import { Setting } from './Setting.tsx';
 
 /** Who is signed in here, and the ways out. */

@@ -1,15 +1,15 @@
 import type { TrapRecord, TrapView } from '@duskwatch/core';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
+import { Aside } from '../../shared/record/Aside.tsx';
+import { controlsFor } from '../../shared/record/controls.ts';
+import type { Change } from '../../shared/record/desk.ts';
+import { draftOf } from '../../shared/record/draft.ts';
+import { RecordForm } from '../../shared/record/RecordForm.tsx';
+import { useSay } from '../../shared/record/say.ts';
+import { useAround } from '../../shared/record/useAround.ts';
 import type { Base } from '../../sync/types.ts';
 import { stationsWords as w } from '../../text/stations.ts';
-import { Aside } from '../record/Aside.tsx';
-import { controlsFor } from '../record/controls.ts';
-import type { Change } from '../record/desk.ts';
-import { draftOf } from '../record/draft.ts';
-import { RecordForm } from '../record/RecordForm.tsx';
-import { useSay } from '../record/say.ts';
-import { useAround } from '../record/useAround.ts';
 import { endedOn, lureAlong, nextTrapId } from './moving.ts';
 
 export interface HeldTrap {

@@ -1,6 +1,6 @@
+import { Editor } from '../../shared/record/Editor.tsx';
 import { recordWords } from '../../text/record.ts';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
+import { Panel } from '../../ui/Panel.tsx';
 
 export function NewField({ close }: { close: () => void }) {
   return (

@@ -1,7 +1,7 @@
 import type { StationsView } from '@duskwatch/core';
+import { Editor } from '../../shared/record/Editor.tsx';
 import { recordWords } from '../../text/record.ts';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
+import { Panel } from '../../ui/Panel.tsx';
 
 /** A trap, and with a new station's name a station. */
 export function NewTrap({ view, close }: { view: StationsView; close: () => void }) {

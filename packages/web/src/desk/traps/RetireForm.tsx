@@ -1,9 +1,9 @@
 import type { TrapView } from '@duskwatch/core';
+import { draftOf } from '../../shared/record/draft.ts';
+import { RecordForm } from '../../shared/record/RecordForm.tsx';
+import { useSay } from '../../shared/record/say.ts';
+import { useAround } from '../../shared/record/useAround.ts';
 import { stationsWords as w } from '../../text/stations.ts';
-import { draftOf } from '../record/draft.ts';
-import { RecordForm } from '../record/RecordForm.tsx';
-import { useSay } from '../record/say.ts';
-import { useAround } from '../record/useAround.ts';
 import type { HeldTrap } from './MoveForm.tsx';
 
 export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTrap; close: () => void }) {

@@ -2,24 +2,24 @@ import { insectById, type StationsView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
-import { DateControl } from '../../app/DateControl.tsx';
-import { Failure } from '../../app/Failure.tsx';
-import { useTitle, useWide } from '../../app/media.ts';
+import { useDesk } from '../../shared/record/desk.ts';
+import { stationsLater } from '../../shared/record/later.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
+import { stationsQuery } from '../../shared/traps/queries.ts';
 import { documentsWords } from '../../text/documents.ts';
 import { stationsWords as w } from '../../text/stations.ts';
-import { useDesk } from '../record/desk.ts';
-import { stationsLater } from '../record/later.ts';
-import { useMayWrite } from '../record/useMayWrite.ts';
+import { DateControl } from '../../ui/DateControl.tsx';
+import { Failure } from '../../ui/Failure.tsx';
+import { useTitle, useWide } from '../../ui/media.ts';
 import { NewField } from './NewField.tsx';
 import { NewTrap } from './NewTrap.tsx';
-import { stationsQuery } from './queries.ts';
 import { allRows, type Row, selectRows } from './rows.ts';
 import type { StationsSearch } from './search.ts';
 import { Tools } from './Tools.tsx';
 import { TrapCards } from './TrapCards.tsx';
 import { TrapTable } from './TrapTable.tsx';
 
-const LabelsPanel = lazy(async () => ({ default: (await import('../documents/LabelsPanel.tsx')).LabelsPanel }));
+const LabelsPanel = lazy(async () => ({ default: (await import('./LabelsPanel.tsx')).LabelsPanel }));
 
 const route = getRouteApi('/traps');
 

@@ -1,13 +1,13 @@
 import type { StationsView } from '@duskwatch/core';
 import { useState } from 'react';
-import { useWide } from '../../app/media.ts';
-import { useWording } from '../../app/wording.ts';
+import { copyText } from '../../browser/clipboard.ts';
+import { dueText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
 import { stationsWords as w } from '../../text/stations.ts';
-import { copyText } from '../week/copy.ts';
+import { useWording } from '../../text/wording.ts';
+import { useWide } from '../../ui/media.ts';
 import { allRows, asCsv, csvCells, type Row } from './rows.ts';
 import { COLUMNS, STATES, type StationsSearch } from './search.ts';
-import { dueText, rateOf, visitText } from './words.ts';
 
 export function Tools(props: {
   view: StationsView;

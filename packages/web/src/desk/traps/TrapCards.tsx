@@ -1,9 +1,9 @@
 import { Link } from '@tanstack/react-router';
-import { useWording } from '../../app/wording.ts';
+import { dueText, lureText, placeText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
 import { stationsWords as w } from '../../text/stations.ts';
+import { useWording } from '../../text/wording.ts';
 import type { TrapRowsProps } from './TrapTable.tsx';
-import { dueText, lureText, placeText, rateOf, visitText } from './words.ts';
 
 /** The traps down a narrow page: what a scout asks first on the first line. */
 export function TrapCards({ rows, view, notSent, search }: TrapRowsProps) {

@@ -1,11 +1,11 @@
 import type { StationsView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { useWording } from '../../app/wording.ts';
+import { dueText, hungText, lureText, placeText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
 import { stationsWords as w } from '../../text/stations.ts';
+import { useWording } from '../../text/wording.ts';
 import type { Row } from './rows.ts';
 import { COLUMNS, type ColumnId, type StationsSearch } from './search.ts';
-import { dueText, hungText, lureText, placeText, rateOf, visitText } from './words.ts';
 
 export interface TrapRowsProps {
   readonly rows: readonly Row[];

@@ -1,5 +1,6 @@
 /** The traps of a program as rows: filtered, sorted, and as text for elsewhere. */
 import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
+import { isDue } from '../../shared/traps/due.ts';
 import { localName } from '../../text/names.ts';
 import type { ColumnId, StateFilter, StationsSearch } from './search.ts';
 
@@ -7,10 +8,6 @@ export interface Row {
   readonly place: StationPlace;
   readonly trap: StationTrap;
 }
-
-/** A check or a lure asks for somebody. */
-export const isDue = ({ check, lure, state }: StationTrap): boolean =>
-  (check !== null && check.state !== 'not-due') || (state === 'hanging' && lure?.spent === true);
 
 export const allRows = (view: StationsView): Row[] =>
   view.places.flatMap((place) => place.traps.map((trap) => ({ place, trap })));

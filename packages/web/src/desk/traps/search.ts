@@ -1,5 +1,5 @@
 import type { IsoDay } from '@duskwatch/core';
-import { daySearch } from '../../app/search.ts';
+import { daySearch, type RawSearch, textIn } from '../../browser/address.ts';
 
 export const STATES = ['hanging', 'due', 'planned', 'taken-down', 'all'] as const;
 export const COLUMNS = ['station', 'trap', 'insect', 'design', 'informs', 'hung', 'check', 'rate', 'due', 'lure'] as const;
@@ -17,14 +17,12 @@ export interface StationsSearch {
   readonly down?: 'yes' | undefined;
 }
 
-const text = (value: unknown) => (typeof value === 'string' && value !== '' ? value : undefined);
-
-export const stationsSearch = (raw: Readonly<Record<string, unknown>>): StationsSearch => ({
+export const stationsSearch = (raw: RawSearch): StationsSearch => ({
   ...daySearch(raw),
-  find: text(raw.find),
+  find: textIn(raw.find),
   state: STATES.find((state) => state === raw.state),
-  insect: text(raw.insect),
-  farm: text(raw.farm),
+  insect: textIn(raw.insect),
+  farm: textIn(raw.farm),
   sort: COLUMNS.find((column) => column === raw.sort),
   down: raw.down === 'yes' ? 'yes' : undefined,
 });

@@ -1,13 +1,13 @@
 /** A trap's seasons, checks and lures, newest first. */
 import type { TrapView } from '@duskwatch/core';
 import type { ReactNode } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { countText, rateText } from '../../format/number.ts';
+import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
+import { dayOnPage } from '../../shared/traps/words.ts';
 import { historyWords } from '../../text/history.ts';
 import { recordWords } from '../../text/record.ts';
 import { stationsWords as w } from '../../text/stations.ts';
-import { HistoryButton } from '../history/HistoryButton.tsx';
-import { dayOnPage } from './words.ts';
+import { useWording } from '../../text/wording.ts';
 
 interface Column {
   readonly head: string;

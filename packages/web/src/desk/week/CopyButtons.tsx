@@ -1,8 +1,9 @@
 import type { WeekView } from '@duskwatch/core';
 import { useState } from 'react';
-import { useWording } from '../../app/wording.ts';
+import { copyText } from '../../browser/clipboard.ts';
 import { words } from '../../text/index.ts';
-import { copyText, weekAsCsv, weekAsText } from './copy.ts';
+import { useWording } from '../../text/wording.ts';
+import { weekAsCsv, weekAsText } from './copy.ts';
 import type { WeekSelection } from './select.ts';
 
 export function CopyButtons({ view, selection }: { view: WeekView; selection: WeekSelection }) {

@@ -1,10 +1,10 @@
 import type { DueField, DueTrap, WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { type ReactNode, useState } from 'react';
-import { useWide } from '../../app/media.ts';
 import { dayText } from '../../format/day.ts';
 import { words } from '../../text/index.ts';
 import { insectName } from '../../text/names.ts';
+import { useWide } from '../../ui/media.ts';
 
 /** How many of a column's items stand open: on a phone only decisions do, so that the fields are not pushed away. */
 const FIRST = { wide: 2, narrow: { decisions: 3, scouting: 0, checks: 0, lures: 0 } } as const;

@@ -4,10 +4,10 @@ import { Link } from '@tanstack/react-router';
 import { lazy, type ReactNode, Suspense } from 'react';
 import { programQuery } from '../../api/queries.ts';
 import { sessionQuery } from '../../api/session.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { firstWords } from '../../text/first.ts';
 import { words } from '../../text/index.ts';
 import { pagesWords } from '../../text/pages.ts';
-import { useMayWrite } from '../record/useMayWrite.ts';
 
 const FirstSteps = lazy(() => import('./FirstSteps.tsx').then((module) => ({ default: module.FirstSteps })));
 

@@ -1,9 +1,10 @@
 import type { Verb, WeekView } from '@duskwatch/core';
-import { SORTS, VERBS, type WeekSearch } from '../../app/search.ts';
-import { useWording } from '../../app/wording.ts';
+import { VERBS } from '../../shared/advice/verbs.ts';
 import { words } from '../../text/index.ts';
 import { language } from '../../text/language.ts';
 import { cropName, localName } from '../../text/names.ts';
+import { useWording } from '../../text/wording.ts';
+import { SORTS, type WeekSearch } from './search.ts';
 import { countVerbs } from './select.ts';
 
 type Change = (change: Partial<WeekSearch>) => void;

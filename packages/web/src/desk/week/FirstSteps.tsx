@@ -1,11 +1,11 @@
 import type { IsoDay } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { type ReactNode, useState } from 'react';
+import { Editor } from '../../shared/record/Editor.tsx';
+import { recordsQuery } from '../../shared/record/queries.ts';
 import { firstWords as w } from '../../text/first.ts';
 import { recordWords } from '../../text/record.ts';
-import { Editor } from '../record/Editor.tsx';
-import { Panel } from '../record/Panel.tsx';
-import { recordsQuery } from '../record/queries.ts';
+import { Panel } from '../../ui/Panel.tsx';
 
 const STEPS = ['fields', 'stages', 'traps', 'lures', 'checks'] as const;
 type Step = (typeof STEPS)[number];

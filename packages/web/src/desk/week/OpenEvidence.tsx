@@ -4,10 +4,10 @@ import { Link } from '@tanstack/react-router';
 import { useEffect, useRef } from 'react';
 import { failureOf } from '../../api/client.ts';
 import { adviceQuery } from '../../api/queries.ts';
-import { useWording } from '../../app/wording.ts';
+import { EvidencePanel } from '../../shared/advice/EvidencePanel.tsx';
 import { words } from '../../text/index.ts';
 import { localName } from '../../text/names.ts';
-import { EvidencePanel } from '../advice/EvidencePanel.tsx';
+import { useWording } from '../../text/wording.ts';
 import { cellKey } from './select.ts';
 import { panelId } from './WeekCell.tsx';
 

@@ -1,6 +1,6 @@
 import { memo, useMemo } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { localName, shortReason } from '../../text/names.ts';
+import { useWording } from '../../text/wording.ts';
 import { openIn, PORTIONS } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';

@@ -1,9 +1,9 @@
 import type { WeekField, WeekView, Wording } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { type CSSProperties, Fragment, memo, useMemo } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { words } from '../../text/index.ts';
 import { cropName, cropText, localName, stageName } from '../../text/names.ts';
+import { useWording } from '../../text/wording.ts';
 import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';

@@ -1,9 +1,10 @@
 /** Which rows and columns of the week are shown, and in which order. */
 import { day, type InsectName, type SeasonLine, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
-import { VERBS, type WeekSearch } from '../../app/search.ts';
+import { VERBS } from '../../shared/advice/verbs.ts';
 import { language } from '../../text/language.ts';
 import { monthTicks } from '../../ui/chart/axis.ts';
 import { groundPath, type LineScale } from './Sparkline.tsx';
+import type { WeekSearch } from './search.ts';
 
 export interface WeekColumn {
   readonly insect: InsectName;

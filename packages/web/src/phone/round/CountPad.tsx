@@ -1,5 +1,5 @@
 import { roundWords as w } from '../../text/round.ts';
-import { type CountBox, type Draft, type PadKey, press, typeCount } from './draft.ts';
+import { type CountBox, type Draft, type PadKey, press, typeCount } from '../shared/draft.ts';
 
 const KEYS: readonly PadKey[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9', 'none', '0', 'erase'];
 

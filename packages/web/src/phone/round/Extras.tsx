@@ -2,12 +2,12 @@ import type { IsoDay, RoundField, RoundStop, RoundTrap } from '@duskwatch/core';
 import { useId } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState, RoundDevice } from './device.ts';
-import type { Draft } from './draft.ts';
-import { capital, heightText, local } from './figures.ts';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
+import type { Draft } from '../shared/draft.ts';
+import { capital, heightText, local } from '../shared/figures.ts';
+import { ofKind } from '../shared/written.ts';
 import { PhotoSheet } from './PhotoSheet.tsx';
 import { Sheet } from './Sheet.tsx';
-import { ofKind } from './written.ts';
 
 interface Props {
   readonly state: DeviceState;

@@ -1,8 +1,8 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { roundWords as w } from '../../text/round.ts';
-import type { RoundDevice } from './device.ts';
-import type { Draft } from './draft.ts';
-import { whole } from './figures.ts';
+import type { RoundDevice } from '../shared/device.ts';
+import type { Draft } from '../shared/draft.ts';
+import { whole } from '../shared/figures.ts';
 import { downscale, drawInto } from './photo.ts';
 import { Sheet } from './Sheet.tsx';
 

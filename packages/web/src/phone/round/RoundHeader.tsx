@@ -1,7 +1,7 @@
-import type { Theme } from '../../app/preferences.ts';
+import type { Theme } from '../../browser/preferences.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState } from './device.ts';
-import type { Progress } from './progress.ts';
+import type { DeviceState } from '../shared/device.ts';
+import type { Progress } from '../shared/progress.ts';
 import type { RoundSearch } from './search.ts';
 
 interface Props {

@@ -2,9 +2,9 @@ import type { IsoDay, RoundView } from '@duskwatch/core';
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState, RoundDevice } from './device.ts';
-import { countText, wayText } from './figures.ts';
-import { nextPlace, type Progress, type StopProgress, type TrapState } from './progress.ts';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
+import { countText, wayText } from '../shared/figures.ts';
+import { nextPlace, type Progress, type StopProgress, type TrapState } from '../shared/progress.ts';
 import type { RoundSearch } from './search.ts';
 
 interface Props {

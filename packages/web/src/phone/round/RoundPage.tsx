@@ -1,22 +1,22 @@
 import '../../styles/round.css';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
-import { useTitle } from '../../app/media.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { RoundDevice } from './device.ts';
-import { NothingKept } from './NothingKept.tsx';
-import type { Round } from './progress.ts';
+import { useTitle } from '../../ui/media.ts';
+import type { RoundDevice } from '../shared/device.ts';
+import { NothingKept } from '../shared/NothingKept.tsx';
+import type { Round } from '../shared/progress.ts';
+import { registerServiceWorker, takeUpdates } from '../shared/register.ts';
+import { Toast, type Told } from '../shared/Toast.tsx';
+import { useNight } from '../shared/useNight.ts';
+import { useDevice, useRoundNow } from '../shared/useRound.ts';
 import { RoundHeader } from './RoundHeader.tsx';
 import { RoundList } from './RoundList.tsx';
-import { registerServiceWorker, takeUpdates } from './register.ts';
 import { ScannedPage } from './ScannedPage.tsx';
 import { StartPage } from './StartPage.tsx';
 import { StopPage } from './StopPage.tsx';
 import type { RoundSearch } from './search.ts';
-import { Toast, type Told } from './Toast.tsx';
 import { UnsentPage } from './UnsentPage.tsx';
-import { useNight } from './useNight.ts';
-import { useDevice, useRoundNow } from './useRound.ts';
 
 /** The phone's own app within the app: everything on it works without signal. */
 export function RoundPage() {

@@ -2,7 +2,7 @@ import type { RoundView } from '@duskwatch/core';
 import { shortDay } from '../../format/day.ts';
 import { localName } from '../../text/names.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState, RoundDevice } from './device.ts';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { Cautions } from './StartPage.tsx';
 import type { RoundSearch } from './search.ts';
 

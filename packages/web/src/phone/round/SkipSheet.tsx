@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { roundWords as w } from '../../text/round.ts';
-import { SKIP_REASONS, type SkipReason } from './progress.ts';
+import { SKIP_REASONS, type SkipReason } from '../shared/progress.ts';
 import { Sheet } from './Sheet.tsx';
 
 interface Props {

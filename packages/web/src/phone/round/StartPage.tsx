@@ -4,9 +4,10 @@ import { useMemo, useState } from 'react';
 import { longDay, shortDay } from '../../format/day.ts';
 import { words } from '../../text/index.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState, RoundDevice } from './device.ts';
-import { wayText } from './figures.ts';
-import { isAsked, planned as plannedStops, planOrder, stopsAsked } from './progress.ts';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
+import { wayText } from '../shared/figures.ts';
+import { isAsked, planned as plannedStops, planOrder, stopsAsked } from '../shared/progress.ts';
+import { Sign } from '../shared/Sign.tsx';
 
 type Finding = 'no' | 'yes' | 'failed';
 
@@ -204,15 +205,6 @@ function DueStart({ state, device, view }: Start) {
         </button>
       </div>
     </main>
-  );
-}
-
-export function Sign() {
-  return (
-    <svg className="sign" viewBox="0 0 24 24" aria-hidden="true">
-      <path d="M12 2.5 22.6 21H1.4Z" />
-      <path d="M12 9v6M12 17.2v1.6" />
-    </svg>
   );
 }
 

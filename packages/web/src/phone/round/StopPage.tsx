@@ -1,24 +1,10 @@
-import type { IsoDay, RoundTrap } from '@duskwatch/core';
 import { useState } from 'react';
 import { dayText } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState, RoundDevice } from './device.ts';
-import { nextPlace, type Progress, type SkipReason, type StopProgress } from './progress.ts';
-import { Sign } from './StartPage.tsx';
-import type { RoundSearch } from './search.ts';
-import type { Told } from './Toast.tsx';
+import { nextPlace, type SkipReason } from '../shared/progress.ts';
+import { Sign } from '../shared/Sign.tsx';
+import type { StopProps } from './stop.ts';
 import { TrapPage } from './TrapPage.tsx';
-
-export interface StopProps {
-  readonly state: DeviceState;
-  readonly device: RoundDevice;
-  readonly on: IsoDay;
-  readonly progress: Progress;
-  readonly at: StopProgress;
-  readonly trap: RoundTrap;
-  readonly go: (to: RoundSearch) => void;
-  readonly tell: (told: Told) => void;
-}
 
 /** Stations whose warning was read, as long as the app stays open: after a reload it is shown again. */
 const warned = new Set<string>();

@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
+import { choose, type Draft, draftOf, missing, newDraft, UNFIT_REASONS } from '../shared/draft.ts';
+import { capital, countText, heightText, lastVisitText, local } from '../shared/figures.ts';
+import { nextPlace, type SkipReason, type StopProgress } from '../shared/progress.ts';
+import { ofKind, type Written } from '../shared/written.ts';
 import { Counts, Pad } from './CountPad.tsx';
-import { choose, type Draft, draftOf, missing, newDraft, UNFIT_REASONS } from './draft.ts';
 import { Extras } from './Extras.tsx';
-import { capital, countText, heightText, lastVisitText, local } from './figures.ts';
-import { nextPlace, type SkipReason, type StopProgress } from './progress.ts';
 import { SkipSheet } from './SkipSheet.tsx';
-import type { StopProps } from './StopPage.tsx';
-import { ofKind, type Written } from './written.ts';
+import type { StopProps } from './stop.ts';
 
 interface Props extends StopProps {
   readonly skip: (trapIds: readonly string[], reason: SkipReason) => Promise<void>;

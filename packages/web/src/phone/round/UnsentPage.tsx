@@ -4,12 +4,12 @@ import { shortDay } from '../../format/day.ts';
 import type { OutboxEntry } from '../../sync/types.ts';
 import { language } from '../../text/language.ts';
 import { roundWords as w } from '../../text/round.ts';
-import type { DeviceState, RoundDevice } from './device.ts';
-import { countText } from './figures.ts';
-import { checksOf } from './progress.ts';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
+import { countText } from '../shared/figures.ts';
+import { checksOf } from '../shared/progress.ts';
+import type { Told } from '../shared/Toast.tsx';
+import { isRefused, type Written } from '../shared/written.ts';
 import type { RoundSearch } from './search.ts';
-import type { Told } from './Toast.tsx';
-import { isRefused, type Written } from './written.ts';
 
 interface Props {
   readonly state: DeviceState;

@@ -4,11 +4,11 @@ import { dayText } from '../../format/day.ts';
 import { insectName, stageName } from '../../text/names.ts';
 import { roundWords } from '../../text/round.ts';
 import { planWords, scoutWords as w } from '../../text/scout.ts';
-import type { DeviceState, RoundDevice } from '../round/device.ts';
-import { capital, local } from '../round/figures.ts';
-import { Sign } from '../round/StartPage.tsx';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
+import { capital, local } from '../shared/figures.ts';
+import { Sign } from '../shared/Sign.tsx';
+import { sampledOf, spreadOf, walkId } from '../shared/walk.ts';
 import type { ScoutSearch } from './search.ts';
-import { sampledOf, spreadOf, walkId } from './walk.ts';
 
 interface Props {
   readonly state: DeviceState;

@@ -1,15 +1,15 @@
 import type { IsoDay, ScoutingField, ScoutingPair, ScoutingView } from '@duskwatch/core';
 import { useState } from 'react';
-import { wordingIn } from '../../app/wording.ts';
 import { dayText, longDay, shortDay } from '../../format/day.ts';
 import { words } from '../../text/index.ts';
 import { cropText, stageName } from '../../text/names.ts';
 import { roundWords } from '../../text/round.ts';
 import { planWords, scoutWords as w } from '../../text/scout.ts';
-import type { DeviceState } from '../round/device.ts';
-import { capital, local, whole } from '../round/figures.ts';
+import { wordingIn } from '../../text/wording.ts';
+import type { DeviceState } from '../shared/device.ts';
+import { capital, local, whole } from '../shared/figures.ts';
+import { progressOf, sampledOf, type Walk, walkId } from '../shared/walk.ts';
 import type { ScoutSearch } from './search.ts';
-import { progressOf, sampledOf, type Walk, walkId } from './walk.ts';
 
 interface Props {
   readonly state: DeviceState;

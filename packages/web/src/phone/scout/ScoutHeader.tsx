@@ -1,8 +1,8 @@
 import { Link } from '@tanstack/react-router';
-import type { Theme } from '../../app/preferences.ts';
+import type { Theme } from '../../browser/preferences.ts';
 import { roundWords } from '../../text/round.ts';
 import { scoutWords as w } from '../../text/scout.ts';
-import type { DeviceState } from '../round/device.ts';
+import type { DeviceState } from '../shared/device.ts';
 import type { ScoutSearch } from './search.ts';
 
 interface Props {

@@ -2,20 +2,20 @@ import '../../styles/round.css';
 import '../../styles/scout.css';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
-import { useTitle } from '../../app/media.ts';
 import { scoutWords as w } from '../../text/scout.ts';
-import { today } from '../round/device.ts';
-import { NothingKept } from '../round/NothingKept.tsx';
-import { registerServiceWorker } from '../round/register.ts';
-import { Toast, type Told } from '../round/Toast.tsx';
-import { useNight } from '../round/useNight.ts';
-import { useDevice } from '../round/useRound.ts';
+import { useTitle } from '../../ui/media.ts';
+import { today } from '../shared/device.ts';
+import { NothingKept } from '../shared/NothingKept.tsx';
+import { registerServiceWorker } from '../shared/register.ts';
+import { Toast, type Told } from '../shared/Toast.tsx';
+import { useNight } from '../shared/useNight.ts';
+import { useDevice } from '../shared/useRound.ts';
+import { type Walk, walkId } from '../shared/walk.ts';
 import { BeforePage } from './BeforePage.tsx';
 import { ChoosePage } from './ChoosePage.tsx';
 import { ScoutHeader } from './ScoutHeader.tsx';
 import type { ScoutSearch } from './search.ts';
 import { WalkPage } from './WalkPage.tsx';
-import { type Walk, walkId } from './walk.ts';
 
 /** Sampling a field, unit by unit, with a clear answer after each: works without signal from start to finish. */
 export function ScoutPage() {

@@ -1,13 +1,13 @@
 import { countsInsects, type ScoutingView } from '@duskwatch/core';
 import { useState } from 'react';
 import { planWords, scoutWords as w } from '../../text/scout.ts';
-import type { RoundDevice } from '../round/device.ts';
-import { capital, local } from '../round/figures.ts';
-import type { Told } from '../round/Toast.tsx';
-import type { Saying } from '../round/written.ts';
+import type { RoundDevice } from '../shared/device.ts';
+import { capital, local } from '../shared/figures.ts';
+import type { Told } from '../shared/Toast.tsx';
+import { progressOf, sampledOf, sampleOf, spreadOf, type Walk, withoutLast, withUnit } from '../shared/walk.ts';
+import type { Saying } from '../shared/written.ts';
 import { shareText } from './ChoosePage.tsx';
 import type { ScoutSearch } from './search.ts';
-import { progressOf, sampledOf, sampleOf, spreadOf, type Walk, withoutLast, withUnit } from './walk.ts';
 
 interface Props {
   readonly walk: Walk;
