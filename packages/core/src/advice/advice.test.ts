@@ -360,13 +360,18 @@ describe('a treatment', () => {
   it('covers for the interval recorded with it, and shows until when', () => {
     const advice = adviceOn('2025-07-12', parts);
     expect(advice).toMatchObject({ verb: 'covered', by: '2025-07-13' });
-    expect(advice.because[0]).toMatchObject({ kind: 'treatment', state: 'protecting', protectsUntil: '2025-07-13' });
+    expect(advice.because[0]).toMatchObject({
+      kind: 'treatment',
+      state: 'covering',
+      protectsUntil: '2025-07-13',
+      endsBy: 'label',
+    });
   });
 
   it('then lapses, and a catch that still reaches the rule is due for a decision again', () => {
     const advice = adviceOn('2025-07-13', parts);
     expect(advice).toMatchObject({ verb: 'decide', by: '2025-07-14' });
-    expect(evidenceOf(advice, 'treatment')[0]).toMatchObject({ state: 'lapsed' });
+    expect(evidenceOf(advice, 'treatment')[0]).toMatchObject({ state: 'lapsed', coversUntil: '2025-07-13' });
   });
 
   it('keeps people out until the re-entry interval from its label is over', () => {
@@ -375,10 +380,51 @@ describe('a treatment', () => {
     expect(reentry('2025-07-11')).toEqual([]);
   });
 
-  it('without a recorded protection covers nothing', () => {
-    const advice = adviceOn('2025-07-12', { ...parts, treatments: [treatmentOf('2025-07-09', { protectsDays: null })] });
-    expect(advice.verb).toBe('decide');
-    expect(evidenceOf(advice, 'treatment')[0]).toMatchObject({ state: 'unknown' });
+  it('covers no longer than the rule’s interval at the present catch: 20 a night, 7 days typed, 3 by the rule', () => {
+    const heavy = { ...silk, checks: [checkOf('2025-07-08', 140)], treatments: [treatmentOf('2025-07-09', { protectsDays: 7 })] };
+    expect(adviceOn('2025-07-11', heavy)).toMatchObject({ verb: 'covered', by: '2025-07-12', rate: 20 });
+    const due = adviceOn('2025-07-12', heavy);
+    expect(due).toMatchObject({ verb: 'decide', by: '2025-07-12', intervalDays: 3 });
+    expect(evidenceOf(due, 'treatment')[0]).toMatchObject({
+      endsBy: 'rule',
+      intervalDays: 3,
+      coversUntil: '2025-07-12',
+      protectsUntil: '2025-07-16',
+    });
+  });
+
+  it('covers to the end of the label’s protection while the catch asks for nothing', () => {
+    const quiet = { ...silk, checks: [checkOf('2025-07-08', 0)], treatments: [treatmentOf('2025-07-09', { protectsDays: 7 })] };
+    const advice = adviceOn('2025-07-15', quiet);
+    expect(advice).toMatchObject({ verb: 'covered', by: '2025-07-16' });
+    expect(evidenceOf(advice, 'treatment')[0]).toMatchObject({ endsBy: 'label', intervalDays: null });
+  });
+
+  describe('whose days of protection nobody typed', () => {
+    const untyped = { treatments: [treatmentOf('2025-07-09', { protectsDays: null })] };
+    it('covers for the rule’s interval, and the figure is asked for', () => {
+      const heavy = { ...silk, checks: [checkOf('2025-07-08', 140)], ...untyped };
+      const next = adviceOn('2025-07-10', heavy);
+      expect(next).toMatchObject({ verb: 'covered', by: '2025-07-12', confidence: 'moderate' });
+      expect(evidenceOf(next, 'missing')).toContainEqual(
+        expect.objectContaining({ what: 'protection', detail: 'Product A (invented)', from: '2025-07-09' }),
+      );
+      expect(adviceOn('2025-07-12', heavy)).toMatchObject({ verb: 'decide', by: '2025-07-12' });
+    });
+
+    it('covers for an assumed interval under a rule that gives none: nobody decides again the day after', () => {
+      const rules = [ruleOf({ threshold: 10, intervalDays: null })];
+      const heavy = { ...silk, rules, checks: [checkOf('2025-07-08', 140)], ...untyped };
+      const next = adviceOn('2025-07-10', heavy);
+      expect(next).toMatchObject({ verb: 'covered', by: '2025-07-12', confidence: 'low' });
+      expect(evidenceOf(next, 'treatment')[0]).toMatchObject({ endsBy: 'assumed' });
+    });
+
+    it('says nothing of cover while the catch asks for nothing', () => {
+      const quiet = adviceOn('2025-07-10', { ...silk, checks: [checkOf('2025-07-08', 0)], ...untyped });
+      expect(quiet.verb).toBe('watch');
+      expect(evidenceOf(quiet, 'treatment')[0]).toMatchObject({ state: 'unknown', coversUntil: null });
+    });
   });
 });
 

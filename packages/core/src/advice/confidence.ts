@@ -9,7 +9,7 @@ import type { Confidence, Evidence, Verb } from './types.ts';
  */
 export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: readonly Evidence[]): Confidence | null {
   if (verb === 'blind' || verb === 'none') return null;
-  if (verb === 'covered') return 'high';
+  if (verb === 'covered') return coverConfidence(because);
   const event = because.find((item) => item.kind === 'event');
   if (because[0]?.kind === 'event') return event?.expected?.method === 'recent-days' ? 'low' : 'moderate';
   if (because[0]?.kind === 'larvae') return because[0].worthGoing?.method === 'recent-days' ? 'low' : 'moderate';
@@ -21,4 +21,11 @@ export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: re
   const sure = verb === 'decide' ? lead.probabilityAbove : 1 - lead.probabilityAbove;
   const lureKnown = !because.some((item) => item.kind === 'lure-unknown');
   return sure >= 0.9 && lureKnown ? 'high' : sure >= 0.6 ? 'moderate' : 'low';
+}
+
+/** Cover that rests on an assumed figure, or on the rule alone, is less sure than one with the label's figure. */
+function coverConfidence(because: readonly Evidence[]): Confidence {
+  const treatment = because.find((item) => item.kind === 'treatment');
+  if (treatment?.endsBy === 'assumed') return 'low';
+  return treatment?.protectsUntil === null ? 'moderate' : 'high';
 }

@@ -22,7 +22,7 @@ import type { Prepared } from './prepare.ts';
 import { cellRules, otherRules } from './rules.ts';
 import { sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
 import { outOfSeason, type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
-import { labelCautions, treatmentFinding } from './treatment.ts';
+import { labelCautions, type TreatmentFinding, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
 
 interface Draft {
@@ -42,6 +42,7 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
 
   const rules = cellRules(prepared, field, insect);
   const stage = stageOf(prepared, field);
+  const caught = catchFinding(prepared, field, insect, rules.catch);
   const findings: Findings = {
     prepared,
     field,
@@ -49,14 +50,14 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
     rules,
     stage,
     noStage: { kind: 'missing', what: 'stage', from: stage?.observedOn ?? null, to: null, detail: stage?.written ?? null },
-    caught: catchFinding(prepared, field, insect, rules.catch),
+    caught,
     sample: sampleFinding(prepared, field, insect, rules.infestation),
     heat: heatFinding(
       prepared,
       field,
       rules.heat.filter((rule) => isOpen(field, rule, stage)),
     ),
-    treatment: treatmentFinding(prepared, field, insect),
+    treatment: treatmentFinding(prepared, field, insect, asking(caught)),
   };
   const draft = firstOf(findings);
   return finish(prepared, field, insect, draft, contextOf(findings, draft));
@@ -86,15 +87,10 @@ function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null
 }
 
 function covered({ treatment, sample, caught }: Findings): Draft | null {
-  if (!treatment?.protecting || treatment.protectsUntil === null) return null;
+  if (!treatment?.covering) return null;
   if (sample?.reached && sample.sampledOn > treatment.appliedOn) return null;
-  const lead = leading(caught);
-  const cautions: Caution[] = [];
-  const protectsDays = treatment.record.protectsDays!;
-  if (lead?.intervalDays && lead.intervalDays < protectsDays) {
-    cautions.push({ kind: 'interval-shorter-than-protection', intervalDays: lead.intervalDays, protectsDays });
-  }
-  return { verb: 'covered', by: treatment.protectsUntil, because: [treatment.because], cautions, lead, rule: lead?.rule ?? null };
+  const lead = asking(caught) ?? leading(caught);
+  return { verb: 'covered', by: treatment.coversUntil, because: treatmentEvidence(treatment), lead, rule: lead?.rule ?? null };
 }
 
 function decideBySample({ prepared, sample, treatment, caught }: Findings): Draft | null {
@@ -104,10 +100,10 @@ function decideBySample({ prepared, sample, treatment, caught }: Findings): Draf
 }
 
 function decideByCatch({ prepared, caught, treatment }: Findings): Draft | null {
-  const lead = caught.designs.filter((finding) => finding.reached && speaks(finding) && !finding.harvestStop).sort(bySeverity)[0];
+  const lead = asking(caught);
   if (!lead) return null;
   const reachedOn = Math.max(...lead.intervals.map((interval) => interval.to)) as Day;
-  const lapsedOn = treatment?.protectsUntil ?? null;
+  const lapsedOn = treatment?.coversUntil ?? null;
   const { by, cautions } = decisionDue(prepared, lapsedOn !== null && lapsedOn > reachedOn ? addDays(lapsedOn, -1) : reachedOn);
   return { verb: 'decide', by, because: lead.because, cautions, lead, rule: lead.rule };
 }
@@ -204,7 +200,7 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
   else if (speaking.some((rule) => rule.stages !== null)) context.push(findings.noStage);
   context.push(...heat.because);
   if (sample) context.push(sample.because);
-  if (treatment) context.push(treatment.because);
+  if (treatment) context.push(...treatmentEvidence(treatment));
   context.push(...otherRules(rules, lead));
   return context;
 }
@@ -270,6 +266,12 @@ const maySpeak = (finding: DesignFinding) => speaks(finding) || (finding.rule !=
 const severity = (finding: DesignFinding) =>
   finding.thresholdPerNight === null ? -1 : finding.rate.perNight / Math.max(finding.thresholdPerNight, Number.MIN_VALUE);
 const bySeverity = (a: DesignFinding, b: DesignFinding) => severity(b) - severity(a);
+
+/** The finding whose rule asks for a decision at the present catch; null while none does. */
+const asking = (caught: CatchFinding): DesignFinding | null =>
+  caught.designs.filter((finding) => finding.reached && speaks(finding) && !finding.harvestStop).sort(bySeverity)[0] ?? null;
+
+const treatmentEvidence = ({ because, missing }: TreatmentFinding): Evidence[] => (missing ? [because, missing] : [because]);
 
 const leading = (caught: CatchFinding): DesignFinding | null => [...caught.designs].sort(bySeverity)[0] ?? null;
 

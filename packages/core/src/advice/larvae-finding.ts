@@ -61,7 +61,7 @@ export function larvaeFinding(
   traps: readonly TrapRecord[],
   treatment: TreatmentFinding | null,
 ): LarvaeFinding | null {
-  const since = treatment && (treatment.protectsUntil ?? treatment.appliedOn);
+  const since = treatment && (treatment.coversUntil ?? treatment.appliedOn);
   const found = [...groupBy(traps, ({ design }) => design).values()]
     .flatMap((own) => caughtOutlook(prepared, field, own, since, DAYS_AHEAD) ?? [])
     .reduce<CaughtOutlook | null>((best, one) => (best && best.outlook.moths >= one.outlook.moths ? best : one), null);

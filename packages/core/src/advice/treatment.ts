@@ -1,6 +1,7 @@
-/** What recorded treatments still do, and the intervals their labels set as the user entered them. */
+/** Until when recorded treatments cover a field, and the intervals their labels set as the user entered them. */
 
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
+import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { FieldRecord, TreatmentRecord } from '../records/schema.ts';
 import { cellKey, once, type Prepared, seasonStart } from './prepare.ts';
 import type { Caution, Evidence } from './types.ts';
@@ -8,16 +9,36 @@ import type { Caution, Evidence } from './types.ts';
 export interface TreatmentFinding {
   readonly record: TreatmentRecord;
   readonly appliedOn: Day;
-  /** First day no longer protected; null when no protection was recorded. */
-  readonly protectsUntil: Day | null;
-  readonly protecting: boolean;
-  readonly because: Evidence;
+  /** First day no longer covered; null when nothing says how long the treatment lasts. */
+  readonly coversUntil: Day | null;
+  readonly covering: boolean;
+  readonly because: Evidence & { readonly kind: 'treatment' };
+  /** Asks for the figure that the label has and nobody typed, where the catch makes it matter. */
+  readonly missing: (Evidence & { readonly kind: 'missing' }) | null;
 }
 
-/** The newest treatment of a field against an insect; null when none is recorded. */
-export function treatmentFinding(prepared: Prepared, field: FieldRecord, insect: string): TreatmentFinding | null {
-  const findings = thisSeason(prepared, field, insect).map((record) => assess(prepared, record));
-  return findings.findLast((finding) => finding.protecting) ?? findings.at(-1) ?? null;
+/** What the present catch asks for under its rule: `intervalDays` between decisions, null where the rule gives none. */
+export interface CatchAsks {
+  readonly intervalDays: number | null;
+}
+
+/**
+ * The treatment of a field against an insect that covers it, or else the newest; null when none is recorded.
+ *
+ * Cover ends at the earlier of two days: the one on which the protection typed from the label ends, and the one on which
+ * the rule asks for the next decision at the present catch. Where neither is known and the catch has reached its rule, an
+ * assumed interval stands in, so that nobody is asked to decide again the day after a treatment.
+ *
+ * @param asks what the present catch asks for; null while no rule that holds is reached
+ */
+export function treatmentFinding(
+  prepared: Prepared,
+  field: FieldRecord,
+  insect: string,
+  asks: CatchAsks | null,
+): TreatmentFinding | null {
+  const findings = thisSeason(prepared, field, insect).map((record) => assess(prepared, record, asks));
+  return findings.findLast((finding) => finding.covering) ?? findings.at(-1) ?? null;
 }
 
 /** Re-entry and pre-harvest cautions of every treatment on a field, against whatever insect it was made. */
@@ -54,22 +75,34 @@ function thisSeason(prepared: Prepared, field: FieldRecord, insect: string): rea
   return (prepared.treatmentsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter((record) => record.appliedOn >= start);
 }
 
-function assess(prepared: Prepared, record: TreatmentRecord): TreatmentFinding {
+function assess(prepared: Prepared, record: TreatmentRecord, asks: CatchAsks | null): TreatmentFinding {
   const appliedOn = day(record.appliedOn);
-  const protectsUntil = record.protectsDays === null ? null : addDays(appliedOn, record.protectsDays);
-  const protecting = protectsUntil !== null && prepared.on < protectsUntil;
-  const state = protectsUntil === null ? 'unknown' : protecting ? 'protecting' : 'lapsed';
+  const after = (days: number | null) => (days === null ? null : addDays(appliedOn, days));
+  const label = after(record.protectsDays);
+  const intervalDays = asks?.intervalDays ?? null;
+  const rule = after(intervalDays);
+  const assumed = label === null && rule === null && asks !== null ? after(ASSUMPTIONS.intervalUnknownDays.value) : null;
+  const coversUntil = assumed ?? (label === null || (rule !== null && rule < label) ? rule : label);
+  const endsBy = coversUntil === null ? null : assumed !== null ? 'assumed' : coversUntil === label ? 'label' : 'rule';
+  const covering = coversUntil !== null && prepared.on < coversUntil;
   return {
     record,
     appliedOn,
-    protectsUntil,
-    protecting,
+    coversUntil,
+    covering,
     because: {
       kind: 'treatment',
       appliedOn: record.appliedOn,
       product: record.product,
-      protectsUntil: protectsUntil === null ? null : formatDay(protectsUntil),
-      state,
+      protectsUntil: label === null ? null : formatDay(label),
+      intervalDays,
+      coversUntil: coversUntil === null ? null : formatDay(coversUntil),
+      endsBy,
+      state: covering ? 'covering' : coversUntil === null ? 'unknown' : 'lapsed',
     },
+    missing:
+      label !== null || asks === null
+        ? null
+        : { kind: 'missing', what: 'protection', from: record.appliedOn, to: null, detail: record.product },
   };
 }

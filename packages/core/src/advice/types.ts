@@ -148,8 +148,15 @@ export type Evidence =
       readonly kind: 'treatment';
       readonly appliedOn: IsoDay;
       readonly product: string;
+      /** Day on which the protection typed from the label ends; null when none was typed. */
       readonly protectsUntil: IsoDay | null;
-      readonly state: 'protecting' | 'lapsed' | 'unknown';
+      /** Days between decisions that the rule gives at the present catch; null when it asks for none or gives none. */
+      readonly intervalDays: number | null;
+      /** First day no longer covered, by the earlier of the two; null when neither says how long the treatment lasts. */
+      readonly coversUntil: IsoDay | null;
+      /** Which of them it was; `assumed` where neither is known. */
+      readonly endsBy: 'label' | 'rule' | 'assumed' | null;
+      readonly state: 'covering' | 'lapsed' | 'unknown';
     }
   | {
       readonly kind: 'trap-unusable';
@@ -163,7 +170,17 @@ export type Evidence =
   | { readonly kind: 'lure-unknown'; readonly trapIds: readonly string[] }
   | {
       readonly kind: 'missing';
-      readonly what: 'trap' | 'rule' | 'stage' | 'weather' | 'weather-source' | 'model' | 'biofix' | 'crop' | 'nearby-crop';
+      readonly what:
+        | 'trap'
+        | 'rule'
+        | 'stage'
+        | 'weather'
+        | 'weather-source'
+        | 'model'
+        | 'biofix'
+        | 'crop'
+        | 'nearby-crop'
+        | 'protection';
       readonly from: IsoDay | null;
       readonly to: IsoDay | null;
       readonly detail: string | null;
@@ -271,8 +288,7 @@ export type Caution =
   | { readonly kind: 'designs-not-pooled'; readonly designs: readonly TrapDesign[] }
   | { readonly kind: 'few-nights'; readonly trapNights: number }
   | { readonly kind: 'stage-old'; readonly ageDays: number }
-  | { readonly kind: 'overdue'; readonly since: IsoDay }
-  | { readonly kind: 'interval-shorter-than-protection'; readonly intervalDays: number; readonly protectsDays: number };
+  | { readonly kind: 'overdue'; readonly since: IsoDay };
 
 export interface RuleReference {
   readonly id: string;

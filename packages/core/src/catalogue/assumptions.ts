@@ -193,6 +193,15 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  intervalUnknownDays: {
+    value: 3,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'How long a treatment or a decision is taken to hold where neither its label nor the rule gives a figure: the shortest interval of the published table for corn earworm.',
+      es: 'Cuánto se da por válido un tratamiento o una decisión cuando ni la etiqueta ni la regla dan una cifra: el intervalo más corto de la tabla publicada para el elotero.',
+    },
+    ...OWN_FIGURE,
+  },
   scoutWithinDays: {
     value: 2,
     unit: { en: 'days', es: 'días' },

@@ -129,7 +129,7 @@ function headline(advice: Advice, date: Dates): string {
     case 'watch':
       return advice.by === null ? `Nothing is due on ${insect}.` : `Nothing is due on ${insect}. Next check ${date(advice.by)}.`;
     case 'covered':
-      return `A recorded treatment still protects${advice.by === null ? '' : ` until ${date(advice.by)}`}.`;
+      return `A recorded treatment still covers the field${advice.by === null ? '' : ` until ${date(advice.by)}`}.`;
     case 'blind':
       return `Duskwatch cannot tell about ${insect} here.`;
     case 'none':
@@ -195,13 +195,11 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       return `Sample of ${date(item.sampledOn)}: ${item.examined} ${readable(item.what)} looked at, ${found}; ${held}.`;
     }
     case 'treatment': {
-      const state =
-        item.state === 'protecting'
-          ? `recorded as protecting until ${date(item.protectsUntil!)}`
-          : item.state === 'lapsed'
-            ? `its recorded protection ended ${date(item.protectsUntil!)}`
-            : 'no protection interval recorded';
-      return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${state}.`;
+      const covers =
+        item.coversUntil === null
+          ? 'nothing recorded says how long it protects'
+          : `${item.state === 'covering' ? 'covers until' : 'covered until'} ${date(item.coversUntil)}${coverEnd(item, date)}`;
+      return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${covers}.`;
     }
     case 'trap-unusable':
       return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item, date)}.`;
@@ -231,6 +229,20 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       return item.question === 'many-look-alikes'
         ? `Trap ${item.trapId} held ${item.got} other moths beside ${item.before} of the target on ${date(item.on)}: look-alikes are worth a second look.`
         : `Trap ${item.trapId} counted ${item.got} on ${date(item.on)} after ${item.before} were left in it: ask the scout.`;
+  }
+}
+
+/** Which of the two figures ends the cover of a treatment. */
+function coverEnd({ endsBy, intervalDays, protectsUntil }: Evidence & { kind: 'treatment' }, date: Dates): string {
+  switch (endsBy) {
+    case 'label':
+      return ', the end of the protection typed from its label';
+    case 'rule':
+      return `, by the rule: at this catch it asks for a decision every ${plural(intervalDays!, 'day')}${
+        protectsUntil === null ? '' : `, sooner than the protection typed from the label ends (${date(protectsUntil)})`
+      }`;
+    default:
+      return ', assumed: neither the label’s days of protection nor an interval of the rule is known';
   }
 }
 
@@ -326,6 +338,8 @@ function missing(item: Evidence & { kind: 'missing' }, date: Dates): string {
       return 'The crop is not in the catalogue.';
     case 'nearby-crop':
       return `Whether ${cropName(item.detail ?? '')} nearby is drawing the moths away is not recorded; the rule’s stricter figure is used.`;
+    case 'protection':
+      return `The days of protection of ${item.detail} (${date(item.from!)}) are not recorded. Type them from its label.`;
   }
 }
 
@@ -360,7 +374,5 @@ function caution(item: Caution, date: Dates): string {
       return `The crop’s stage was last seen ${item.ageDays} days ago.`;
     case 'overdue':
       return `Due since ${date(item.since)}.`;
-    case 'interval-shorter-than-protection':
-      return `At this catch the rule asks for a decision every ${item.intervalDays} days, sooner than the ${item.protectsDays} days recorded as protected.`;
   }
 }

@@ -139,7 +139,7 @@ function headline(advice: Advice): string {
         ? `Nada pendiente sobre ${insect}.`
         : `Nada pendiente sobre ${insect}. Próxima revisión: ${date(advice.by)}.`;
     case 'covered':
-      return `Un tratamiento registrado todavía protege${advice.by === null ? '' : ` hasta ${date(advice.by)}`}.`;
+      return `Un tratamiento registrado todavía cubre la parcela${advice.by === null ? '' : ` hasta ${date(advice.by)}`}.`;
     case 'blind':
       return `Duskwatch no puede saber qué pasa aquí con ${insect}.`;
     case 'none':
@@ -206,13 +206,11 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
       return `Muestra de ${date(item.sampledOn)}: ${item.examined} ${unitName(item.what)}, ${found}; ${held}.`;
     }
     case 'treatment': {
-      const state =
-        item.state === 'protecting'
-          ? `protege, según lo registrado, hasta ${date(item.protectsUntil!)}`
-          : item.state === 'lapsed'
-            ? `la protección registrada terminó ${date(item.protectsUntil!)}`
-            : 'sin intervalo de protección registrado';
-      return `Tratamiento de ${date(item.appliedOn)} con ${item.product}: ${state}.`;
+      const covers =
+        item.coversUntil === null
+          ? 'nada de lo registrado dice cuánto protege'
+          : `${item.state === 'covering' ? 'cubre hasta el' : 'cubrió hasta el'} ${date(item.coversUntil)}${coverEnd(item)}`;
+      return `Tratamiento del ${date(item.appliedOn)} con ${item.product}: ${covers}.`;
     }
     case 'trap-unusable':
       return `La trampa ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
@@ -255,6 +253,20 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
       return `Captura intensa (${rule.moths} o más en ${rule.nights} noches)`;
     case 'user':
       return 'Biofix fijado a mano';
+  }
+}
+
+/** Which of the two figures ends the cover of a treatment. */
+function coverEnd({ endsBy, intervalDays, protectsUntil }: Evidence & { kind: 'treatment' }): string {
+  switch (endsBy) {
+    case 'label':
+      return ', cuando termina la protección anotada de su etiqueta';
+    case 'rule':
+      return `, por la regla: con esta captura pide una decisión cada ${plural(intervalDays!, 'día')}${
+        protectsUntil === null ? '' : `, antes de que termine la protección anotada de la etiqueta (${date(protectsUntil)})`
+      }`;
+    default:
+      return ', supuesto: no se conocen ni los días de protección de la etiqueta ni un intervalo de la regla';
   }
 }
 
@@ -337,6 +349,8 @@ function missing(item: Evidence & { kind: 'missing' }): string {
       return 'El cultivo no está en el catálogo.';
     case 'nearby-crop':
       return `No está registrado si ${cropName(item.detail ?? '')} cercano atrae a las polillas; se usa la cifra más estricta de la regla.`;
+    case 'protection':
+      return `No están anotados los días de protección de ${item.detail} (${date(item.from!)}). Tómelos de su etiqueta.`;
   }
 }
 
@@ -373,7 +387,5 @@ function caution(item: Caution): string {
       return `La etapa del cultivo se vio por última vez hace ${item.ageDays} días.`;
     case 'overdue':
       return `Pendiente desde ${date(item.since)}.`;
-    case 'interval-shorter-than-protection':
-      return `Con esta captura la regla pide una decisión cada ${item.intervalDays} días, antes de los ${item.protectsDays} días registrados de protección.`;
   }
 }

@@ -62,6 +62,24 @@ describe('Spanish', () => {
   });
 });
 
+describe('the end of a treatment’s cover', () => {
+  const heavy = { ...silk, checks: [checkOf('2025-07-08', 140)] };
+  const said = (protectsDays: number | null) => {
+    const advice = adviceOn('2025-07-10', { ...heavy, treatments: [treatmentOf('2025-07-09', { protectsDays })] });
+    return [en, spanish({ temperature: 'F' })].map((language) => advice.because.map(language.evidence).join(' '));
+  };
+
+  it('says whether the label or the rule sets it, and asks for a figure that nobody typed', () => {
+    const [shorter, corto] = said(7);
+    expect(shorter).toContain('by the rule: at this catch it asks for a decision every 3 days, sooner than the protection typed');
+    expect(corto).toContain('por la regla: con esta captura pide una decisión cada 3 días');
+    expect(said(2)[0]).toContain('the end of the protection typed from its label');
+    const [untyped, sinAnotar] = said(null);
+    expect(untyped).toContain('Type them from its label.');
+    expect(sinAnotar).toContain('No están anotados los días de protección');
+  });
+});
+
 describe('every language', () => {
   const parts = [
     { ...silk, checks: nightly('2025-07-01', [9, 7, 5, 9, 6, 7, 7]), rules: [ruleOf()] },

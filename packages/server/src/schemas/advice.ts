@@ -53,7 +53,6 @@ const caution = ofKind<Caution>({
   'few-nights': true,
   'stage-old': true,
   overdue: true,
-  'interval-shorter-than-protection': true,
 });
 
 const fields = z.object({

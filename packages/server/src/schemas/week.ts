@@ -71,6 +71,7 @@ const cellReason = z.discriminatedUnion('kind', [
       biofix: true,
       crop: true,
       'nearby-crop': true,
+      protection: true,
     }),
   }),
   z.object({

@@ -256,6 +256,7 @@ export const en = {
       biofix: 'no biofix yet',
       crop: 'crop not known',
       'nearby-crop': 'nearby crop not known',
+      protection: 'days of protection not known',
     },
     spentLure: 'lure spent',
   },

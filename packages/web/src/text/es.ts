@@ -255,6 +255,7 @@ export const es: Words = {
       biofix: 'aún sin biofix',
       crop: 'cultivo desconocido',
       'nearby-crop': 'cultivo cercano desconocido',
+      protection: 'falta el tiempo de protección',
     },
     spentLure: 'atrayente agotado',
   },
