@@ -1,6 +1,6 @@
 /** Figures that Duskwatch itself must choose. None is a fact of the trade; each is shown wherever it is used. */
 import { namedFigures } from './named-figures.ts';
-import { COMMON_PRACTICE, OWN_FIGURE } from './sources.ts';
+import { COMMON_PRACTICE, OWN_FIGURE } from './sources/sources.ts';
 import type { Assumption } from './types.ts';
 
 const figures = {

@@ -2,17 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import { TRAP_DESIGNS } from '../records/schema.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
-import {
-  ASSUMPTIONS,
-  catalogue,
-  citation,
-  cropById,
-  describeSources,
-  designFacts,
-  insectById,
-  modelById,
-  practicesFor,
-} from './index.ts';
+import { ASSUMPTIONS, catalogue, citation, cropById, describeSources, insectById, modelById, practicesFor } from './index.ts';
 
 const { insects, crops, models, rules, designs, practices } = catalogue;
 
@@ -32,6 +22,28 @@ describe('every fact says where it comes from', () => {
         line.standing !== 'published',
       );
     }
+  });
+
+  it('and what is published says who, what and where one can read it', () => {
+    for (const line of lines) {
+      expect(line.works.length > 0, `${line.kind} ${line.id}`).toBe(line.standing === 'published');
+      for (const { author, where } of line.works) expect([author, where].every((text) => text.trim() !== '')).toBe(true);
+      for (const { year, title } of line.works) {
+        if (year !== null) expect(year, line.id).toBeGreaterThan(1900);
+        if (title !== null) expect(title.trim(), line.id).not.toBe('');
+      }
+    }
+  });
+
+  it('and the works of which neither year nor title is at hand are these, to be completed', () => {
+    const bare = lines.flatMap(({ works }) => works.filter(({ year, title }) => year === null && title === null));
+    expect([...new Set(bare.map(({ where }) => where))].sort()).toEqual([
+      'UC ANR Statewide IPM Program, phenology models',
+      'UNH Extension, fact sheet on pheromone traps in sweet corn',
+      'UNH Extension, squash vine borer',
+      'UW AgWeather, European corn borer degree-days',
+      'Univ. Maine Cooperative Extension, potato pest management',
+    ]);
   });
 
   it('with notes in each language’s own words', () => {
@@ -167,16 +179,5 @@ describe('assumptions', () => {
     expect(nights.length).toBe(ASSUMPTIONS.accumulationNights.value);
     expect(share).toBeCloseTo(0.714, 3);
     expect(share).toBeGreaterThan(ASSUMPTIONS.accumulationShare.value);
-  });
-});
-
-describe('trap designs', () => {
-  it.each([
-    ['bucket', null, [25, 30]],
-    ['mesh-cone', 0.6, [120, 120]],
-    ['wire-cone', 1.2, [250, 275]],
-    ['delta', null, null],
-  ] as const)('%s hangs at %s m and costs %s USD', (design, heightM, costUsd) => {
-    expect(designFacts(design)).toMatchObject({ heightM, costUsd });
   });
 });

@@ -1,12 +1,12 @@
 export { ASSUMPTIONS, type AssumptionId } from './assumptions.ts';
 export { catalogue } from './catalogue.ts';
-export { canonicalCrop } from './crop-words.ts';
-export { describeSources, type SourceKind, type SourceLine } from './describe-sources.ts';
-export { type HangingFacts, hangingFacts } from './hanging.ts';
+export { canonicalCrop } from './crops/crop-words.ts';
+export { canonicalStage, stageOrder } from './crops/stages.ts';
+export { type HangingFacts, hangingFacts } from './designs/hanging.ts';
 export { catalogueWords } from './known-words.ts';
+export { lookFor } from './look-for.ts';
 export * from './look-up.ts';
-export { lookFor } from './looks.ts';
 export { REGIONS, type Region, regionName } from './regions.ts';
-export { citation } from './sources.ts';
-export { canonicalStage, stageOrder } from './stages.ts';
+export { describeSources, type SourceKind, type SourceLine } from './sources/describe-sources.ts';
+export { citation } from './sources/sources.ts';
 export * from './types.ts';

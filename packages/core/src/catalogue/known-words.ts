@@ -1,7 +1,7 @@
 import type { KnownWords } from '../records/locate.ts';
 import { catalogue } from './catalogue.ts';
+import { canonicalStage } from './crops/stages.ts';
 import { cropById } from './look-up.ts';
-import { canonicalStage } from './stages.ts';
 
 /** The insects, crops and stages of the catalogue. */
 export const catalogueWords: KnownWords = {

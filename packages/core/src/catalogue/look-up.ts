@@ -1,6 +1,6 @@
 import type { TrapDesign } from '../records/schema.ts';
 import { catalogue } from './catalogue.ts';
-import type { Act, ActionRule, Crop, DesignFacts, DesignRatio, Insect, PhenologyModel, Practice, SearchPlace } from './types.ts';
+import type { Act, ActionRule, Crop, DesignFacts, DesignRatio, Insect, PhenologyModel, Practice, Recognition } from './types.ts';
 
 const byId = <T extends { readonly id: string }>(items: readonly T[]): ((id: string) => T | null) => {
   const index = new Map(items.map((item) => [item.id, item]));
@@ -57,8 +57,8 @@ export function rulesFor(wanted: { crop: string; insect: string; growthHabit?: s
 }
 
 /** Where to look for a stage of an insect on a crop; null where the catalogue has no word for it. */
-export const searchPlace = (insect: string, crop: string, stage: SearchPlace['stage']): SearchPlace | null =>
-  catalogue.searchPlaces.find((place) => place.insect === insect && place.stage === stage && place.crops.includes(crop)) ?? null;
+export const searchPlace = (insect: string, crop: string, stage: Recognition['stage']): Recognition | null =>
+  catalogue.recognition.find((place) => place.insect === insect && place.stage === stage && place.crops.includes(crop)) ?? null;
 
 /** What to know or beware of while doing something, cautions first. */
 export const practicesFor = (act: Act): readonly Practice[] =>

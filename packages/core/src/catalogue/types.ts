@@ -18,10 +18,23 @@ export interface LocalText {
 
 export type LocalName = LocalText;
 
+/** Something that was published, as one finds it. What is not at hand is null, never guessed. */
+export interface Work {
+  /** The people, or the service that speaks. */
+  readonly author: string;
+  readonly year: number | null;
+  /** In its own language. */
+  readonly title: string | null;
+  /** Journal with volume and pages, DOI, report number, or the service and series that carries it. */
+  readonly where: string;
+}
+
 export interface Sourced {
   /** A work as it is cited, in its own language, or one of the remarks that `citation` knows. */
   readonly source: string;
   readonly standing: Standing;
+  /** What is cited, in full; there for everything published. */
+  readonly works?: readonly Work[];
   /** What a reader must know to weigh the figure: a derivation, a rounding, a choice between readings. */
   readonly note?: LocalText | null;
 }
@@ -179,12 +192,23 @@ export interface HeatScoutRule extends RuleBase {
 
 export type ActionRule = CatchThresholdRule | CatchTableRule | InfestationRule | HeatScoutRule;
 
-/** What to look for in a scouting sample. */
-export interface Look extends Sourced {
+/** Where people find one stage of an insect on a crop, and the unit of a sample on which it is looked for. */
+export interface Recognition extends Sourced {
+  readonly id: string;
   readonly insect: string;
   readonly crops: readonly string[];
+  readonly stage: 'egg' | 'small-larva' | 'large-larva' | 'larva';
   readonly unit: InfestationRule['unit'];
-  readonly text: LocalName;
+  /** Continues the name of the stage: “eggs” – “one by one on fresh silks”. */
+  readonly where: LocalText;
+}
+
+/** All that the catalogue holds of one insect: what its folder gives. */
+export interface InsectEntry {
+  readonly insect: Insect;
+  readonly models: readonly PhenologyModel[];
+  readonly rules: readonly ActionRule[];
+  readonly recognition: readonly Recognition[];
 }
 
 export interface DesignFacts extends Sourced {
@@ -239,15 +263,6 @@ export interface Crop {
   readonly stagesSource: Sourced;
 }
 
-/** Where people find one stage of an insect on a crop. */
-export interface SearchPlace extends Sourced {
-  readonly id: string;
-  readonly insect: string;
-  readonly crops: readonly string[];
-  readonly stage: 'egg' | 'small-larva' | 'large-larva' | 'larva';
-  readonly where: LocalName;
-}
-
 /** A figure that Duskwatch must assume somewhere: shown wherever it is used. */
 export interface Assumption extends Sourced {
   readonly id: string;
@@ -264,5 +279,5 @@ export interface Catalogue {
   readonly designs: readonly DesignFacts[];
   readonly designRatios: readonly DesignRatio[];
   readonly practices: readonly Practice[];
-  readonly searchPlaces: readonly SearchPlace[];
+  readonly recognition: readonly Recognition[];
 }

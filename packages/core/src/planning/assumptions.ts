@@ -1,6 +1,6 @@
 /** What a plan needs and nobody has published. Each figure is shown with the plan that rests on it. */
 import { namedFigures } from '../catalogue/named-figures.ts';
-import { COMMON_PRACTICE, OWN_FIGURE } from '../catalogue/sources.ts';
+import { COMMON_PRACTICE, OWN_FIGURE } from '../catalogue/sources/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
 const figures = {

@@ -1,6 +1,6 @@
 /** Figures behind the questions about records. Each is Duskwatch's own. */
 import { namedFigures } from '../catalogue/named-figures.ts';
-import { OWN_FIGURE } from '../catalogue/sources.ts';
+import { OWN_FIGURE } from '../catalogue/sources/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
 const figures = {

@@ -1,6 +1,6 @@
 /** How much data a conclusion takes. Each figure is Duskwatch's own, chosen so that intervals keep their level. */
 import { namedFigures } from '../catalogue/named-figures.ts';
-import { OWN_FIGURE } from '../catalogue/sources.ts';
+import { OWN_FIGURE } from '../catalogue/sources/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
 
 const figures = {

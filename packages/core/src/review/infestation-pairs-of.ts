@@ -2,7 +2,7 @@
 
 import { addDays, type Day, day, daysBetween, type IsoDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
-import { canonicalCrop } from '../catalogue/crop-words.ts';
+import { canonicalCrop } from '../catalogue/crops/crop-words.ts';
 import { rulesFor } from '../catalogue/look-up.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { Program } from '../records/program.ts';

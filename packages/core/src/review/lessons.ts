@@ -2,7 +2,7 @@
 import { lowestPerNight, ruleForDesign, rulesAmong } from '../advice/rules.ts';
 import type { Day } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
-import { canonicalCrop } from '../catalogue/crop-words.ts';
+import { canonicalCrop } from '../catalogue/crops/crop-words.ts';
 import type { Standing } from '../catalogue/types.ts';
 import type { Program } from '../records/program.ts';
 import { type CatchToInfestation, catchToInfestation, type NoThreshold } from './catch-to-infestation.ts';

@@ -64,6 +64,7 @@ export const settingsEn = {
     source: 'Source',
     standing: 'Standing',
     note: 'Note',
+    undated: 'no year at hand',
     table: 'Sources',
     kinds: {
       hosts: 'Hosts',
@@ -75,8 +76,7 @@ export const settingsEn = {
       rule: 'Action rules',
       'weather-adjustment': 'Adjustments for weather',
       'sample-size': 'Sample sizes',
-      'look-for': 'What scouts look for',
-      'search-place': 'Where to look',
+      recognition: 'Where to look',
       design: 'Trap designs',
       'design-ratio': 'Designs side by side',
       practice: 'Practices',

@@ -66,6 +66,7 @@ export const settingsEs: SettingsWords = {
     source: 'Fuente',
     standing: 'Respaldo',
     note: 'Nota',
+    undated: 'sin año a mano',
     table: 'Fuentes',
     kinds: {
       hosts: 'Hospederos',
@@ -77,8 +78,7 @@ export const settingsEs: SettingsWords = {
       rule: 'Reglas de acción',
       'weather-adjustment': 'Ajustes por el tiempo',
       'sample-size': 'Tamaños de muestra',
-      'look-for': 'Qué se busca al muestrear',
-      'search-place': 'Dónde buscar',
+      recognition: 'Dónde buscar',
       design: 'Diseños de trampa',
       'design-ratio': 'Diseños comparados',
       practice: 'Prácticas',

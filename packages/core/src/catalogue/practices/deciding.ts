@@ -1,4 +1,4 @@
-import { PURDUE_HOTLINE } from '../sources.ts';
+import { PURDUE_HOTLINE } from '../sources/sources.ts';
 import type { Practice } from '../types.ts';
 import { ANY, caution, practice } from './kinds.ts';
 

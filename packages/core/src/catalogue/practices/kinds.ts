@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE } from '../sources.ts';
+import { COMMON_PRACTICE } from '../sources/sources.ts';
 
 /** Most practices hold for any insect and design, and have no source. */
 export const ANY = { insects: null, designs: null, figure: null } as const;

@@ -1,4 +1,4 @@
-import { JACKSON_2005, UNH_TRAP_SHEET } from '../sources.ts';
+import { JACKSON_2005, UNH_TRAP_SHEET } from '../sources/sources.ts';
 import type { Practice } from '../types.ts';
 import { ANY, caution, practice } from './kinds.ts';
 

@@ -48,7 +48,10 @@ function KindOfSource(props: {
               // biome-ignore lint/suspicious/noArrayIndexKey: lines carry no state and two may be alike
               <tr key={index}>
                 <td lang="en">{line.id}</td>
-                <td lang="en">{citation(line.source)}</td>
+                <td>
+                  <span lang="en">{citation(line.source)}</span>
+                  {line.works.length > 0 && <Works works={line.works} />}
+                </td>
                 <td>{props.standing[line.standing]}</td>
                 <td>{line.note && localName(line.note)}</td>
               </tr>
@@ -57,5 +60,25 @@ function KindOfSource(props: {
         </table>
       </section>
     </details>
+  );
+}
+
+/** What is cited, in full: who, when, what, and where one can read it. */
+function Works({ works }: { works: ReturnType<typeof describeSources>[number]['works'] }) {
+  const { undated } = settingsWords.sources;
+  return (
+    <ul className="key">
+      {works.map(({ author, year, title, where }) => (
+        <li key={`${author} ${where}`}>
+          <span lang="en">{author}</span>, {year ?? undated}
+          {title !== null && (
+            <>
+              : <cite lang="en">{title}</cite>
+            </>
+          )}
+          . <span lang="en">{where}</span>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -1,0 +1,75 @@
+import { COMMON_PRACTICE, noted, SDSU_2021, UNH_EXTENSION } from '../../sources/sources.ts';
+import type { ActionRule, Recognition } from '../../types.ts';
+
+const CUCURBITS = { crops: ['squash', 'pumpkin'], insect: 'melittia-cucurbitae', stages: null, preferred: true } as const;
+const UNH_CATCH = {
+  ...CUCURBITS,
+  ...UNH_EXTENSION,
+  kind: 'catch-threshold',
+  region: 'New Hampshire',
+  design: null,
+  per: 'week',
+  intervalDays: null,
+  unless: null,
+} as const;
+
+export const rules: readonly ActionRule[] = [
+  { ...UNH_CATCH, id: 'squash-vine-borer-bush', growthHabits: ['bush'], threshold: 5 },
+  { ...UNH_CATCH, id: 'squash-vine-borer-vining', growthHabits: ['vining'], threshold: 12 },
+  {
+    ...CUCURBITS,
+    ...noted(SDSU_2021, {
+      en: 'From emergence until the latest hatch of the first eggs, 1000 + 300 °F·d: the end is added up, not printed in the source.',
+      es: 'Desde la emergencia hasta la última eclosión de los primeros huevos, 1000 + 300 °F·d: el final está sumado; la fuente no lo imprime.',
+    }),
+    kind: 'heat-scout',
+    id: 'squash-vine-borer-emergence',
+    growthHabits: null,
+    region: 'South Dakota',
+    modelId: 'melittia-cucurbitae-emergence',
+    from: 1000,
+    to: 1300,
+    lookFor: 'adult-emergence',
+    examineUnits: null,
+  },
+  {
+    ...CUCURBITS,
+    ...noted(COMMON_PRACTICE, {
+      en: 'The published 245–300 °F·d from laying to hatch, counted from the first catch; the source does not say so.',
+      es: 'Los 245–300 °F·d publicados de la puesta a la eclosión, contados desde la primera captura; la fuente no lo dice.',
+    }),
+    kind: 'heat-scout',
+    id: 'squash-vine-borer-hatch',
+    growthHabits: null,
+    region: '',
+    modelId: 'melittia-cucurbitae-from-catch',
+    from: 245,
+    to: 300,
+    lookFor: 'egg-hatch',
+    examineUnits: null,
+  },
+];
+
+export const recognition: readonly Recognition[] = [
+  {
+    ...COMMON_PRACTICE,
+    insect: 'melittia-cucurbitae',
+    id: 'vine-borer-eggs',
+    crops: ['squash', 'pumpkin'],
+    stage: 'egg',
+    unit: 'plants',
+    where: { en: 'flat and brown, on the lower stem', es: 'planos y marrones, en la parte baja del tallo' },
+  },
+  {
+    ...COMMON_PRACTICE,
+    insect: 'melittia-cucurbitae',
+    id: 'vine-borer-larvae',
+    crops: ['squash', 'pumpkin'],
+    stage: 'larva',
+    unit: 'plants',
+    where: {
+      en: 'in the base of the stem, behind holes with wet sawdust-like droppings',
+      es: 'en la base del tallo, tras agujeros con excremento húmedo como aserrín',
+    },
+  },
+];
