@@ -82,7 +82,7 @@ function linesOf({ field, insect, look, walk, plan, lines, curves }: ScoutingShe
     look?.text[language] ?? w.sheet.noLook,
     ...w.path(walk, sampled.unit).map((step, at) => `${at + 1}. ${step}`),
     ...alignColumns([[w.sheet.place, w.sheet.examined(sampled.unit), w.sheet.below, w.sheet.above], ...table]),
-    ...(plan && curves ? [...w.risks(plan, curves.atM0, curves.atM1), w.basis(plan), w.independence] : []),
+    ...(plan && curves ? [...w.risks(plan, curves.atM0, curves.atM1), w.basis(plan), w.clumping(plan)] : []),
     ...w.cautions,
   ];
 }

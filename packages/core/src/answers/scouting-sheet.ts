@@ -6,7 +6,7 @@ import { catalogue } from '../catalogue/index.ts';
 import { type CountingPlan, countingPlan } from '../scouting/counting.ts';
 import { type PlanCurves, planCurves } from '../scouting/curve.ts';
 import { type PlanOptions, planFor, type ScoutingPlan, type WalkedPlaces } from '../scouting/plan-for.ts';
-import { onPaper, placeNow, type SheetLine, sheetLines } from '../scouting/walking.ts';
+import { placeNow, type SheetLine, sheetLines } from '../scouting/walking.ts';
 import { scoutingView } from './scouting.ts';
 import type { ScoutingField, ScoutingPair, ScoutingView } from './scouting-types.ts';
 import type { InsectName } from './types.ts';
@@ -30,7 +30,6 @@ export interface ScoutingSheet {
   readonly plan: ScoutingPlan | null;
   readonly counting: CountingPlan | null;
   readonly lines: readonly SheetLine[];
-  /** As the plan is judged on paper, place by place. */
   readonly curves: Omit<PlanCurves, 'curve'> | null;
 }
 
@@ -69,7 +68,8 @@ function sheetOf(view: ScoutingView, wanted: SheetWanted, options: PlanOptions):
   if (ruleId !== undefined && !pair.rules.some((rule) => rule.ruleId === ruleId))
     return refuse(unknown('ruleId', ruleId, `a rule for ${wanted.insect} in ${field.crop}`));
   const rule = catalogue.rules.find(({ id }) => id === ruleId);
-  const plan = rule ? planFor(rule, options) : null;
+  const clumping = view.plans.find((each) => each.ruleId === ruleId)?.clumping ?? undefined;
+  const plan = rule ? planFor(rule, { clumping, ...options }) : null;
   if (plan && !plan.ok) return plan;
   const unit = plan?.value.unit ?? 'plants';
   const facts = {
@@ -81,7 +81,7 @@ function sheetOf(view: ScoutingView, wanted: SheetWanted, options: PlanOptions):
     look: view.looks.find((look) => look.insect === wanted.insect && look.crop === field.crop && look.unit === unit) ?? null,
   };
   if (plan) {
-    const { curve: _, ...curves } = planCurves(onPaper(plan.value), 2);
+    const { curve: _, ...curves } = planCurves(plan.value, 2);
     return ok({ ...facts, walk: plan.value.walk, plan: plan.value, counting: null, lines: sheetLines(plan.value), curves });
   }
   const counting = countingPlan(wanted.insect);

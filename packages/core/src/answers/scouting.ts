@@ -7,6 +7,7 @@ import type { Advice, Verb } from '../advice/types.ts';
 import { formatDay } from '../base/day.ts';
 import { catalogue, cropById, lookFor } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
+import { type Clumping, clumpingOf, placeCounts } from '../scouting/clumping.ts';
 import { countingPlan } from '../scouting/counting.ts';
 import { planFor } from '../scouting/plan-for.ts';
 import { roundField } from './round.ts';
@@ -25,7 +26,7 @@ export function scoutingView(prepared: Prepared): ScoutingView {
   const ruleIds = new Set(pairs.flatMap(({ rules }) => rules.map(({ ruleId }) => ruleId)));
   const plans = catalogue.rules.flatMap((rule) => {
     if (!ruleIds.has(rule.id)) return [];
-    const plan = planFor(rule);
+    const plan = planFor(rule, { clumping: clumpingFound(prepared, rule.insect) });
     return plan.ok ? [plan.value] : [];
   });
   const counting = distinct(pairs.filter(({ rules }) => rules.length === 0).map(({ insect }) => insect)).map(countingPlan);
@@ -89,6 +90,14 @@ function pairOf(prepared: Prepared, field: FieldRecord, insect: string): Scoutin
       : null,
   };
 }
+
+/** As all samples of the insect in the program show it that say what each place held. */
+const clumpingFound = (prepared: Prepared, insect: string): Clumping =>
+  clumpingOf(
+    prepared.program.samples
+      .filter((sample) => sample.insect === insect && sample.sampledOn <= formatDay(prepared.on))
+      .map(({ byPlace = [] }) => placeCounts(byPlace)),
+  );
 
 const MATCHES: readonly StageMatch[] = ['now', 'any', 'unknown', 'not-yet', 'over'];
 

@@ -20,6 +20,7 @@ export type Fault =
   | { readonly kind: 'low-above-high' }
   | { readonly kind: 'forecast-after' }
   | { readonly kind: 'infested-above-examined'; readonly infested: number; readonly examined: number }
+  | { readonly kind: 'places-do-not-add-up'; readonly infested: number; readonly examined: number }
   | { readonly kind: 'worn-above-stock'; readonly wornOut: number; readonly onHand: number }
   | { readonly kind: 'unknown-insect'; readonly close: readonly string[] }
   | { readonly kind: 'unknown-stage'; readonly crop: string; readonly close: readonly string[] }

@@ -83,14 +83,23 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
   },
   samples(sample, at) {
     knownInsect(at, sample.insect);
-    if (sample.unitsInfested === null || sample.unitsInfested <= sample.unitsExamined) return;
-    at.problem(
-      'units_infested',
-      `${sample.unitsInfested} infested of ${sample.unitsExamined} examined`,
-      'no more units infested than examined',
-      'Correct one of the two; insects counted go in total_count.',
-      { kind: 'infested-above-examined', infested: sample.unitsInfested, examined: sample.unitsExamined },
-    );
+    const { unitsInfested: infested, unitsExamined: examined, byPlace } = sample;
+    if (infested !== null && infested > examined)
+      at.problem(
+        'units_infested',
+        `${infested} infested of ${examined} examined`,
+        'no more units infested than examined',
+        'Correct one of the two; insects counted go in total_count.',
+        { kind: 'infested-above-examined', infested, examined },
+      );
+    else if (byPlace && !addsUp(byPlace, infested ?? 0, examined))
+      at.problem(
+        'by_place',
+        byPlace.join(';'),
+        `infested/examined of each place, in all ${infested ?? 0}/${examined}`,
+        'Correct it, or leave it empty when it was not written down place by place.',
+        { kind: 'places-do-not-add-up', infested: infested ?? 0, examined },
+      );
   },
   treatments(treatment, at) {
     knownInsect(at, treatment.insect);
@@ -126,6 +135,13 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
   },
   answers: () => {},
 };
+
+/** Whether a sample's places are those of the whole of it. */
+function addsUp(byPlace: readonly string[], infested: number, examined: number): boolean {
+  const places = byPlace.map((place) => /^(\d+)\/(\d+)$/.exec(place)?.slice(1).map(Number) ?? [1, 0]);
+  const total = (at: 0 | 1) => places.reduce((sum, place) => sum + place[at]!, 0);
+  return places.every(([found, of]) => of! > 0 && found! <= of!) && total(0) === infested && total(1) === examined;
+}
 
 /** To a hundredth: figures that came in °F have no end in °C. */
 const shortC = (value: number): string => `${Number(value.toFixed(2))} °C`;

@@ -49,7 +49,7 @@ export function describeColumn(name: string, about: string, schema: z.ZodType, h
     fahrenheit: false,
     ...blank,
   } as const;
-  return { ...base, ...traits(inner, nullable), ...hints };
+  return { ...base, ...traits(inner, nullable), ...(optional ? { empty: undefined } : {}), ...hints };
 }
 
 function traits(schema: z.ZodType, nullable: boolean): Pick<Column, 'type'> & Partial<Column> {

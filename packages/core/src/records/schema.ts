@@ -117,6 +117,8 @@ export const sampleSchema = z.object({
   unitsExamined: z.int().min(1).max(100_000),
   unitsInfested: count.nullable(),
   totalCount: count.nullable(),
+  /** Infested of examined at each place, in the order walked: `1/5`, `0/5`; left out when nobody wrote it down. */
+  byPlace: z.array(z.string().regex(/^\d{1,4}\/\d{1,4}$/, { error: 'expected infested/examined, such as 1/5' })).optional(),
 });
 
 export const treatmentSchema = z.object({

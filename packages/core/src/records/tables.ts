@@ -140,6 +140,10 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
       units_examined: 'How many of them were examined.',
       units_infested: 'How many of those were infested; empty when not recorded.',
       total_count: 'How many insects were found in all; empty when not counted.',
+      by_place: [
+        'Infested/examined at each place in the order walked, with ; between: 1/5;0/5;2/5. Empty when not written down.',
+        { extension: true },
+      ],
     },
     { primary: ['field_id', 'insect', 'sampled_on', 'kind'], foreign: [ofField] },
   ),

@@ -52,7 +52,7 @@ export function errorsLeftOut(
 function errorsOf(judged: readonly { readonly reached: boolean; readonly called: boolean }[], level: number): ThresholdErrors {
   const [below, reached] = [judged.filter((one) => !one.reached), judged.filter((one) => one.reached)];
   return {
-    falseAlarms: shareInfested(below.filter(({ called }) => called).length, below.length, level),
-    misses: shareInfested(reached.filter(({ called }) => !called).length, reached.length, level),
+    falseAlarms: shareInfested(below.filter(({ called }) => called).length, below.length, { level }),
+    misses: shareInfested(reached.filter(({ called }) => !called).length, reached.length, { level }),
   };
 }

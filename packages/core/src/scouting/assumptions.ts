@@ -49,6 +49,24 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  placeCorrelation: {
+    value: 0.15,
+    unit: { en: 'correlation of two units at one place', es: 'correlación de dos unidades de un mismo sitio' },
+    why: {
+      en: 'Infested plants stand together. Until your own samples show how much, two at one place are taken to be this much alike: 0 would be chance alone, 1 all or none.',
+      es: 'Las plantas infestadas están juntas. Mientras las muestras propias no muestren cuánto, dos de un mismo sitio se toman por así de parecidas: 0 sería puro azar, 1 todas o ninguna.',
+    },
+    ...OWN_FIGURE,
+  },
+  assumedPlaces: {
+    value: 20,
+    unit: { en: 'places', es: 'sitios' },
+    why: {
+      en: 'Beside your own samples, the assumed likeness of neighbours weighs as much as so many places of five.',
+      es: 'Junto a las muestras propias, el parecido supuesto de las vecinas pesa como tantos sitios de cinco.',
+    },
+    ...OWN_FIGURE,
+  },
   placesWalked: {
     value: 5,
     unit: { en: 'places in the field', es: 'sitios en la parcela' },
@@ -62,17 +80,26 @@ const figures = {
     value: 5,
     unit: { en: 'plants, ears or fruit at one place', es: 'plantas, mazorcas o frutos en un sitio' },
     why: {
-      en: 'Neighbours are like one another: few are taken at a place before the walk goes on. No answer before every place was seen once, so that no corner decides for the field.',
-      es: 'Las vecinas se parecen: se toman pocas en un sitio antes de seguir caminando. No hay respuesta antes de ver cada sitio una vez, para que ningún rincón decida por la parcela.',
+      en: 'Neighbours are like one another: few are taken at a place before the walk goes on. No answer before a whole lap, so that no corner decides for the field.',
+      es: 'Las vecinas se parecen: se toman pocas en un sitio antes de seguir caminando. No hay respuesta antes de una vuelta entera, para que ningún rincón decida por la parcela.',
+    },
+    ...OWN_FIGURE,
+  },
+  unitsAtMost: {
+    value: 8,
+    unit: { en: 'plants, ears or fruit at one place', es: 'plantas, mazorcas o frutos en un sitio' },
+    why: {
+      en: 'Where the sample may grow large, more are taken at each place, but no more than this: the next neighbour tells less than a new place.',
+      es: 'Donde la muestra puede crecer, se toman más en cada sitio, pero no más que estas: la siguiente vecina dice menos que un sitio nuevo.',
     },
     ...OWN_FIGURE,
   },
   lapsAtMost: {
-    value: 4,
-    unit: { en: 'times past every place', es: 'vueltas por todos los sitios' },
+    value: 6,
+    unit: { en: 'laps over the field', es: 'vueltas por la parcela' },
     why: {
-      en: 'Where the sample may grow large, more units are taken at each place rather than walking the field more often than this.',
-      es: 'Donde la muestra puede crecer, se toman más unidades en cada sitio en vez de recorrer la parcela más veces que estas.',
+      en: 'Nobody walks a field more often than this. The plan then ends, without an answer if need be.',
+      es: 'Nadie recorre una parcela más veces que estas. El plan termina entonces, sin respuesta si hace falta.',
     },
     ...OWN_FIGURE,
   },
@@ -80,8 +107,8 @@ const figures = {
     value: 2,
     unit: { en: 'times the largest average sample', es: 'veces la mayor muestra media' },
     why: {
-      en: 'A plan ends here undecided; it is reached seldom, and the field is then close to the rule. Never fewer than the rule itself examines, rounded up to whole laps, but no further than both answers agree with the share found.',
-      es: 'Aquí un plan termina sin decidir; rara vez se llega, y entonces la parcela está cerca de la regla. Nunca menos de lo que examina la propia regla, redondeado a vueltas completas, pero solo hasta donde ambas respuestas concuerdan con la proporción hallada.',
+      en: 'A plan ends here undecided; it is reached seldom, and the field is then close to the rule. Never fewer than the rule itself examines, rounded up to whole laps.',
+      es: 'Aquí un plan termina sin decidir; rara vez se llega, y entonces la parcela está cerca de la regla. Nunca menos de lo que examina la propia regla, redondeado a vueltas completas.',
     },
     ...OWN_FIGURE,
   },

@@ -1,11 +1,13 @@
 import { ok, type Problem, type Result, refuse } from '../base/problem.ts';
 import type { ActionRule, Assumption, InfestationRule, Standing } from '../catalogue/types.ts';
 import { PLAN_ASSUMPTIONS, type PlanAssumptionId } from './assumptions.ts';
-import type { CountDistribution } from './distribution.ts';
+import { type Clumping, clumpingOf } from './clumping.ts';
+import { type CountDistribution, designEffect } from './distribution.ts';
+import { exactCharacteristic } from './exact.ts';
 import type { SequentialPlan } from './plan.ts';
-import { type SequentialTest, sequentialTest, waldCharacteristic } from './wald.ts';
+import { type SequentialTest, sequentialTest, waldCharacteristic, withDesignEffect } from './wald.ts';
 
-/** How the units are spread over the field: at each of `places` in turn `perPlace` units, then round again. */
+/** How the units are spread over the field: `perPlace` units at each of `places` on a lap, new places on the next one. */
 export interface WalkedPlaces {
   readonly places: number;
   readonly perPlace: number;
@@ -28,6 +30,8 @@ export interface ScoutingPlan extends SequentialPlan {
   readonly source: string;
   readonly standing: Standing;
   readonly walk: WalkedPlaces;
+  /** How alike neighbours are taken to be, and by how many own samples; null: set by hand. */
+  readonly clumping: Clumping | null;
   /** Every figure the plan rests on that neither the rule's source nor the user gave. */
   readonly assumed: readonly Assumption[];
 }
@@ -40,6 +44,10 @@ export interface PlanOptions {
   readonly beta?: number | undefined;
   /** Dispersion of counts per unit, where insects or egg masses are counted; ∞: none. */
   readonly k?: number | undefined;
+  /** ρ, correlation of two units at one place. */
+  readonly correlation?: number | undefined;
+  /** ρ as own samples have it; left out: assumed. */
+  readonly clumping?: Clumping | undefined;
   readonly minSamples?: number | undefined;
   readonly maxSamples?: number | undefined;
 }
@@ -61,24 +69,31 @@ export function planFor(rule: ActionRule, options: PlanOptions = {}): Result<Sco
   const alpha = options.alpha ?? assume('riskAbove');
   const beta = options.beta ?? assume('riskBelow');
   const distribution = distributionOf(rule, options.k ?? (countsInsects(rule) ? assume('clumpingK') : 1));
-  const test = sequentialTest({ distribution, m0, m1, alpha, beta });
-  if (!test.ok) return test;
+  const clumping = options.correlation === undefined ? (options.clumping ?? clumpingOf([])) : null;
+  if (clumping) assume(clumping.samples === 0 ? 'placeCorrelation' : 'assumedPlaces');
+  const correlation = options.correlation ?? clumping!.correlation;
+  if (!(correlation >= 0 && correlation < 1)) return refuse(noCorrelation(correlation));
+  const independent = sequentialTest({ distribution, m0, m1, alpha, beta, designEffect: 1 });
+  if (!independent.ok) return independent;
 
   const places = rule.examine.places ?? assume('placesWalked');
-  const average = waldCharacteristic(test.value, test.value.slope).averageSamples;
-  const enough =
-    options.maxSamples ?? Math.max(rule.examine.unitsHigh ?? rule.examine.units, assume('limitOverAverage') * average);
+  const average = waldCharacteristic(independent.value, independent.value.slope).averageSamples;
+  const enough = (perPlace: number) =>
+    options.maxSamples ??
+    Math.max(
+      rule.examine.unitsHigh ?? rule.examine.units,
+      assume('limitOverAverage') * average * designEffect(perPlace, correlation),
+    );
   const perPlace =
     options.minSamples === undefined
-      ? Math.max(assume('unitsAtOnce'), Math.ceil(enough / (places * assume('lapsAtMost'))))
+      ? unitsAtOnePlace(assume('unitsAtOnce'), assume('unitsAtMost'), places * assume('lapsAtMost'), enough)
       : Math.ceil(options.minSamples / places);
   const lap = places * perPlace;
-  const agreeing = Math.max(1, Math.floor(agreesUpTo(test.value, rule.share) / lap));
-  const maxSamples = options.maxSamples ?? Math.min(Math.ceil(enough / lap), agreeing) * lap;
+  const laps = Math.min(Math.ceil(enough(perPlace) / lap), PLAN_ASSUMPTIONS.lapsAtMost.value);
+  const maxSamples = options.maxSamples ?? laps * lap;
+  const walked = { perPlace, correlation, minSamples: Math.min(options.minSamples ?? lap, maxSamples), maxSamples };
   return ok({
-    test: test.value,
-    minSamples: Math.min(options.minSamples ?? lap, maxSamples),
-    maxSamples,
+    ...keepingRisks(independent.value, walked),
     ruleId: rule.id,
     insect: rule.insect,
     unit: rule.unit,
@@ -91,17 +106,35 @@ export function planFor(rule: ActionRule, options: PlanOptions = {}): Result<Sco
     source: rule.source,
     standing: rule.standing,
     walk: { places, perPlace },
+    clumping,
     assumed,
   });
 }
 
-/**
- * The largest sample at which an answer cannot contradict the rule, which holds the same sample's share against its
- * figure: the lines close in on s, and s is not quite the figure.
- */
-function agreesUpTo({ slope, lowerIntercept, upperIntercept }: SequentialTest, figure: number): number {
-  return slope < figure ? upperIntercept / (figure - slope) : -lowerIntercept / (slope - figure);
+/** The fewest at each place with which so many places are enough; the most allowed where they never are. */
+function unitsAtOnePlace(fewest: number, most: number, places: number, enough: (perPlace: number) => number): number {
+  let perPlace = fewest;
+  while (perPlace < most && perPlace * places < enough(perPlace)) perPlace++;
+  return perPlace;
 }
+
+/**
+ * The closest lines at which the plan, as it is walked, keeps the risks accepted: found with the exact characteristic,
+ * for lines moved out by the whole design effect keep more than that. Never closer than Wald's own.
+ */
+function keepingRisks(independent: SequentialTest, walked: Omit<SequentialPlan, 'test'>): SequentialPlan {
+  const { alpha, beta, m0, m1 } = independent;
+  const at = (effect: number): SequentialPlan => ({ ...walked, test: withDesignEffect(independent, effect) });
+  const keeps = (plan: SequentialPlan) =>
+    exactCharacteristic(plan, m0).above <= alpha && exactCharacteristic(plan, m1).below <= beta;
+  let kept = at(1);
+  for (let effect = 1; !keeps(kept) && effect < MOST_WIDENING; effect *= WIDEN) kept = at(effect * WIDEN);
+  return kept;
+}
+
+/** Steps in which lines move out until they keep the risks; beyond the last no plan of this length decides anything. */
+const WIDEN = 1.03;
+const MOST_WIDENING = 40;
 
 /** Whether the insects in a unit are counted, and not only whether it has any. */
 export const countsInsects = ({ sign }: Pick<InfestationRule, 'sign'>): boolean => sign === 'egg-masses';
@@ -110,6 +143,13 @@ function distributionOf(rule: InfestationRule, k: number): CountDistribution {
   if (!countsInsects(rule)) return { kind: 'binomial' };
   return k === Infinity ? { kind: 'poisson' } : { kind: 'negative-binomial', k };
 }
+
+const noCorrelation = (got: number): Problem => ({
+  where: { parameter: 'correlation' },
+  got: String(got),
+  expected: '0 or more, below 1',
+  fix: '0 is for infested units that stand anywhere; 0.15 is assumed where nothing is known.',
+});
 
 const ABOUT = { 'catch-threshold': 'moths in traps', 'catch-table': 'moths in traps', 'heat-scout': 'when to look' } as const;
 

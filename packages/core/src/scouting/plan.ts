@@ -7,8 +7,10 @@ export interface SequentialPlan {
   readonly minSamples: number;
   /** With this many units and no line crossed, the plan ends undecided. */
   readonly maxSamples: number;
-  /** Judged only at every so many units, as on a sheet of paper; left out: after each. */
-  readonly every?: number;
+  /** Units taken at one place. The plan is judged when they are done: what stands there stands together. */
+  readonly perPlace: number;
+  /** ρ, correlation of any two units at one place: 0 when infested ones stand anywhere, 1 when places are all or none. */
+  readonly correlation: number;
 }
 
 export type Judgement = 'below' | 'above' | 'go-on' | 'undecided-at-limit';
@@ -47,8 +49,8 @@ export function stopLine(plan: SequentialPlan, samples: number): StopLine {
 }
 
 /** The number of units, this one or the next, at which the plan is judged. */
-export function nextJudged({ minSamples, maxSamples, every = 1 }: SequentialPlan, samples: number): number {
-  return Math.min(maxSamples, Math.ceil(Math.max(samples, minSamples) / every) * every);
+export function nextJudged({ minSamples, maxSamples, perPlace }: SequentialPlan, samples: number): number {
+  return Math.min(maxSamples, Math.ceil(Math.max(samples, minSamples) / perPlace) * perPlace);
 }
 
 /** The totals at every number of units at which the plan is judged. */

@@ -9,8 +9,11 @@ import stops from './reference/lines.json' with { type: 'json' };
 import reference from './reference/scouting.json' with { type: 'json' };
 import { type Hypotheses, type SequentialTest, sequentialTest, waldCharacteristic } from './wald.ts';
 
-function testOf(hypotheses: Hypotheses): SequentialTest {
-  const test = sequentialTest(hypotheses);
+/** Each unit a place of its own. */
+const UNIT_BY_UNIT = { perPlace: 1, correlation: 0 } as const;
+
+function testOf(hypotheses: Omit<Hypotheses, 'designEffect'>): SequentialTest {
+  const test = sequentialTest({ ...hypotheses, designEffect: 1 });
   if (!test.ok) throw new Error(JSON.stringify(test.problems));
   return test.value;
 }
@@ -19,6 +22,7 @@ const planOf = ({ kind, k, minSamples, maxSamples, ...risks }: (typeof reference
   test: testOf({ distribution: distributionOf(kind, k), m0: risks.m0, m1: risks.m1, alpha: risks.alpha, beta: risks.beta }),
   minSamples,
   maxSamples,
+  ...UNIT_BY_UNIT,
 });
 
 const hypotheses = fc
@@ -57,7 +61,7 @@ describe('Wald’s stop lines', () => {
     expect(test.slope).toBeCloseTo(0.0397, 4);
     expect(test.lowerIntercept).toBeCloseTo(-0.939, 3);
     expect(test.upperIntercept).toBeCloseTo(1.205, 3);
-    const plan = { test, minSamples: 1, maxSamples: 26 };
+    const plan = { test, minSamples: 1, maxSamples: 26, ...UNIT_BY_UNIT };
     expect([23, 24].map((n) => stopLine(plan, n).below)).toEqual([null, 0]);
     expect([1, 2, 19, 21, 26].map((n) => stopLine(plan, n).above)).toEqual([null, 2, 2, 3, 3]);
   });
@@ -92,9 +96,17 @@ describe('Wald’s stop lines', () => {
   });
 
   it('need means, a k and risks that make a test', () => {
-    const refused = sequentialTest({ distribution: { kind: 'negative-binomial', k: 0 }, m0: 2, m1: 1, alpha: 0, beta: 0.6 });
+    const refused = sequentialTest({
+      distribution: { kind: 'negative-binomial', k: 0 },
+      m0: 2,
+      m1: 1,
+      alpha: 0,
+      beta: 0.6,
+      designEffect: 1,
+    });
     expect(refused.ok ? [] : refused.problems.map(({ where }) => where.parameter)).toEqual(['m0', 'k', 'alpha', 'beta']);
-    expect(sequentialTest({ distribution: { kind: 'binomial' }, m0: 0.5, m1: 1.2, alpha: 0.1, beta: 0.1 }).ok).toBe(false);
+    const beyond = { distribution: { kind: 'binomial' }, m0: 0.5, m1: 1.2, alpha: 0.1, beta: 0.1, designEffect: 1 } as const;
+    expect(sequentialTest(beyond).ok).toBe(false);
   });
 });
 
@@ -113,6 +125,7 @@ describe('what a plan does, by carrying probabilities from unit to unit', () => 
       test: testOf({ distribution: { kind: 'binomial' }, m0: 0.2, m1: 0.6, alpha: 0.1, beta: 0.1 }),
       minSamples: 3,
       maxSamples: 12,
+      ...UNIT_BY_UNIT,
     };
     const share = 0.35;
     const found = { below: 0, above: 0, 'undecided-at-limit': 0, 'go-on': 0 };
@@ -141,8 +154,8 @@ describe('what a plan does, by carrying probabilities from unit to unit', () => 
     const test = testOf({ distribution, m0, m1, alpha: 0.1, beta: 0.1 });
     const walks = 4000;
     for (const plan of [
-      { test, minSamples: 5, maxSamples: 60 },
-      { test, minSamples: 10, maxSamples: 40, every: 8 },
+      { test, minSamples: 5, maxSamples: 60, ...UNIT_BY_UNIT },
+      { test, minSamples: 10, maxSamples: 40, perPlace: 8, correlation: 0 },
     ]) {
       for (const mean of means) {
         const ends = { below: 0, above: 0, 'undecided-at-limit': 0 };
@@ -175,7 +188,12 @@ describe('what a plan does, by carrying probabilities from unit to unit', () => 
     fc.assert(
       fc.property(hypotheses, (given) => {
         const test = testOf(given);
-        const plan = { test, minSamples: 1, maxSamples: 6 * Math.ceil(waldCharacteristic(test, test.slope).averageSamples) };
+        const plan = {
+          test,
+          minSamples: 1,
+          maxSamples: 6 * Math.ceil(waldCharacteristic(test, test.slope).averageSamples),
+          ...UNIT_BY_UNIT,
+        };
         const [at0, at1] = [exactCharacteristic(plan, given.m0), exactCharacteristic(plan, given.m1)];
         expect(at0.above).toBeLessThanOrEqual(given.alpha / (1 - given.beta) + 1e-9);
         expect(at1.below).toBeLessThanOrEqual(given.beta / (1 - given.alpha) + 1e-9);
@@ -214,7 +232,7 @@ describe('Wald’s approximation', () => {
   });
 
   it('asks for somewhat fewer units than whole insects need, and is close', () => {
-    const plan = { test, minSamples: 1, maxSamples: 300 };
+    const plan = { test, minSamples: 1, maxSamples: 300, ...UNIT_BY_UNIT };
     for (const mean of [0.3, 0.5, 0.9, 1.5, 2.5]) {
       const [exact, wald] = [exactCharacteristic(plan, mean), waldCharacteristic(test, mean)];
       expect(Math.abs(exact.below - wald.below)).toBeLessThan(0.06);
@@ -229,6 +247,7 @@ describe('walking a plan', () => {
     test: testOf({ distribution: { kind: 'binomial' }, m0: 0.05, m1: 0.15, alpha: 0.1, beta: 0.1 }),
     minSamples: 10,
     maxSamples: 60,
+    ...UNIT_BY_UNIT,
   };
   const clean = (n: number) => new Array<number>(n).fill(0);
 

@@ -20,6 +20,11 @@ export interface Hypotheses {
   readonly alpha: number;
   /** Accepted risk of saying "below" at m₁. */
   readonly beta: number;
+  /**
+   * How many times wider totals scatter than under independence. The logarithm of the likelihood ratio is divided by
+   * it, as in quasi-likelihood, which sets both lines so many times further from the middle.
+   */
+  readonly designEffect: number;
 }
 
 export interface SequentialTest extends Hypotheses {
@@ -37,14 +42,27 @@ export function sequentialTest(hypotheses: Hypotheses): Result<SequentialTest> {
   const problems = problemsOf(hypotheses);
   if (problems.length > 0) return refuse(...problems);
   const { alpha, beta } = hypotheses;
-  const { weight, perUnit } = logRatio(hypotheses);
+  const { weight: independent, perUnit } = logRatio(hypotheses);
+  const weight = independent / hypotheses.designEffect;
   return ok({
     ...hypotheses,
-    slope: perUnit / weight,
+    slope: perUnit / independent,
     lowerIntercept: Math.log(beta / (1 - alpha)) / weight,
     upperIntercept: Math.log((1 - beta) / alpha) / weight,
     weight,
   });
+}
+
+/** The same test with lines for totals that scatter so many times wider than under independence. */
+export function withDesignEffect(test: SequentialTest, designEffect: number): SequentialTest {
+  const times = designEffect / test.designEffect;
+  return {
+    ...test,
+    designEffect,
+    lowerIntercept: test.lowerIntercept * times,
+    upperIntercept: test.upperIntercept * times,
+    weight: test.weight / times,
+  };
 }
 
 /** One unit with y insects adds weight·y − perUnit to the log-likelihood ratio of m₁ to m₀. */
@@ -103,7 +121,7 @@ export function waldCharacteristic(test: SequentialTest, mean: number): Characte
   const below = Math.abs(h) < 1e-6 ? a / (a - b) : Math.expm1(-h * a) / Math.expm1(h * (b - a));
   const averageSamples =
     Math.abs(h) < 1e-6
-      ? (-a * b) / (weight ** 2 * varianceOf(distribution, mean))
+      ? (-a * b) / (weight ** 2 * test.designEffect * varianceOf(distribution, mean))
       : (below * b + (1 - below) * a) / (weight * (mean - slope));
   return { mean, below, averageSamples };
 }

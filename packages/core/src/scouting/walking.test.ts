@@ -4,7 +4,7 @@ import { catalogue } from '../catalogue/index.ts';
 import { planCurves } from './curve.ts';
 import { judge } from './plan.ts';
 import { planFor, type ScoutingPlan } from './plan-for.ts';
-import { onPaper, placeNow, sheetLines, standpoint } from './walking.ts';
+import { placeNow, sheetLines, standpoint } from './walking.ts';
 
 const plans = catalogue.rules.flatMap((rule): ScoutingPlan[] => {
   const plan = planFor(rule);
@@ -57,14 +57,14 @@ describe('a sheet of paper', () => {
   it.each(plans)('has a line for each place of each lap, and stops where the plan does: $ruleId', (plan) => {
     const lines = sheetLines(plan);
     expect(lines.reduce((sum, { units }) => sum + units, 0)).toBe(plan.maxSamples);
-    expect(lines.length).toBeLessThanOrEqual(20);
+    expect(lines.length).toBeLessThanOrEqual(30);
     const first = lines.findIndex(({ below, above }) => below !== null || above !== null);
     expect(lines[first]!.samples).toBe(plan.minSamples);
     for (const line of lines.slice(first)) {
       const clean = new Array<number>(line.samples - line.above!).fill(0);
       const dirty = new Array<number>(line.above!).fill(1);
       // Infested units last, so that nothing stopped it before.
-      if (line.samples === plan.minSamples) expect(judge(onPaper(plan), [...clean, ...dirty])).toBe('above');
+      if (line.samples === plan.minSamples) expect(judge(plan, [...clean, ...dirty])).toBe('above');
       expect(line.below === null || line.below < line.above! - 1).toBe(true);
     }
   });
@@ -78,7 +78,7 @@ describe('the curves of a plan', () => {
       expect(at.below + at.above + at.undecided).toBeCloseTo(1, 9);
       if (i > 0) expect(at.below).toBeLessThanOrEqual(curve[i - 1]!.below + 1e-12);
     }
-    expect(curve.at(-1)!.above).toBeGreaterThan(0.95);
+    expect(curve.at(-1)!.above).toBeGreaterThan(0.9);
     expect(atThreshold.averageSamples).toBeGreaterThan(Math.max(atM0.averageSamples, atM1.averageSamples) - 1);
   });
 });

@@ -65,16 +65,12 @@ export interface SheetLine extends StopLine {
   readonly units: number;
 }
 
-/** The plan as it is walked with paper: judged when the units of a place are done, not after each. */
-export const onPaper = <P extends ScoutingPlan>(plan: P): P => ({ ...plan, every: plan.walk.perPlace });
-
 export function sheetLines(plan: ScoutingPlan): SheetLine[] {
-  const paper = onPaper(plan);
   const lines: SheetLine[] = [];
   for (let before = 0; before < plan.maxSamples; before = lines.at(-1)!.samples) {
     const samples = Math.min(plan.maxSamples, before + plan.walk.perPlace);
     const { lap, place } = placeNow(plan.walk, before);
-    lines.push({ ...stopLine(paper, samples), lap, place, units: samples - before });
+    lines.push({ ...stopLine(plan, samples), lap, place, units: samples - before });
   }
   return lines;
 }

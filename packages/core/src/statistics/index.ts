@@ -3,12 +3,10 @@ export * from './incomplete-beta.ts';
 export * from './incomplete-gamma.ts';
 export * from './indicator-columns.ts';
 export * from './logistic-regression.ts';
-export { type CountSample, fitNegativeBinomial, type NegativeBinomialFit } from './negative-binomial.ts';
 export {
   type NegativeBinomialInput,
   type NegativeBinomialRegression,
   negativeBinomialRegression,
 } from './negative-binomial-regression.ts';
 export type { Coefficient, RegressionFit, RegressionInput } from './regression.ts';
-export * from './straight-line.ts';
 export * from './student.ts';

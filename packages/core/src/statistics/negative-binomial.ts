@@ -7,43 +7,11 @@
  *
  * Source: Bliss & Fisher 1953, Biometrics 9:176–200.
  */
-import { ok, type Result, refuse } from '../base/problem.ts';
 import { logGamma } from './gamma-function.ts';
 import { problem } from './regression.ts';
 
-export interface NegativeBinomialFit {
-  readonly n: number;
-  readonly mean: number;
-  readonly meanStandardError: number;
-  /** ∞ when the counts scatter no more than chance alone: no over-dispersion found. */
-  readonly k: number;
-  /** From the observed information; null where there is none, as without over-dispersion. */
-  readonly kStandardError: number | null;
-  readonly overdispersed: boolean;
-  readonly logLikelihood: number;
-}
-
-/** Counts one by one, or how many units held 0, 1, 2, … of them. */
-export type CountSample = readonly number[] | { readonly frequencies: readonly number[] };
-
 /** Beyond this k, counts of any usual size cannot be told from Poisson ones. */
 const LARGEST_K = 1e7;
-
-/** Maximum likelihood of mean and k from one sample; refused without a count above zero. */
-export function fitNegativeBinomial(sample: CountSample): Result<NegativeBinomialFit> {
-  const counts =
-    'frequencies' in sample ? sample.frequencies.flatMap((units, count) => new Array<number>(units).fill(count)) : sample;
-  const table = countTable(counts);
-  if (table === null) return refuse(notCounts());
-  if (table.total === 0)
-    return refuse(problem('counts', 'only zeros', 'at least one count above zero', 'Take more samples: k is unknown.'));
-  const n = counts.length;
-  const mean = table.total / n;
-  const fitted = new Float64Array(n).fill(mean);
-  const k = maximiseK(table, fitted);
-  const fit = { n, mean, meanStandardError: Math.sqrt((mean + mean ** 2 / k) / n) };
-  return ok({ ...fit, ...describeK(table, fitted, k), logLikelihood: logLikelihood(table, fitted, k) });
-}
 
 export const notCounts = () => problem('y', 'a value that is no count', 'whole numbers from 0', 'Correct or leave out the row.');
 

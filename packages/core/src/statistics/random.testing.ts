@@ -4,6 +4,8 @@ export interface Random {
   readonly uniform: () => number;
   readonly normal: () => number;
   readonly poisson: (mean: number) => number;
+  /** With scale 1. */
+  readonly gamma: (shape: number) => number;
   readonly negativeBinomial: (mean: number, k: number) => number;
 }
 
@@ -45,6 +47,7 @@ export function randomFrom(seed: number): Random {
     uniform,
     normal,
     poisson,
+    gamma,
     negativeBinomial: (mean, k) => poisson(k === Infinity ? mean : (mean / k) * gamma(k)),
   };
 }

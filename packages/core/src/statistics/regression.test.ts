@@ -48,6 +48,18 @@ describe('negative binomial regression agrees with R’s glm.nb', () => {
     expect(relativeError(fit.kStandardError!, stored.thetaStandardError)).toBeLessThan(1e-5); // glm.nb's lags one step
   });
 
+  it('on red mites on apple leaves: as clumped as Bliss & Fisher 1953 found (k 1.0246) and R finds', () => {
+    const { frequencies, ...expected } = reference.mites;
+    const y = frequencies.flatMap((leaves, mites) => new Array<number>(leaves).fill(mites));
+    const fit = fitted(negativeBinomialRegression({ y, ...withIntercept(y.length) }));
+    expect(y).toHaveLength(150);
+    expect(Math.exp(fit.coefficients[0]!.estimate)).toBeCloseTo(expected.mean, 12);
+    expect(fit.k).toBeCloseTo(1.0246, 4);
+    expect(relativeError(fit.k, expected.k)).toBeLessThan(1e-8);
+    expect(fit.logLikelihood).toBeCloseTo(expected.logLikelihood, 9);
+    expect(relativeError(fit.kStandardError!, expected.kStandardError)).toBeLessThan(1e-5); // glm.nb lags one step here
+  });
+
   it('on claims that scatter no more than chance, as the Poisson fit it then is', () => {
     const fit = fitted(negativeBinomialRegression(inputOf(reference.insurance)));
     expect(fit).toMatchObject({ k: Infinity, kStandardError: null, overdispersed: false });

@@ -109,6 +109,10 @@ export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { re
     expected: `no más unidades infestadas que revisadas (${infested} de ${examined})`,
     fix: 'Corrija una de las dos; los insectos contados van en el total.',
   }),
+  'places-do-not-add-up': ({ infested, examined }) => ({
+    expected: `infestadas/revisadas de cada punto, en suma ${infested}/${examined}`,
+    fix: 'Corríjalo, o déjelo vacío si no se anotó punto por punto.',
+  }),
   'worn-above-stock': ({ wornOut, onHand }) => ({
     expected: `no más piezas gastadas que existentes (${wornOut} de ${onHand})`,
     fix: 'Corrija una de las dos.',

@@ -50,7 +50,7 @@ export const scoutingEn: ScoutingWording = {
     'Keep out of the edge: start about twenty paces into the field, and leave the outermost rows alone.',
     `Walk a wide zigzag over the whole field with ${places} places on it, also in low and weedy spots.`,
     `At each place look at ${units(perPlace, unit)} in a row, every few paces, as they come. Do not choose them.`,
-    `After place ${places} come back by other rows, and take new ${UNITS[unit][1]}.`,
+    `After place ${places} come back by other rows, to new places between the first ones.`,
   ],
   place: (place, lap, places) => (lap === 1 ? `Place ${place} of ${places}` : `Place ${place} of ${places}, lap ${lap}`),
   answer: { below: 'Stop: below', above: 'Stop: above', 'go-on': 'Go on', 'undecided-at-limit': 'Stop: too close to call' },
@@ -85,8 +85,14 @@ export const scoutingEn: ScoutingWording = {
     `The catalogue names no figure for ${insect} in this crop. A count tells the share and how sure it is; it gives no answer.`,
   basis: (plan) =>
     `Between ${between(plan.test.m0, plan.test.m1, plan)} either answer may come. Accepted risks ${percent(plan.test.alpha)} and ${percent(plan.test.beta)}; no answer before ${units(plan.minSamples, plan.unit)}, ${plan.maxSamples} at most. What the rule does not give is chosen by Duskwatch.`,
-  independence:
-    'All of this takes units as independent. Where infested ones stand together the risks are larger: keep to the walk.',
+  clumping: ({ clumping, correlation, unit }) => {
+    const alike = `Neighbours at one place are taken to be alike: correlation ${fine(correlation)}`;
+    const more = `Where infested ${UNITS[unit][1]} stand still closer together, wrong answers come more often: keep to the walk.`;
+    if (clumping === null) return `${alike}, as set by hand. ${more}`;
+    if (clumping.samples === 0) return `${alike}, an assumption until samples of yours say what each place held. ${more}`;
+    const samples = `${clumping.samples} ${clumping.samples === 1 ? 'sample' : 'samples'}`;
+    return `${alike}, from ${clumping.places} places of ${samples} of yours, with the assumption weighed in. ${more}`;
+  },
   cautions: [
     ...practicesFor('walking-fields').map(({ text }) => text.en),
     'Heat: water, hat, shade at noon. Stop when you feel dizzy.',

@@ -58,7 +58,7 @@ export const scoutingEs: ScoutingWording = {
     'Evite el borde: empiece a unos veinte pasos dentro de la parcela y no tome los surcos de afuera.',
     `Camine en zigzag amplio por toda la parcela, con ${places} puntos, también en partes bajas o con malezas.`,
     `En cada punto revise ${units(perPlace, unit)}, cada pocos pasos, como vengan, sin escoger.`,
-    `Después del punto ${places} vuelva por otros surcos y tome ${UNITS[unit][1]} ${masculine(unit) ? 'nuevos' : 'nuevas'}.`,
+    `Después del punto ${places} vuelva por otros surcos, a puntos nuevos entre los primeros.`,
   ],
   place: (place, lap, places) => (lap === 1 ? `Punto ${place} de ${places}` : `Punto ${place} de ${places}, vuelta ${lap}`),
   answer: {
@@ -101,8 +101,15 @@ export const scoutingEs: ScoutingWording = {
     `El catálogo no tiene umbral para ${insect} en este cultivo. El conteo dice la proporción y qué tan segura es; no da respuesta.`,
   basis: (plan) =>
     `Entre ${between(plan.test.m0, plan.test.m1, plan)} puede salir cualquiera de las dos respuestas. Riesgos aceptados: ${decimal(percent(plan.test.alpha))} y ${decimal(percent(plan.test.beta))}; sin respuesta antes de ${units(plan.minSamples, plan.unit)}, a lo sumo ${plan.maxSamples}. Lo que la regla no da lo elige Duskwatch.`,
-  independence:
-    'Todo esto toma las unidades como independientes. Donde las infestadas están juntas los riesgos son mayores: siga el recorrido.',
+  clumping: ({ clumping, correlation, unit }) => {
+    const alike = `Las vecinas de un mismo punto se toman por parecidas: correlación ${decimal(fine(correlation))}`;
+    const infested = `${masculine(unit) ? 'los' : 'las'} ${UNITS[unit][1]} ${masculine(unit) ? 'infestados' : 'infestadas'}`;
+    const more = `Donde ${infested} están aún más juntos, hay más respuestas equivocadas: siga el recorrido.`;
+    if (clumping === null) return `${alike}, como se fijó a mano. ${more}`;
+    if (clumping.samples === 0) return `${alike}, un supuesto mientras sus muestras no digan qué había en cada punto. ${more}`;
+    const samples = clumping.samples === 1 ? '1 muestra suya' : `${clumping.samples} muestras suyas`;
+    return `${alike}, según ${clumping.places} puntos de ${samples}, sopesado con el supuesto. ${more}`;
+  },
   cautions: [
     ...practicesFor('walking-fields').map(({ text }) => text.es),
     'Calor: agua, sombrero, sombra al mediodía. Pare si se marea.',

@@ -47,7 +47,8 @@ export interface ScoutingWording {
   readonly noFigure: (insect: string) => string;
   /** What was chosen for the plan where its rule says nothing. */
   readonly basis: (plan: ScoutingPlan) => string;
-  readonly independence: string;
+  /** How alike neighbours are taken to be, where that is from, and what it would mean if they were more so. */
+  readonly clumping: (plan: ScoutingPlan) => string;
   readonly cautions: readonly string[];
   readonly keepOut: (until: string, product: string, hours: number) => string;
   readonly sheet: SheetWording;

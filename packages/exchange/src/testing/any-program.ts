@@ -159,15 +159,22 @@ export const anyProgram: fc.Arbitrary<Program> = fc
         ),
         weather: forEach(days, weatherDay),
         samples: forEach(days, (sampledOn) =>
-          fc.record({
-            fieldId: ofField,
-            insect,
-            sampledOn: fc.constant(sampledOn),
-            kind: id,
-            unitsExamined: fc.integer({ min: 50, max: 100_000 }),
-            unitsInfested: orNull(fc.integer({ min: 0, max: 50 })),
-            totalCount: orNull(count),
-          }),
+          fc
+            .record({
+              fieldId: ofField,
+              insect,
+              sampledOn: fc.constant(sampledOn),
+              kind: id,
+              unitsExamined: fc.integer({ min: 50, max: 5_000 }),
+              unitsInfested: orNull(fc.integer({ min: 0, max: 50 })),
+              totalCount: orNull(count),
+            })
+            .chain((sample) => {
+              const { unitsExamined, unitsInfested } = sample;
+              const byPlace = [`${unitsInfested ?? 0}/${unitsExamined - 1}`, '0/1'];
+              const may = unitsInfested === null || unitsInfested < unitsExamined;
+              return fc.boolean().map((written) => (written && may ? { ...sample, byPlace } : sample));
+            }),
         ),
         treatments: forEach(days, (appliedOn) =>
           fc.record({

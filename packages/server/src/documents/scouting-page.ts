@@ -13,7 +13,7 @@ const ROW_MM = [4.4, 9] as const;
 const BOX_MM = 8;
 const COLUMN_MM = { place: 17, samples: 15, total: 21, stop: 20 } as const;
 
-/** One page, drawn from the top down; the table takes what the texts leave. */
+/** One page, drawn from the top down; the table takes what the texts leave, and goes on overleaf where that is too little. */
 export class ScoutingPage {
   private y = MARGIN;
   private readonly pdf: Pdf;
@@ -30,17 +30,30 @@ export class ScoutingPage {
     return this.paper.width - 2 * MARGIN;
   }
 
-  draw(text: SheetText): void {
+  /**
+   * @param from first row of the table on this page; the texts above it are on the first page alone
+   * @returns first row that is left for the next page, or null
+   */
+  draw(text: SheetText, from = 0): number | null {
     this.heading(text);
-    if (text.rows.length === 0) return;
-    this.blanks(text.blanks);
-    this.columns(text);
+    if (text.rows.length === 0) return null;
+    if (from === 0) {
+      this.blanks(text.blanks);
+      this.columns(text);
+    }
     const foot = this.footHeight(text);
     const header = 9;
-    const free = this.paper.height - MARGIN - foot - this.y - header;
-    const row = Math.min(ROW_MM[1], Math.max(ROW_MM[0], free / text.rows.length));
-    this.table(text, row, header);
+    const free = this.paper.height - MARGIN - this.y - header;
+    const left = text.rows.length - from;
+    if ((free - foot) / left < ROW_MM[0]) {
+      const to = from + Math.min(left - 1, Math.floor(free / ROW_MM[0]));
+      this.table({ ...text, rows: text.rows.slice(from, to) }, ROW_MM[0], header);
+      return to;
+    }
+    const row = Math.min(ROW_MM[1], (free - foot) / left);
+    this.table({ ...text, rows: text.rows.slice(from) }, row, header);
     this.foot(text, this.paper.height - MARGIN - foot);
+    return null;
   }
 
   private heading({ title, program, heading, subject, species, facts, page }: SheetText): void {

@@ -1,4 +1,4 @@
-/** Scouting sheets: one page for each field and insect, to be written on with a pencil in a field. */
+/** Scouting sheets: a page or two for each field and insect, to be written on with a pencil in a field. */
 import { type Language, PAPER_MM, type ScoutingSheet } from '@duskwatch/core';
 import { bytesOf, measureBy, newPdf, pt } from './pdf.ts';
 import { ScoutingPage } from './scouting-page.ts';
@@ -19,8 +19,10 @@ export async function scoutingPdf(sheets: readonly ScoutingSheet[], { paper, lan
   const measure = measureBy(newPdf('').addPage());
   for (const text of texts) {
     await othersTurn();
-    pdf.addPage({ size: [pt(size.width), pt(size.height)], margin: 0 });
-    new ScoutingPage(pdf, size, measure).draw(text);
+    for (let from: number | null = 0; from !== null; ) {
+      pdf.addPage({ size: [pt(size.width), pt(size.height)], margin: 0 });
+      from = new ScoutingPage(pdf, size, measure).draw(text, from);
+    }
   }
   return bytesOf(pdf);
 }

@@ -95,7 +95,7 @@ export function sheetText(sheet: ScoutingSheet | null, language: Language, page:
     result: { title: w.sheet.result, choices: plan ? w.sheet.results : [] },
     foot: [
       ...(plan && curves ? w.risks(plan, curves.atM0, curves.atM1) : []),
-      ...(plan ? [w.independence] : []),
+      ...(plan ? [w.clumping(plan)] : []),
       ...(plan ? [w.basis(plan)] : []),
       w.sheet.enter,
     ],

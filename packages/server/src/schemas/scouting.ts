@@ -5,7 +5,9 @@ import { asOf, date } from './common.ts';
 import { insectName, localName, named, observedStage } from './week.ts';
 
 const unit = z.enum(['plants', 'ears', 'fruit']);
-const walk = z.object({ places: z.int(), perPlace: z.int() }).describe('At each place in turn so many units, then round again.');
+const walk = z
+  .object({ places: z.int(), perPlace: z.int() })
+  .describe('So many units at each place of a lap, new places on the next one.');
 const standing = z.enum(['published', 'practice', 'memory', 'own', 'chosen']);
 const assumed = z.array(
   z.object({
@@ -36,11 +38,14 @@ const plan = z.object({
       slope: z.number(),
       lowerIntercept: z.number(),
       upperIntercept: z.number(),
+      designEffect: z.number().describe('By how many times the lines are moved out so that the plan keeps its risks.'),
       weight: z.number(),
     })
     .describe('Stop below at a total of slope·n + lowerIntercept or less, above at slope·n + upperIntercept or more.'),
   minSamples: z.int(),
   maxSamples: z.int(),
+  perPlace: z.int().describe('Judged when so many units of a place are done.'),
+  correlation: z.number().describe('Of any two units at one place.'),
   ruleId: z.string(),
   insect: z.string(),
   unit,
@@ -53,6 +58,10 @@ const plan = z.object({
   source: z.string(),
   standing,
   walk,
+  clumping: z
+    .object({ correlation: z.number(), samples: z.int(), places: z.int() })
+    .nullable()
+    .describe('Where the correlation is from: so many own samples; none: assumed. Null: set by hand.'),
   assumed,
 });
 
@@ -78,7 +87,7 @@ export const scoutingView: z.ZodType<ScoutingView> = z.object({
   insects: z.array(insectName),
   crops: z.array(z.object({ crop: z.string(), stages: z.array(z.object({ id: z.string(), name: localName })) })),
   plans: z.array(plan),
-  counting: z.array(z.object({ insect: z.string(), unit, units: z.int(), walk, assumed })),
+  counting: z.array(z.object({ insect: z.string(), unit, units: z.int(), walk, correlation: z.number(), assumed })),
   looks: z.array(z.object({ insect: z.string(), crop: z.string(), unit: z.string(), text: localName, source: z.string() })),
   fields: z.array(
     z.object({
@@ -113,5 +122,6 @@ export const sheetsQuery = asOf.extend({
   beta: risk.describe('Accepted risk of calling a field below that is surely above.'),
   m0: level.describe('Surely below: share of units, or insects per unit.'),
   m1: level.describe('Surely above.'),
+  correlation: z.coerce.number().min(0).lt(1).optional().describe('Of any two units at one place.'),
   k: level.describe('Dispersion per unit, where insects or egg masses are counted.'),
 });

@@ -72,6 +72,7 @@ const labels = {
     unitsExamined: { label: 'Examined', hint: 'How many of them.' },
     unitsInfested: { label: 'Infested', hint: 'Empty when not recorded.' },
     totalCount: { label: 'Insects in all', hint: 'Empty when not counted.' },
+    byPlace: { label: 'Place by place', hint: 'Infested/examined, with ; between places: 1/5;0/5. Empty when not written down.' },
   },
   treatments: {
     fieldId,

@@ -67,6 +67,7 @@ const labels: Readonly<Record<RecordKind, Readonly<Record<string, Label>>>> = {
     unitsExamined: { label: 'Examinadas', hint: 'Cuántas.' },
     unitsInfested: { label: 'Infestadas', hint: 'Vacío si no se anotó.' },
     totalCount: { label: 'Insectos en total', hint: 'Vacío si no se contaron.' },
+    byPlace: { label: 'Punto por punto', hint: 'Infestadas/examinadas, con ; entre puntos: 1/5;0/5. Vacío si no se anotó.' },
   },
   treatments: {
     fieldId,

@@ -52,6 +52,7 @@ export const scoutingEn = {
     m1Count: (unit: string) => `Surely above, egg masses per 100 ${unit}`,
     alpha: 'Risk of “above” at the lower limit, %',
     beta: 'Risk of “below” at the upper limit, %',
+    correlation: 'Likeness of neighbours, 0–1 (correlation)',
     k: 'Clumping k (large: even)',
     reset: 'As it comes',
     refused: (expected: string) => `These figures make no plan: expected ${expected}.`,
@@ -73,7 +74,7 @@ export const scoutingEn = {
     restsColumns: { value: 'Value', unit: 'Unit', why: 'Why', standing: 'Standing' },
     basis: 'How it was worked out',
     method:
-      'Wald’s sequential probability ratio test; curves by carrying the probabilities of all totals from unit to unit, without approximation.',
+      'Wald’s sequential probability ratio test; lines moved out until the plan keeps its risks with neighbours this much alike (beta-binomial at each place; negative binomial where egg masses are counted); curves by carrying the probabilities of all totals from place to place, without approximation.',
   },
   charts: {
     stop: 'When to stop',

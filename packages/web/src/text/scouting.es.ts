@@ -54,6 +54,7 @@ export const scoutingEs: ScoutingWords = {
     m1Count: (unit) => `Seguro por encima, masas de huevos por 100 ${unit}`,
     alpha: 'Riesgo de “por encima” en el límite inferior, %',
     beta: 'Riesgo de “por debajo” en el límite superior, %',
+    correlation: 'Parecido de las vecinas, 0–1 (correlación)',
     k: 'Agregación k (grande: pareja)',
     reset: 'Como viene',
     refused: (expected) => `Con estas cifras no hay plan: se espera ${expected}.`,
@@ -75,7 +76,7 @@ export const scoutingEs: ScoutingWords = {
     restsColumns: { value: 'Valor', unit: 'Unidad', why: 'Por qué', standing: 'Respaldo' },
     basis: 'Cómo se calculó',
     method:
-      'Prueba secuencial de razón de probabilidades de Wald; las curvas llevan las probabilidades de todas las sumas de unidad en unidad, sin aproximación.',
+      'Prueba secuencial de razón de probabilidades de Wald; las líneas se apartan hasta que el plan guarda sus riesgos con vecinas así de parecidas (beta-binomial en cada punto; binomial negativa donde se cuentan masas de huevos); las curvas llevan las probabilidades de todas las sumas de punto en punto, sin aproximación.',
   },
   charts: {
     stop: 'Cuándo parar',

@@ -1,4 +1,4 @@
-# Stop totals and sample sizes found by search over R's own distributions, without the formulas under test.
+# Stop totals found by search over R's own distributions, without the formulas under test.
 # Run: Rscript lines.R > lines.json
 num <- function(x) sprintf("%.17g", x)
 array <- function(x) paste0("[", paste(sapply(x, function(v) if (is.na(v)) "null" else num(v)), collapse = ","), "]")
@@ -21,15 +21,6 @@ nb <- function(k) function(t, n, m) dnbinom(t, size = n * k, mu = n * m, log = T
 ns <- c(1, 5, 10, 15, 20, 24, 25, 40, 60, 100)
 high <- function(n) 40 * n; each <- function(n) n
 
-# Sizes for a standard error of D times the mean: the n at which sqrt(variance / n) / m is D, by root-finding.
-D <- 0.25; means <- c(0.1, 0.5, 2, 10)
-size <- function(variance) sapply(means, function(m)
-  uniroot(function(n) sqrt(variance(m) / n) / m - D, c(1e-6, 1e7), tol = 1e-12)$root)
-taylor <- function(m) 2.3 * m^1.4; iwao <- function(m) (0.8 + 1) * m + (1.5 - 1) * m^2
-# The total T at which n units reach D, by root-finding on the mean T / n.
-stop_total <- function(variance, ns) sapply(ns, function(n)
-  n * uniroot(function(logm) sqrt(variance(exp(logm)) / n) / exp(logm) - D, c(-30, 30), tol = 1e-13)$root |> exp())
-
 cat(object(
   generator = sprintf('"R %s"', getRversion()),
   lines = paste0("[", paste(
@@ -37,7 +28,5 @@ cat(object(
     line("negative-binomial", 1, 1 / 30, 0.1, 0.1, 0.1, ns, nb(1), high),
     line("poisson", 0, 1, 2, 0.05, 0.1, ns, function(t, n, m) dpois(t, n * m, log = TRUE), high),
     line("binomial", 0, 0.05, 0.15, 0.1, 0.1, ns, function(t, n, p) dbinom(t, n, p, log = TRUE), each),
-    line("binomial", 0, 0.01, 0.1, 0.05, 0.1, ns, function(t, n, p) dbinom(t, n, p, log = TRUE), each), sep = ",\n"), "]"),
-  precision = object(D = num(D), means = array(means), taylor = array(size(taylor)), iwao = array(size(iwao)),
-    samples = array(c(20, 50, 200)), green = array(stop_total(taylor, c(20, 50, 200))), kuno = array(stop_total(iwao, c(20, 50, 200))))
+    line("binomial", 0, 0.01, 0.1, 0.05, 0.1, ns, function(t, n, p) dbinom(t, n, p, log = TRUE), each), sep = ",\n"), "]")
 ), "\n", sep = "")

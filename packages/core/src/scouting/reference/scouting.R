@@ -1,7 +1,6 @@
-# Reference values for sampling plans, from R's own distributions and regression.
+# Reference values for sampling plans, from R's own distributions.
 # Run: Rscript scouting.R > scouting.json
 num <- function(x) if (is.numeric(x)) sprintf("%.17g", x) else sprintf('"%s"', x)
-array <- function(x) paste0("[", paste(sapply(x, num), collapse = ","), "]")
 object <- function(...) {
   fields <- c(...)
   paste0("{", paste(sprintf('"%s":%s', names(fields), fields), collapse = ","), "}")
@@ -33,20 +32,11 @@ plan <- function(kind, k, mass, m0, m1, alpha, beta, means, smallest, largest, t
   maxSamples = num(largest), at = paste0("[", paste(sapply(means, function(mean)
     characteristic(mass, m0, m1, alpha, beta, mean, smallest, largest, top)), collapse = ",\n"), "]"))
 
-# Invented counts in eight fields.
-fields <- list(c(0, 1, 0, 0, 2, 0, 0, 1), c(3, 0, 1, 5, 2, 0, 4, 1), c(9, 2, 14, 5, 3, 8, 0, 11), c(1, 0, 0, 3, 0, 1, 2, 0),
-  c(20, 6, 35, 11, 9, 28, 2, 17), c(0, 0, 0, 0, 1, 0, 0, 0), c(5, 7, 2, 12, 4, 0, 9, 6), c(40, 71, 12, 25, 90, 33, 8, 51))
-m <- sapply(fields, mean); v <- sapply(fields, var); crowding <- m + v / m - 1
-line <- function(fit) { s <- summary(fit); object(estimate = array(s$coefficients[, 1]), standardError = array(s$coefficients[, 2]),
-  rSquared = num(s$r.squared)) }
-
 cat(object(
   generator = num(paste("R", getRversion())),
   plans = paste0("[", paste(c(
     plan("negative-binomial", 1.2, function(y, m) dnbinom(y, size = 1.2, mu = m), 0.5, 1.5, 0.1, 0.1, c(0.2, 0.5, 0.9, 1.5, 3), 5, 40, 400),
     plan("poisson", 0, function(y, m) dpois(y, m), 1, 2, 0.05, 0.1, c(0.5, 1, 1.4, 2, 4), 1, 30, 300),
     plan("binomial", 0, function(y, p) dbinom(y, 1, p), 0.05, 0.15, 0.1, 0.1, c(0.01, 0.05, 0.1, 0.15, 0.4), 10, 80, 80)
-  ), collapse = ",\n"), "]"),
-  fields = paste0("[", paste(sapply(fields, array), collapse = ","), "]"),
-  powerLaw = line(lm(log(v) ~ log(m))), patchiness = line(lm(crowding ~ m))
+  ), collapse = ",\n"), "]")
 ), "\n", sep = "")

@@ -11,7 +11,7 @@ interface Props {
 }
 
 /** Shares and risks are set in percent, and means per hundred units. */
-const scaleOf = (limit: Limit) => (limit === 'k' ? 1 : 100);
+const scaleOf = (limit: Limit) => (limit === 'k' || limit === 'correlation' ? 1 : 100);
 
 export function LimitsForm({ plan, search, change }: Props) {
   const w = scoutingWords.plan;
@@ -23,6 +23,7 @@ export function LimitsForm({ plan, search, change }: Props) {
     m1: masses ? w.m1Count(unit) : w.m1(unit),
     alpha: w.alpha,
     beta: w.beta,
+    correlation: w.correlation,
     k: w.k,
   };
   const usual: Record<Limit, number> = {
@@ -30,6 +31,7 @@ export function LimitsForm({ plan, search, change }: Props) {
     m1: test.m1,
     alpha: test.alpha,
     beta: test.beta,
+    correlation: plan.correlation,
     k: test.distribution.kind === 'negative-binomial' ? test.distribution.k : 1,
   };
   const shown = LIMITS.filter((limit) => limit !== 'k' || masses);
@@ -58,7 +60,9 @@ export function LimitsForm({ plan, search, change }: Props) {
         <button
           type="button"
           className="button"
-          onClick={() => change({ m0: undefined, m1: undefined, alpha: undefined, beta: undefined, k: undefined })}
+          onClick={() =>
+            change({ m0: undefined, m1: undefined, alpha: undefined, beta: undefined, correlation: undefined, k: undefined })
+          }
         >
           {w.reset}
         </button>

@@ -115,7 +115,7 @@ export function PlanPage() {
                   <b>{planWords.figure(plan)}.</b> {planWords.basis(plan)}
                 </p>
                 {curves && planWords.risks(plan, curves.atM0, curves.atM1).map((risk) => <p key={risk}>{risk}</p>)}
-                <p>{planWords.independence}</p>
+                <p>{planWords.clumping(plan)}</p>
                 <p className="key">{w.source(plan.source, wording.standing[plan.standing])}</p>
               </>
             ) : (
@@ -166,8 +166,9 @@ export function PlanPage() {
 function planOf(usual: ScoutingPlan | null, search: PlanSearch) {
   const rule = usual && catalogue.rules.find(({ id }) => id === usual.ruleId);
   if (!rule) return null;
-  const { m0, m1, alpha, beta, k } = search;
-  return planFor(rule, { m0, m1, alpha, beta, k } satisfies PlanOptions);
+  const { m0, m1, alpha, beta, k, correlation } = search;
+  const clumping = usual.clumping ?? undefined;
+  return planFor(rule, { m0, m1, alpha, beta, k, correlation, clumping } satisfies PlanOptions);
 }
 
 function ruleText(plans: readonly ScoutingPlan[], ruleId: string, crop: string): string {

@@ -2,7 +2,7 @@
 import type { PlanOptions } from '@duskwatch/core';
 import { type DaySearch, daySearch } from '../../browser/address.ts';
 
-export const LIMITS = ['m0', 'm1', 'alpha', 'beta', 'k'] as const satisfies readonly (keyof PlanOptions)[];
+export const LIMITS = ['m0', 'm1', 'alpha', 'beta', 'correlation', 'k'] as const satisfies readonly (keyof PlanOptions)[];
 export type Limit = (typeof LIMITS)[number];
 
 export interface PlanSearch extends DaySearch, Partial<Record<Limit, number | undefined>> {

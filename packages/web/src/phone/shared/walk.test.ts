@@ -32,8 +32,14 @@ test('a walk that has ended takes no further plant, and taking the last one back
 test('plants infested or not become a sample without a total; egg masses one with it', () => {
   const plants = walked(begun({ plan: planOf('sweet-corn-corn-borer-tassel') }), [1, 0, 0, 1]);
   expect(sampleOf(plants)).toMatchObject({ kind: 'plants', unitsExamined: 4, unitsInfested: 2, totalCount: null });
+  expect(sampleOf(plants).byPlace).toEqual(['2/4']);
   const masses = walked(begun({ plan: planOf('potato-corn-borer-egg-masses') }), [3, 0, 1]);
   expect(sampleOf(masses)).toMatchObject({ kind: 'plants', unitsExamined: 3, unitsInfested: 2, totalCount: 4 });
+});
+
+test('a walk writes down what each place held, in the order walked, the last place as far as it was seen', () => {
+  const walk = walked(begun({ plan: planOf('sweet-corn-corn-borer-tassel') }), [1, 0, 0, 1, 0, 0, 0, 0, 0, 0, 1, 0]);
+  expect(sampleOf(walk).byPlace).toEqual(['2/5', '0/5', '1/2']);
 });
 
 test('where no figure is published the share is told with its interval, and never an answer', () => {

@@ -2,6 +2,7 @@
 import {
   type CountingPlan,
   countsInsects,
+  designEffect,
   type IsoDay,
   placeNow,
   type Sampled,
@@ -47,7 +48,8 @@ export interface Progress {
 export function progressOf(walk: Walk): Progress {
   const place = placeNow(spreadOf(walk), walk.counts.length);
   if (walk.plan) {
-    const at = standpoint(walk.plan, walk.counts);
+    // A walk begun before places were judged as such goes on as it began.
+    const at = standpoint({ ...walk.plan, perPlace: walk.plan.perPlace ?? 1 }, walk.counts);
     return { at, ended: at.judgement !== 'go-on', place, share: null };
   }
   const samples = walk.counts.length;
@@ -62,7 +64,9 @@ export function progressOf(walk: Walk): Progress {
     cleanToBelow: null,
     infestedToAbove: null,
   };
-  return { at, ended: mostMore === 0, place, share: shareInfested(infested, samples) };
+  const { walk: spread, correlation = 0 } = walk.counting!;
+  const effect = designEffect(Math.min(spread.perPlace, Math.max(1, samples)), correlation);
+  return { at, ended: mostMore === 0, place, share: shareInfested(infested, samples, { designEffect: effect }) };
 }
 
 /** With one unit more; a walk that has ended takes none. */
@@ -70,6 +74,15 @@ export const withUnit = (walk: Walk, count: number): Walk =>
   progressOf(walk).ended ? walk : { ...walk, counts: [...walk.counts, count] };
 
 export const withoutLast = (walk: Walk): Walk => ({ ...walk, counts: walk.counts.slice(0, -1) });
+
+/** Infested of examined at each place, in the order walked. */
+function byPlace(walk: Walk): string[] {
+  const { perPlace } = spreadOf(walk);
+  return Array.from({ length: Math.ceil(walk.counts.length / perPlace) }, (_, place) => {
+    const there = walk.counts.slice(place * perPlace, (place + 1) * perPlace);
+    return `${there.filter((count) => count > 0).length}/${there.length}`;
+  });
+}
 
 export function sampleOf(walk: Walk): SampleRecord {
   const sampled = sampledOf(walk);
@@ -82,5 +95,6 @@ export function sampleOf(walk: Walk): SampleRecord {
     unitsExamined: at.samples,
     unitsInfested: at.infested,
     totalCount: countsInsects(sampled) ? at.total : null,
+    byPlace: byPlace(walk),
   };
 }
