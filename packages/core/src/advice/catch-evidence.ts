@@ -5,17 +5,17 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { CatchInterval, PooledCatch, RateEstimate, TrapHistory, UnusableTrap } from '../catch/types.ts';
 import { trendOf } from '../flight/index.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import type { CheckEvidence, Evidence, KBasis } from './types.ts';
+import type { CheckEvidence, Evidence, VisitScatter } from './types.ts';
 
 export function rateEvidence(
   design: TrapDesign,
   rate: RateEstimate,
   intervals: readonly CatchInterval[],
-  kBasis: KBasis,
+  scatter: VisitScatter,
 ): Evidence {
   const { perNight, low, high, level, count, trapNights, model, k } = rate;
   const checks = intervals.map(checkEvidence);
-  return { kind: 'rate', design, perNight, low, high, level, count, trapNights, model, k, kBasis, checks };
+  return { kind: 'rate', design, perNight, low, high, level, count, trapNights, model, k, scatter, checks };
 }
 
 export function checkEvidence(interval: CatchInterval): CheckEvidence {

@@ -4,16 +4,16 @@ import { daysBetween } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
 import { ASSUMPTIONS, canonicalStage } from '../catalogue/index.ts';
 import type { CatchTier } from '../catalogue/types.ts';
-import { estimateRate, probabilityAbove, sumIntervals } from '../catch/index.ts';
+import { type DispersionEstimate, estimateRate, probabilityAbove, sumIntervals } from '../catch/index.ts';
 import type { CatchInterval, PooledCatch, RateEstimate } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
 import { lookAlikes, lureUnknown, rateEvidence } from './catch-evidence.ts';
-import { type CatchDispersion, kBasis } from './dispersion.ts';
 import { pooled } from './pooled.ts';
 import { type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
 import { type CatchRule, lowestPerNight, ruleForDesign } from './rules.ts';
 import { type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
 import type { Evidence } from './types.ts';
+import { visitScatter } from './visit-dispersion.ts';
 
 export interface DesignFinding {
   readonly design: TrapDesign;
@@ -70,12 +70,12 @@ function assess(
   field: FieldRecord,
   { rule, windowNights }: { readonly rule: CatchRule | null; readonly windowNights: number },
   stage: StageKnown | null,
-  { newest, dispersion }: { readonly newest: PooledCatch; readonly dispersion: CatchDispersion },
+  { newest, dispersion }: { readonly newest: PooledCatch; readonly dispersion: DispersionEstimate },
   longer: () => PooledCatch | null,
 ): DesignFinding {
-  const { rate, intervals, readsLow, spent } = freshest(newest, rule);
+  const { rate, intervals, readsLow, spent } = freshest(newest, dispersion, rule);
   const because: Evidence[] = [
-    rateEvidence(newest.design, rate, intervals, kBasis(dispersion)),
+    rateEvidence(newest.design, rate, intervals, visitScatter(dispersion)),
     ...spent,
     ...lureUnknown(intervals),
     ...lookAlikes(intervals),
@@ -97,7 +97,7 @@ function assess(
   const nearby = nearbyThreshold(prepared, field, rule);
   because.push(...nearby.because);
   const thresholdPerNight = nearby.thresholdPerNight;
-  const above = probabilityAbove(rate, thresholdPerNight, { k: rate.k });
+  const above = probabilityAbove(rate, thresholdPerNight, { k: dispersion });
   const reached = rate.perNight >= thresholdPerNight * (1 - SLACK);
   let intervalDays: number | null = null;
   if (rule.kind === 'catch-table') {
@@ -156,7 +156,7 @@ function assess(
  * The rate from traps whose lures are within their life, where there are any. A spent lure only lowers the count, so if
  * the rate with those traps included reaches the rule anyway, it does so all the more truly.
  */
-function freshest(newest: PooledCatch, rule: CatchRule | null) {
+function freshest(newest: PooledCatch, k: DispersionEstimate, rule: CatchRule | null) {
   const spentIntervals = newest.intervals.filter((interval) => interval.lurePastLife === true);
   const spent = uniqueBy(spentIntervals, (interval) => interval.trapId).map(
     (interval): Evidence => ({
@@ -171,7 +171,7 @@ function freshest(newest: PooledCatch, rule: CatchRule | null) {
   const whole = { rate: newest.rate, intervals: newest.intervals, readsLow: spent.length > 0, spent };
   if (spent.length === 0 || fresh.length === 0) return whole;
   if (rule !== null && newest.rate.perNight >= lowestPerNight(rule) * (1 - SLACK)) return whole;
-  const rate = estimateRate(sumIntervals(fresh), { k: newest.rate.k, level: newest.rate.level });
+  const rate = estimateRate(sumIntervals(fresh), { k, level: newest.rate.level });
   return { rate, intervals: fresh, readsLow: false, spent };
 }
 

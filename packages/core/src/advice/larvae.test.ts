@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { day } from '../base/day.ts';
 import type { WeatherRecord } from '../records/schema.ts';
-import { adviseCell, prepare, withCheck } from './index.ts';
 import {
   adviceOn,
   checkOf,
@@ -9,7 +7,6 @@ import {
   fieldOf,
   lureAt,
   nightly,
-  programOf,
   stageAt,
   steadyWeather,
   trapOf,
@@ -92,42 +89,6 @@ describe('moths caught earlier send somebody to look for their larvae', () => {
 
   it('and are followed no further than the weather', () => {
     expect(larvaeOf('2025-07-11', { weather: warm('2025-07-03') }).larvae).toBeUndefined();
-  });
-});
-
-describe('the dispersion behind a rate', () => {
-  const four = ['T1', 'T2', 'T3', 'T4'];
-  const traps = four.map((trapId) => trapOf({ trapId, station: trapId }));
-  const lures = four.map((trapId) => lureAt('2025-07-01', 200, trapId));
-  const counts = [3, 14, 0, 22, 9, 1, 5, 30, 2, 7, 12, 0, 18, 4, 6, 25, 1, 10, 8, 3];
-  const checks = four.flatMap((trapId, t) =>
-    nightly(
-      '2025-07-01',
-      Array.from({ length: 30 }, (_, i) => counts[(i * (2 * t + 3) + 5 * t) % counts.length]!),
-      trapId,
-    ),
-  );
-  const program = programOf({ traps, lures, checks, stages: [stageAt('silk', '2025-07-20')] });
-  const prepared = prepare(program, { on: day('2025-07-31') });
-  const rate = (from = prepared) => evidenceOf(adviseCell(from, 'F1', 'helicoverpa-zea'), 'rate')[0]!;
-
-  it('is the program’s own where traps were checked together often enough, and says on how many counts it rests', () => {
-    expect(rate().kBasis).toMatchObject({ from: 'own-checks' });
-    expect(rate().k).not.toBe(2);
-    const basis = rate().kBasis as { low: number; high: number; counts: number };
-    expect(basis.low < rate().k! && rate().k! < basis.high).toBe(true);
-    expect(basis.counts).toBeGreaterThan(100);
-  });
-
-  it('is assumed, and says why, where there is nothing to estimate it from', () => {
-    const few = adviceOn('2025-07-05', { checks: nightly('2025-07-01', [3, 4, 2, 5]), stages: [stageAt('silk', '2025-07-04')] });
-    expect(evidenceOf(few, 'rate')[0]).toMatchObject({ k: 2, kBasis: { from: 'assumed', why: 'too-few-checks' } });
-  });
-
-  it('is not estimated again for one more check', () => {
-    const { prepared: next } = withCheck(prepared, checkOf('2025-07-31', 400, { trapId: 'T1' }));
-    expect(rate(next).k).toBe(rate().k);
-    expect(rate(next).count).not.toBe(rate().count);
   });
 });
 

@@ -1,18 +1,18 @@
 /** What the traps of one design say together, worked out once for all the fields they inform. */
 
 import { ASSUMPTIONS } from '../catalogue/index.ts';
-import { poolNewest } from '../catch/index.ts';
+import { type DispersionEstimate, poolNewest } from '../catch/index.ts';
 import type { PooledCatch } from '../catch/types.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
-import { type CatchDispersion, catchDispersion } from './dispersion.ts';
 import { historyOf, type Prepared } from './prepare.ts';
 import type { Evidence } from './types.ts';
+import { visitDispersion } from './visit-dispersion.ts';
 
 export interface SharedPool {
   readonly trapIds: readonly string[];
   /** Dispersion the rate was read with. */
-  readonly dispersion: CatchDispersion;
+  readonly dispersion: DispersionEstimate;
   /** Null when no trap of the design can be used. */
   readonly newest: PooledCatch | null;
   readonly unusable: readonly Evidence[];
@@ -27,12 +27,12 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
   const known = prepared.pools.get(key);
   if (known) return known;
   const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
-  const dispersion = catchDispersion(prepared, traps[0]!.insect, traps[0]!.design);
+  const dispersion = visitDispersion(prepared, traps[0]!.insect, traps[0]!.design);
   const { designs, unusable } = poolNewest(histories, {
     on: prepared.on,
     windowNights,
     maxAgeDays: ASSUMPTIONS.maxCheckGapDays.value,
-    k: dispersion.k,
+    k: dispersion,
     level: ASSUMPTIONS.intervalLevel.value,
   });
   const newest = designs[0] ?? null;

@@ -29,6 +29,16 @@ export type KBasis =
   | { readonly from: 'own-checks'; readonly low: number; readonly high: number; readonly counts: number }
   | { readonly from: 'assumed'; readonly why: 'too-few-checks' | 'no-scatter-found' | 'no-fit' };
 
+/** The scatter that the k of a rate means, with its 80 % limits, and the program's own visits behind it. */
+export interface VisitScatter {
+  readonly between: 'visits-of-one-trap';
+  readonly from: 'prior' | 'own-checks';
+  readonly low: number;
+  readonly high: number;
+  readonly visits: number;
+  readonly traps: number;
+}
+
 export type Evidence =
   /** Why field and insect do not meet now. */
   | {
@@ -55,9 +65,10 @@ export type Evidence =
       readonly count: number;
       readonly trapNights: number;
       readonly model: 'negative-binomial' | 'gamma-poisson';
+      /** Median of what is known of k. */
       readonly k: number | null;
-      /** Where k is from: estimated from the program's own checks, or assumed and why. */
-      readonly kBasis: KBasis;
+      /** Which scatter k is, and where it is from. */
+      readonly scatter: VisitScatter;
       readonly checks: readonly CheckEvidence[];
     }
   | {

@@ -1,6 +1,6 @@
 /** What the traps of a field caught in earlier years, laid over this one by the calendar. */
-import { catchDispersion } from '../advice/dispersion.ts';
 import { cellKey, historyOf, type Prepared, seasonStart } from '../advice/prepare.ts';
+import { visitDispersion } from '../advice/visit-dispersion.ts';
 import { type Day, day, dayOf, formatDay, partsOf, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
@@ -38,7 +38,7 @@ export function earlierSeasons(prepared: Prepared, field: FieldRecord, insect: s
       groups.set(trap.design, group);
     }
     for (const { design, stations, intervals } of groups.values()) {
-      const points = seasonPoints(intervals, catchDispersion(prepared, insect, design).k).flatMap((point) => moved(point, back));
+      const points = seasonPoints(intervals, visitDispersion(prepared, insect, design)).flatMap((point) => moved(point, back));
       if (points.every((point) => point.perNight === null)) continue;
       seasons.push({ year: yearOf(from), design, stations: [...stations].sort(), points });
     }

@@ -1,11 +1,11 @@
 /** The season's catch as a line: one rate for every stretch in which the same visits speak. */
 import { nearbyThreshold } from '../advice/catch-finding.ts';
-import { catchDispersion } from '../advice/dispersion.ts';
 import { historyOf, type Prepared, trapsThisSeason } from '../advice/prepare.ts';
 import { cellRules, ruleForDesign } from '../advice/rules.ts';
+import { VISIT_DISPERSION_PRIOR, visitDispersion } from '../advice/visit-dispersion.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
-import { estimateRate, sumIntervals } from '../catch/index.ts';
+import { type DispersionBelief, estimateRate, sumIntervals } from '../catch/index.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
 import type { SeasonLine, SeasonPoint } from './types.ts';
@@ -21,7 +21,7 @@ export function seasonLines(prepared: Prepared, field: FieldRecord, insect: stri
   }
   const lines: SeasonLine[] = [];
   for (const [design, intervals] of byDesign) {
-    const points = seasonPoints(intervals, catchDispersion(prepared, insect, design).k);
+    const points = seasonPoints(intervals, visitDispersion(prepared, insect, design));
     if (points.length === 0) continue;
     const rule = ruleForDesign(rules, design);
     lines.push({
@@ -39,9 +39,9 @@ export function seasonLines(prepared: Prepared, field: FieldRecord, insect: stri
  * Cuts the season at every visit and reads, for each stretch, all the visits whose nights cover it together.
  * A stretch that only visits without information cover, or none, is a gap: null, never zero.
  *
- * @param k dispersion of one visit's count; see `catchDispersion`
+ * @param k dispersion of one visit's count; see `visitDispersion`
  */
-export function seasonPoints(intervals: readonly CatchInterval[], k: number = ASSUMPTIONS.catchDispersionK.value): SeasonPoint[] {
+export function seasonPoints(intervals: readonly CatchInterval[], k: DispersionBelief = VISIT_DISPERSION_PRIOR): SeasonPoint[] {
   const cuts = [...new Set(intervals.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   const ordered = [...intervals].sort((a, b) => a.from - b.from);
   const points: SeasonPoint[] = [];
@@ -57,7 +57,7 @@ export function seasonPoints(intervals: readonly CatchInterval[], k: number = AS
   return points;
 }
 
-function pointOf(from: Day, to: Day, counted: readonly CatchInterval[], k: number): SeasonPoint {
+function pointOf(from: Day, to: Day, counted: readonly CatchInterval[], k: DispersionBelief): SeasonPoint {
   const span = { from: formatDay(from), to: formatDay(to) };
   if (counted.length === 0) return { ...span, perNight: null, low: null, high: null };
   const { perNight, low, high } = estimateRate(sumIntervals(counted), {

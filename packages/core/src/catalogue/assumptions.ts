@@ -4,12 +4,30 @@ import { COMMON_PRACTICE, OWN_FIGURE } from './sources/sources.ts';
 import type { Assumption } from './types.ts';
 
 const figures = {
+  visitDispersionK: {
+    value: 3,
+    unit: { en: 'dispersion k between the visits of one trap', es: 'dispersión k entre las visitas de una trampa' },
+    why: {
+      en: 'The middle of what is believed before a program has visits of its own. A series of 27 years gives 3.4 to 8 by the level of the catch (Battles et al. 2024, J. Insect Conserv., computed from its open data); other networks scatter more, so the middle lies below.',
+      es: 'El centro de lo que se supone antes de que un programa tenga visitas propias. Una serie de 27 años da de 3,4 a 8 según el nivel de la captura (Battles et al. 2024, J. Insect Conserv., calculado de sus datos abiertos); otras redes varían más, por eso el centro queda por debajo.',
+    },
+    ...OWN_FIGURE,
+  },
+  visitDispersionLogSd: {
+    value: 0.8,
+    unit: { en: 'standard deviation of ln k', es: 'desviación típica de ln k' },
+    why: {
+      en: 'Eight networks of ten are taken to lie between a third of the middle and three times it: 1.1 to 8.4.',
+      es: 'Se supone que ocho de cada diez redes están entre un tercio del centro y el triple: de 1,1 a 8,4.',
+    },
+    ...OWN_FIGURE,
+  },
   catchDispersionK: {
     value: 2,
-    unit: { en: 'dispersion k per visit', es: 'dispersión k por visita' },
+    unit: { en: 'dispersion k between the traps of a field', es: 'dispersión k entre las trampas de una parcela' },
     why: {
-      en: 'Trap counts scatter more than chance alone. Until a program has its own estimate, a visit is read as moderately over-dispersed.',
-      es: 'Los conteos de las trampas varían más que por puro azar. Mientras un programa no tenga su propia estimación, una visita se lee como moderadamente sobredispersa.',
+      en: 'Trap counts scatter more than chance alone. Until a program has its own estimate, the traps of one field are read as moderately over-dispersed.',
+      es: 'Los conteos de las trampas varían más que por puro azar. Mientras un programa no tenga su propia estimación, las trampas de una parcela se leen como moderadamente sobredispersas.',
     },
     ...OWN_FIGURE,
   },

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dispersionBetweenVisits, priorDispersion } from './dispersion.ts';
 import { estimateRate, probabilityAbove } from './rate.ts';
 import reference from './reference/rate.json' with { type: 'json' };
 import { season } from './season.testing.ts';
@@ -36,6 +37,17 @@ describe('the nightly rate', () => {
     }
   });
 
+  it('agrees with R where k is known only by its prior, and integrated over', () => {
+    const k = priorDispersion({ median: 3, logSd: 0.8 });
+    for (const { low, high, threshold, above, ...sum } of reference.mixed) {
+      const rate = estimateRate(sum, { k });
+      const named = JSON.stringify(sum);
+      if (sum.count > 0) expect(rate.low / low, named).toBeCloseTo(1, 2);
+      expect(Math.abs(rate.high / high - 1), named).toBeLessThan(0.01);
+      expect(Math.abs(probabilityAbove(sum, threshold, { k }) - above), named).toBeLessThan(0.002);
+    }
+  });
+
   it('of one trap over two nights is weak evidence, and looks weak', () => {
     expect(width(equalVisits(6, 2), 2)).toBeGreaterThan(2.5 * width(equalVisits(84, 28), 2));
     expect(width(equalVisits(6, 2), 2)).toBeGreaterThan(3);
@@ -45,6 +57,23 @@ describe('the nightly rate', () => {
     const rate = estimateRate(equalVisits(0, 7), { k: 2, level: 0.9 });
     expect(rate.low).toBe(0);
     expect(probabilityAbove(equalVisits(0, 7), rate.high, { k: 2 })).toBeCloseTo(0.1, 9);
+  });
+
+  it('of nothing in seven nights at one trap still allows 0.353 a night, twice what Jeffreys’ prior would say', () => {
+    expect(estimateRate(equalVisits(0, 7, 1), { k: 2 }).high).toBeCloseTo((2 * (Math.sqrt(5) - 1)) / 7, 9);
+    expect(probabilityAbove(equalVisits(0, 7, 1), 0.2, { k: 2 })).toBeCloseTo((1 + 1.4 / 2) ** -2, 9);
+  });
+
+  it('of nothing in three nights allows about one moth a night at 95 %, if moths come by chance alone', () => {
+    expect(estimateRate(equalVisits(0, 3), { level: 0.95 }).high).toBeCloseTo(Math.log(20) / 3, 9);
+  });
+
+  it('of nothing has exactly the chance 1 − level at its limit, visit by visit, whatever is known of k', () => {
+    const own = dispersionBetweenVisits([], { median: 1.5, logSd: 0.6 });
+    const { high } = estimateRate(equalVisits(0, 21, 3), { k: own, level: 0.9 });
+    const zeroAtOneVisit = (k: number) => (1 + (high * 7) / k) ** -k;
+    const chance = own.k.reduce((sum, k, i) => sum + own.weight[i]! * zeroAtOneVisit(k) ** 3, 0);
+    expect(chance).toBeCloseTo(0.1, 6);
   });
 
   it('says which model and dispersion it rests on', () => {

@@ -1,5 +1,6 @@
 /** When a season's flight began, peaked and was half over, and how much was caught. */
 
+import { dispersionShownBy } from '../advice/visit-dispersion.ts';
 import { seasonPoints } from '../answers/season-line.ts';
 import { addDays, type Day, day } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
@@ -60,12 +61,9 @@ export function inSeason(history: TrapHistory, { from, to }: GrowingYear): TrapH
 function designSeason(design: TrapDesign, traps: readonly TrapWithHistory[]): DesignSeason {
   const intervals = traps.flatMap(({ history }) => history.intervals);
   const sum = sumIntervals(intervals);
-  const { value: k } = ASSUMPTIONS.catchDispersionK;
-  const flight = summariseFlight(
-    null,
-    traps.map(({ history }) => history),
-    Math.max(...intervals.map(({ to }) => to)) as Day,
-  );
+  const histories = traps.map(({ history }) => history);
+  const k = dispersionShownBy(histories);
+  const flight = summariseFlight(null, histories, Math.max(...intervals.map(({ to }) => to)) as Day);
   return {
     design,
     traps: traps.length,

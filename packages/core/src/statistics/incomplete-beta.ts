@@ -28,6 +28,12 @@ export function betaOddsCdf(odds: number, a: number, b: number): number {
   return tails(odds / (1 + odds), 1 / (1 + odds), a, b).lower;
 }
 
+/** The same probability with its density per unit of ln odds. */
+export function betaOddsTail(odds: number, a: number, b: number): { readonly upTo: number; readonly densityOfLog: number } {
+  const { lower, slope } = tails(odds / (1 + odds), 1 / (1 + odds), a, b);
+  return { upTo: lower, densityOfLog: slope };
+}
+
 /** The odds up to which there is probability `p`, for 0 ≤ p ≤ 1. */
 export function betaOddsQuantile(p: number, a: number, b: number): number {
   if (p <= 0) return 0;

@@ -8,9 +8,9 @@ export interface LogScaled {
  * The x up to which a distribution holds probability `p`, 0 < p < 1.
  *
  * Newton's method on the log-odds of P against ln x, nearly a straight line for gamma-like distributions, inside a
- * bracket that halves where a step would leave it.
+ * bracket that halves where a step would leave it, until a step changes x by no more than the share `within`.
  */
-export function quantile(p: number, { probabilityUpTo, densityOfLog }: LogScaled, firstGuess: number): number {
+export function quantile(p: number, { probabilityUpTo, densityOfLog }: LogScaled, firstGuess: number, within = 1e-13): number {
   let [below, above] = [0, Infinity];
   let x = firstGuess;
   for (let step = 0; step < 200; step++) {
@@ -19,7 +19,7 @@ export function quantile(p: number, { probabilityUpTo, densityOfLog }: LogScaled
     else above = x;
     const change = ((logOdds(p) - logOdds(reached)) * reached * (1 - reached)) / densityOfLog(x);
     const next = x * Math.exp(change);
-    if (Math.abs(change) <= 1e-13) return next;
+    if (Math.abs(change) <= within) return next;
     if (next > below && next < above) x = next;
     else if (above === Infinity) x *= 2;
     else x = below === 0 ? above / 2 : Math.sqrt(below * above);

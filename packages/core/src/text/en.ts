@@ -1,5 +1,5 @@
 /** English. */
-import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
+import type { Advice, Caution, Evidence, VisitScatter } from '../advice/types.ts';
 import { day, type IsoDay } from '../base/day.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/temperature.ts';
 import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
@@ -161,7 +161,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
         item.needed.length === 0 ? 'the rules hold at any stage' : `the rules hold at ${item.needed.map(readable).join(', ')}`
       }.`;
     case 'rate': {
-      const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)} ${dispersion(item.kBasis)}`;
+      const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)}, ${scatter(item.scatter)}`;
       return `${plural(item.count, 'moth')} in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): ${figure(item.perNight)} per trap per night, ${percent(item.level)} interval ${figure(item.low)}–${figure(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -246,15 +246,11 @@ function coverEnd({ endsBy, intervalDays, protectsUntil }: Evidence & { kind: 't
   }
 }
 
-function dispersion(basis: KBasis): string {
-  if (basis.from === 'own-checks')
-    return `from ${plural(basis.counts, 'count')} of this program’s own, ${fine(basis.low)}–${fine(basis.high)}`;
-  const why = {
-    'too-few-checks': 'too few traps checked in the same nights to estimate it',
-    'no-scatter-found': 'this program’s own checks scatter less',
-    'no-fit': 'this program’s own checks give no estimate',
-  };
-  return `assumed: ${why[basis.why]}`;
+function scatter({ from, low, high, visits, traps }: VisitScatter): string {
+  const span = `between ${fine(low)} and ${fine(high)}`;
+  return from === 'own-checks'
+    ? `${span} by ${plural(visits, 'check')} of ${plural(traps, 'trap')} of this program: how much the visits of one trap scatter`
+    : `${span} as assumed while the program has too few checks of its own: how much the visits of one trap scatter`;
 }
 
 function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {

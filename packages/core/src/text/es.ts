@@ -1,5 +1,5 @@
 /** Spanish. */
-import type { Advice, Caution, Evidence, KBasis } from '../advice/types.ts';
+import type { Advice, Caution, Evidence, VisitScatter } from '../advice/types.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/temperature.ts';
 import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { spanishDay as date } from './days.ts';
@@ -174,7 +174,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
       }.`;
     case 'rate': {
       const spread =
-        item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))} ${dispersion(item.kBasis)}`;
+        item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))}, ${scatter(item.scatter)}`;
       return `${plural(item.count, 'polilla')} en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): ${number(item.perNight)} por trampa y noche, intervalo del ${share(item.level)} ${number(item.low)}–${number(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -270,15 +270,11 @@ function coverEnd({ endsBy, intervalDays, protectsUntil }: Evidence & { kind: 't
   }
 }
 
-function dispersion(basis: KBasis): string {
-  if (basis.from === 'own-checks')
-    return `según ${plural(basis.counts, 'conteo')} de este programa, ${decimal(fine(basis.low))}–${decimal(fine(basis.high))}`;
-  const why = {
-    'too-few-checks': 'pocas trampas revisadas en las mismas noches para estimarlo',
-    'no-scatter-found': 'los conteos de este programa varían menos',
-    'no-fit': 'los conteos de este programa no dan una estimación',
-  };
-  return `supuesto: ${why[basis.why]}`;
+function scatter({ from, low, high, visits, traps }: VisitScatter): string {
+  const span = `entre ${decimal(fine(low))} y ${decimal(fine(high))}`;
+  return from === 'own-checks'
+    ? `${span} según ${plural(visits, 'revisión', 'revisiones')} de ${plural(traps, 'trampa')} de este programa: cuánto varían las visitas de una misma trampa`
+    : `${span} como se supone mientras el programa tiene pocas revisiones propias: cuánto varían las visitas de una misma trampa`;
 }
 
 function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {

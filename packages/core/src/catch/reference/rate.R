@@ -28,17 +28,21 @@ sums <- rbind(
 rate_cases <- do.call(rbind, lapply(c(NA, 0.3, 1, 2.5, 40), function(k) cbind(sums, k)))
 colnames(rate_cases) <- c("count", "trapNights", "sumSquaredNights", "visits", "k")
 
+# Jeffreys' shape, but where nothing was caught the one whose one-sided limit is exact.
+shape_of <- function(count) if (count == 0) 1 else count + 0.5
+
 rate <- function(count, trapNights, sumSquaredNights, visits, k) {
   level <- 0.8
   tails <- if (count == 0) c(0, level) else c((1 - level) / 2, (1 + level) / 2)
   threshold <- max(count, 0.7) / trapNights * 1.15
+  shape <- shape_of(count)
   if (is.na(k)) {
-    q <- qgamma(tails, count + 0.5, trapNights)
-    above <- pgamma(threshold, count + 0.5, trapNights, lower.tail = FALSE)
+    q <- qgamma(tails, shape, trapNights)
+    above <- pgamma(threshold, shape, trapNights, lower.tail = FALSE)
   } else {
     size <- k * trapNights^2 / sumSquaredNights
-    q <- size * beta_odds(tails, count + 0.5, size) / trapNights
-    above <- pbeta(size / (size + threshold * trapNights), size, count + 0.5)
+    q <- size * beta_odds(tails, shape, size) / trapNights
+    above <- pbeta(size / (size + threshold * trapNights), size, shape)
   }
   row(
     count = count, trapNights = trapNights, sumSquaredNights = sumSquaredNights, visits = visits, k = k,
@@ -63,9 +67,62 @@ integrated <- function(count, nights, k, threshold) {
   row(count = count, nights = nights, k = k, threshold = threshold, above = tail / (body + tail))
 }
 integrated_cases <- rbind(
-  c(0, 7, 1, 0.2), c(3, 7, 1, 0.5), c(9, 2, 1, 6), c(50, 7, 2.5, 10), c(70, 7, 0.5, 13), c(5, 14, 4, 0.2)
+  c(3, 7, 1, 0.5), c(9, 2, 1, 6), c(50, 7, 2.5, 10), c(70, 7, 0.5, 13), c(5, 14, 4, 0.2)
 )
 colnames(integrated_cases) <- c("count", "nights", "k", "threshold")
+
+# The rate where ln k is normal about ln 3 with standard deviation 0.8, integrated over k by R.
+mixed <- function(count, trapNights, sumSquaredNights, visits) {
+  shape <- shape_of(count)
+  above <- function(rate) {
+    at <- function(log_k) {
+      size <- exp(log_k) * trapNights^2 / sumSquaredNights
+      dnorm(log_k, log(3), 0.8) * pbeta(size / (size + rate * trapNights), size, shape)
+    }
+    integrate(at, log(3) - 8 * 0.8, log(3) + 8 * 0.8, rel.tol = 1e-10, subdivisions = 2000)$value
+  }
+  limit <- function(p) {
+    start <- max(count, 0.5) / trapNights
+    exp(uniroot(function(x) above(exp(x)) - (1 - p), log(start) + c(-8, 8), tol = 1e-11)$root)
+  }
+  low <- if (count == 0) 0 else limit(0.1)
+  high <- limit(if (count == 0) 0.8 else 0.9)
+  threshold <- max(count, 0.7) / trapNights * 1.15
+  row(
+    count = count, trapNights = trapNights, sumSquaredNights = sumSquaredNights, visits = visits,
+    low = low, high = high, threshold = threshold, above = above(threshold)
+  )
+}
+mixed_cases <- sums[c(1, 2, 3, 5, 6, 7, 10, 11, 13), ]
+colnames(mixed_cases) <- c("count", "trapNights", "sumSquaredNights", "visits")
+
+# What stretches of four visits tell of k: level (prior flat) and slope (normal, sd 0.15) of ln moths a night integrated
+# over on a grid, the stretches multiplied, ln k normal about ln 3 with sd 0.8; mean and sd of ln k. The stretches are drawn
+# here, with k 1.5 and flights that rise and fall.
+set.seed(20261126)
+at <- c(-6, -2, 2, 6)
+stretches <- t(sapply(1:12, function(i) {
+  rnbinom(4, size = 1.5, mu = 4 * exp(runif(1, 0.5, 2.5) - 1 + rnorm(1, 0, 0.1) * at))
+}))
+stretches <- stretches[rowSums(stretches) >= 5, ]
+log_ks <- seq(log(3) - 4, log(3) + 4, by = 0.05)
+level <- seq(-5, 7, by = 0.05)
+slope <- seq(-0.75, 0.75, by = 0.01)
+grid <- expand.grid(level = level, slope = slope)
+log_marginal <- function(counts, k) {
+  terms <- dnorm(grid$slope, 0, 0.15, log = TRUE)
+  for (i in 1:4) terms <- terms + dnbinom(counts[i], size = k, mu = 4 * exp(grid$level + grid$slope * at[i]), log = TRUE)
+  max(terms) + log(sum(exp(terms - max(terms))))
+}
+posterior <- sapply(log_ks, function(log_k) {
+  sum(apply(stretches, 1, log_marginal, k = exp(log_k))) + dnorm(log_k, log(3), 0.8, log = TRUE)
+})
+weight <- exp(posterior - max(posterior)) / sum(exp(posterior - max(posterior)))
+mean_log <- sum(weight * log_ks)
+dispersion <- paste0(
+  '{"stretches":[', paste(apply(stretches, 1, function(one) paste0("[", paste(one, collapse = ","), "]")), collapse = ","),
+  '],"meanLogK":', number(mean_log), ',"sdLogK":', number(sqrt(sum(weight * (log_ks - mean_log)^2))), "}"
+)
 
 gamma_cases <- expand.grid(
   a = c(0.5, 1.5, 2.5, 9.5, 10.5, 100.5, 12345.5, 1e6 + 0.5), p = c(1e-6, 0.025, 0.1, 0.5, 0.8, 0.9, 0.975, 1 - 1e-6)
@@ -89,6 +146,8 @@ cat(
   '{"made":"', R.version.string, '",\n',
   '"rates":', rows(rate_cases, rate), ",\n",
   '"integrated":', rows(integrated_cases, integrated), ",\n",
+  '"mixed":', rows(mixed_cases, mixed), ",\n",
+  '"dispersion":', dispersion, ",\n",
   '"gamma":', rows(as.matrix(gamma_cases), gamma_row), ",\n",
   '"betaOdds":', rows(as.matrix(beta_cases), beta_row), "}\n",
   sep = ""

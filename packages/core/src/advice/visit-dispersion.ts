@@ -1,0 +1,39 @@
+/** How much one visit's count scatters about the run of its trap's flight, from all of a program's own visits. */
+
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
+import { type DispersionEstimate, dispersionBetweenVisits, priorDispersion } from '../catch/dispersion.ts';
+import type { TrapHistory } from '../catch/types.ts';
+import type { TrapDesign } from '../records/schema.ts';
+import { historyOf, once, type Prepared } from './prepare.ts';
+import type { VisitScatter } from './types.ts';
+
+const PRIOR = { median: ASSUMPTIONS.visitDispersionK.value, logSd: ASSUMPTIONS.visitDispersionLogSd.value };
+
+/** What is known of k before a program has visits of its own. */
+export const VISIT_DISPERSION_PRIOR: DispersionEstimate = priorDispersion(PRIOR);
+
+/**
+ * k of the traps of one insect and design, wherever they stand and whichever season they stood in.
+ *
+ * Estimated once for a prepared program: one more check (`withCheck`) does not move it, the next preparation does.
+ */
+export function visitDispersion(prepared: Prepared, insect: string, design: TrapDesign): DispersionEstimate {
+  return once(prepared, `visit dispersion\n${insect}\n${design}`, () => {
+    const traps = [...prepared.traps.values()].filter((trap) => trap.insect === insect && trap.design === design);
+    return dispersionShownBy(traps.map((trap) => historyOf(prepared, trap)));
+  });
+}
+
+/** k by the visits of some traps. */
+export function dispersionShownBy(histories: readonly TrapHistory[]): DispersionEstimate {
+  const own = dispersionBetweenVisits(
+    histories.map(({ intervals }) => intervals),
+    PRIOR,
+  );
+  return own.visits === 0 ? VISIT_DISPERSION_PRIOR : own;
+}
+
+/** What a rate says of the k behind it. */
+export function visitScatter({ visits, traps, low, high }: DispersionEstimate): VisitScatter {
+  return { between: 'visits-of-one-trap', from: visits === 0 ? 'prior' : 'own-checks', low, high, visits, traps };
+}
