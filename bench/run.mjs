@@ -1,6 +1,6 @@
 /** `npm run bench [name …]`: runs the benches, each against a reference in the same run, and says which target they miss. */
 import { existsSync, readdirSync } from 'node:fs';
-import { setUp } from '../scripts/setup.mjs';
+import { onFittingNode, setUp } from '../scripts/setup.mjs';
 
 const all = readdirSync(new URL('.', import.meta.url))
   .filter((name) => existsSync(new URL(`${name}/bench.mjs`, import.meta.url)))
@@ -11,10 +11,13 @@ const unknown = wanted.filter((name) => !all.includes(name));
 if (unknown.length > 0) {
   console.error(`No bench called ${unknown.join(', ')}. There are: ${all.join(', ')}`);
   process.exitCode = 2;
-} else if (!(await setUp())) {
-  process.exitCode = 1;
-} else {
-  for (const name of wanted.length > 0 ? wanted : all) {
+} else if (await onFittingNode()) {
+  if (await setUp({ tests: true })) await runBenches(wanted.length > 0 ? wanted : all);
+  else process.exitCode = 1;
+}
+
+async function runBenches(names) {
+  for (const name of names) {
     console.log(`\n── ${name}`);
     const { run } = await import(`./${name}/bench.mjs`);
     for (const result of [await run()].flat()) report(result);

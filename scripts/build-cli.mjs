@@ -20,8 +20,8 @@ const { errors } = await build({
   splitting: true,
   format: 'esm',
   platform: 'node',
-  target: 'node20',
-  plugins: [leaveOutside(/^(better-sqlite3|pg|exceljs|fastify|@fastify\/.+|@node-rs\/.+|pdfkit|qrcode|ical-generator)$/)],
+  target: 'node22',
+  plugins: [leaveOutside(/^(pg|exceljs|fastify|@fastify\/.+|@node-rs\/.+|pdfkit|qrcode|ical-generator)$/)],
   // CommonJS packages inside the bundle ask for Node's own modules with `require`.
   banner: {
     js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",

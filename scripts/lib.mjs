@@ -14,24 +14,21 @@ export const tool = (path) => join(root, 'node_modules', path);
 export const isMain = (url) => process.argv[1] !== undefined && url === pathToFileURL(process.argv[1]).href;
 
 /** Runs a command in the checkout, its output going where ours goes; resolves to its exit code. */
-export function run(command, args, { env = {}, quiet = false } = {}) {
+export function run(command, args, { env = {}, cwd = root, heard } = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
-      cwd: root,
+      cwd,
       env: { ...process.env, ...env },
-      stdio: ['ignore', quiet ? 'ignore' : 'inherit', quiet ? 'ignore' : 'inherit'],
+      stdio: ['ignore', 'inherit', heard ? 'pipe' : 'inherit'],
       shell: process.platform === 'win32' && !command.endsWith('.exe'),
     });
+    child.stderr?.on('data', heard);
     child.on('error', () => resolve(127));
     child.on('close', (code, signal) => resolve(code ?? (signal ? 130 : 1)));
   });
 }
 
 export const node = (args, options) => run(process.execPath, args, options);
-
-/** npm as the npm that started us, or as the one on the path. */
-export const npm = (args, options) =>
-  process.env.npm_execpath?.endsWith('.js') ? node([process.env.npm_execpath, ...args], options) : run('npm', args, options);
 
 /** SHA-256 over names and contents of files and of everything in folders, tests apart. */
 export function hashOf(paths) {

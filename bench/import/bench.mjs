@@ -7,12 +7,12 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const require = createRequire(import.meta.url);
-const Database = require('better-sqlite3');
 const CHECKS = 100_000;
 const TRAPS = 400;
 const RUNS = 7;
@@ -86,13 +86,12 @@ async function importCsv({ readTable }, store, csv) {
 
 /** The columns in the order of the table, on a second connection with the store's own pragmas. */
 function insertRows(file, columns, rows) {
-  const database = new Database(file);
-  database.pragma('synchronous = FULL');
-  database.pragma('foreign_keys = ON');
+  const database = new DatabaseSync(file);
+  database.exec('pragma synchronous = FULL; pragma foreign_keys = ON');
   const insert = database.prepare(`insert into revisions (${columns.join(', ')}) values (${columns.map(() => '?').join(', ')})`);
-  database.transaction(() => {
-    for (const row of rows) insert.run(row);
-  })();
+  database.exec('begin');
+  for (const row of rows) insert.run(...row);
+  database.exec('commit');
   database.close();
 }
 
@@ -101,8 +100,9 @@ async function rowsOf(packages, csv, file) {
   const store = await packages.openStore(file);
   await importCsv(packages, store, csv);
   await store.close();
-  const database = new Database(file, { readonly: true });
-  const query = database.prepare('select * from revisions order by sequence').raw();
+  const database = new DatabaseSync(file, { readOnly: true });
+  const query = database.prepare('select * from revisions order by sequence');
+  query.setReturnArrays(true);
   const columns = query.columns().map((column) => column.name);
   const rows = query.all();
   database.close();
@@ -136,14 +136,6 @@ async function packagesFromSource(folder) {
     platform: 'node',
     format: 'cjs',
     external: ['pg', 'exceljs'],
-    // The native addon is loaded once, from where it is installed, by this file and by the bundle alike.
-    plugins: [
-      {
-        name: 'installed',
-        setup: (on) =>
-          on.onResolve({ filter: /^better-sqlite3$/ }, () => ({ path: require.resolve('better-sqlite3'), external: true })),
-      },
-    ],
   });
   return require(outfile);
 }

@@ -30,6 +30,8 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
+    // MapLibre, one piece by nature and asked for by the map page alone. What everybody loads first has a budget of its own.
+    chunkSizeWarningLimit: 1_200,
     rolldownOptions: {
       input: { index: here('index.html'), 'service-worker': here('src/sync/service-worker.ts') },
       output: {

@@ -20,7 +20,7 @@ export function serveWeb(app: FastifyInstance, webRoot: string): void {
       dotfiles: 'ignore',
       setHeaders: (response, path) => {
         const hashed = path.startsWith(join(webRoot, 'assets'));
-        response.setHeader('cache-control', hashed ? `public, max-age=${YEAR_S}, immutable` : 'no-cache');
+        response.header('cache-control', hashed ? `public, max-age=${YEAR_S}, immutable` : 'no-cache');
       },
     });
   }

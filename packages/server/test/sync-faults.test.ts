@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
 import { newRevision } from '../../web/src/sync/index.ts';
 import { bench, check, dayFrom, NOON } from './bench.ts';
@@ -86,8 +87,7 @@ test.each(['backup', 'plain copy'])('a server back from an older %s gets again w
   const old = await b.backup();
   if (how === 'plain copy') {
     // Copied as files are: the same epoch, and only the missing revision tells.
-    const { default: Database } = await import('better-sqlite3');
-    const copy = new Database(old);
+    const copy = new DatabaseSync(old);
     copy.prepare('update programs set epoch = ?').run(await b.store.epoch());
     copy.close();
   }

@@ -1,6 +1,6 @@
 /** Opening a SQLite file: nothing is written before it is known to be new, empty or ours. */
 import { closeSync, openSync, readSync } from 'node:fs';
-import Database from 'better-sqlite3';
+import { DatabaseSync } from 'node:sqlite';
 import { StoreError } from './error.ts';
 import { SCHEMA_VERSION, statementsFrom } from './migrations.ts';
 
@@ -10,11 +10,11 @@ const MAGIC = 'SQLite format 3\0';
 const APPLICATION_ID = 0x4475736b;
 const BUSY_TIMEOUT_MS = 10_000;
 
-export function openFile(file: string): Database.Database {
+export function openFile(file: string): DatabaseSync {
   refuseGarbage(file);
-  let database: Database.Database;
+  let database: DatabaseSync;
   try {
-    database = new Database(file, { timeout: BUSY_TIMEOUT_MS });
+    database = new DatabaseSync(file, { timeout: BUSY_TIMEOUT_MS });
   } catch (error) {
     throw new StoreError(
       'cannot-open',
@@ -23,10 +23,8 @@ export function openFile(file: string): Database.Database {
   }
   try {
     refuseForeign(database, file);
-    database.pragma('journal_mode = WAL');
-    database.pragma('synchronous = FULL');
-    database.pragma('foreign_keys = ON');
-    database.transaction(() => migrate(database, file)).immediate();
+    database.exec('pragma journal_mode = WAL; pragma synchronous = FULL; pragma foreign_keys = ON');
+    inTransaction(database, 'immediate', () => migrate(database, file));
     return database;
   } catch (error) {
     database.close();
@@ -51,8 +49,8 @@ function refuseGarbage(file: string): void {
   }
 }
 
-function refuseForeign(database: Database.Database, file: string): void {
-  const owner = database.pragma('application_id', { simple: true });
+function refuseForeign(database: DatabaseSync, file: string): void {
+  const owner = pragma(database, 'application_id');
   if (owner === APPLICATION_ID) return;
   const { objects } = database.prepare('select count(*) as objects from sqlite_schema').get() as { objects: number };
   if (owner !== 0 || objects > 0) {
@@ -63,22 +61,50 @@ function refuseForeign(database: Database.Database, file: string): void {
   }
 }
 
-function migrate(database: Database.Database, file: string): void {
-  const version = database.pragma('user_version', { simple: true }) as number;
+function migrate(database: DatabaseSync, file: string): void {
+  const version = pragma(database, 'user_version') as number;
   for (const statement of statementsFrom(version, 'sqlite', file)) database.exec(statement);
   if (version === SCHEMA_VERSION) return;
-  database.pragma(`application_id = ${APPLICATION_ID}`);
-  database.pragma(`user_version = ${SCHEMA_VERSION}`);
+  database.exec(`pragma application_id = ${APPLICATION_ID}; pragma user_version = ${SCHEMA_VERSION}`);
+}
+
+/** What SQLite says of one of its settings. */
+export const pragma = (database: DatabaseSync, name: string): unknown =>
+  Object.values(database.prepare(`pragma ${name}`).get()!)[0];
+
+/** All of the work is kept, or none of it. `immediate` waits for its turn to write before it begins. */
+export function inTransaction<T>(database: DatabaseSync, kind: 'deferred' | 'immediate', work: () => T): T {
+  database.exec(`begin ${kind}`);
+  try {
+    const result = work();
+    database.exec('commit');
+    return result;
+  } catch (error) {
+    // Some errors have ended it already (sqlite.org/lang_transaction.html, "Response To Errors Within A Transaction").
+    if (database.isTransaction) database.exec('rollback');
+    throw error;
+  }
 }
 
 const notADatabase = (file: string, cause?: unknown): StoreError =>
   new StoreError('not-a-database', `${file} is not a database. Nothing was changed. Name another file.`, { cause });
 
+/** Primary result codes (sqlite.org/rescode.html). */
+const SQLITE_BUSY = 5;
+const SQLITE_CORRUPT = 11;
+const SQLITE_NOTADB = 26;
+
+/** The last byte of SQLite's result code, which says what kind of refusal it is; null for an error that is none. */
+const refusal = (error: unknown): number | null =>
+  error instanceof Error && 'errcode' in error && typeof error.errcode === 'number' ? error.errcode & 0xff : null;
+
+export const isDamage = (error: unknown): error is Error => refusal(error) === SQLITE_CORRUPT;
+
 /** SQLite's own refusals, said so that a person can act on them; anything else as it is. */
 export function asStoreError(error: unknown, file: string): unknown {
-  const code = error instanceof Database.SqliteError ? error.code : '';
-  if (code === 'SQLITE_NOTADB') return notADatabase(file, error);
-  if (code.startsWith('SQLITE_BUSY')) {
+  const code = refusal(error);
+  if (code === SQLITE_NOTADB) return notADatabase(file, error);
+  if (code === SQLITE_BUSY) {
     return new StoreError('busy', `${file} is being written by another process. Nothing was changed. Try again.`, {
       cause: error,
     });

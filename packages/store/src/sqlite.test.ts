@@ -1,10 +1,10 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Database from 'better-sqlite3';
+import { DatabaseSync } from 'node:sqlite';
 import { afterAll, expect, test } from 'vitest';
 import { openStore } from './open.ts';
-import { openFile } from './sqlite-file.ts';
+import { openFile, pragma } from './sqlite-file.ts';
 import { storeContract } from './testing/contract.ts';
 import { accepted, check, first } from './testing/samples.ts';
 
@@ -16,17 +16,17 @@ const freshFile = (): string => join(folder, `${files++}.duskwatch`);
 storeContract('SQLite', {
   fresh: async () => freshFile(),
   async makeNewer(file) {
-    const database = new Database(file);
-    database.pragma('user_version = 999');
+    const database = new DatabaseSync(file);
+    database.exec('pragma user_version = 999');
     database.close();
   },
 });
 
 test('every commit reaches the disk before it is reported: write-ahead log, full synchronisation', () => {
   const database = openFile(freshFile());
-  expect(database.pragma('journal_mode', { simple: true })).toBe('wal');
-  expect(database.pragma('synchronous', { simple: true })).toBe(2); // sqlite.org/pragma.html#pragma_synchronous: FULL
-  expect(database.pragma('foreign_keys', { simple: true })).toBe(1);
+  expect(pragma(database, 'journal_mode')).toBe('wal');
+  expect(pragma(database, 'synchronous')).toBe(2); // sqlite.org/pragma.html#pragma_synchronous: FULL
+  expect(pragma(database, 'foreign_keys')).toBe(1);
   database.close();
 });
 
@@ -46,7 +46,7 @@ for (const [what, contents] of Object.entries(garbage)) {
 
 test("another program's SQLite database is refused and left as it was", async () => {
   const file = freshFile();
-  const other = new Database(file);
+  const other = new DatabaseSync(file);
   other.exec('create table moths (name text)');
   other.close();
   const before = readFileSync(file);
@@ -57,8 +57,8 @@ test("another program's SQLite database is refused and left as it was", async ()
 test('a newer database is left as it was', async () => {
   const file = freshFile();
   await (await openStore(file)).close();
-  const database = new Database(file);
-  database.pragma('user_version = 999');
+  const database = new DatabaseSync(file);
+  database.exec('pragma user_version = 999');
   database.close();
   const before = readFileSync(file);
   await expect(openStore(file)).rejects.toMatchObject({ code: 'newer-schema' });
@@ -76,7 +76,7 @@ test('verify finds a value that no longer fits its schema, and a revision that w
   const [one, two] = [first(check(4), 0), first(check(5, { visit: 2 }), 0)];
   await store.append([one, two]);
   expect((await store.verify()).problems).toEqual([]);
-  const database = new Database(file);
+  const database = new DatabaseSync(file);
   database.prepare(`update revisions set value = json_set(value, '$.targetCount', -4) where sequence = 1`).run();
   expect((await store.verify()).problems).toMatchObject([
     { where: { file: `revision ${one.revisionId}`, column: 'targetCount' }, got: '-4' },
@@ -94,7 +94,7 @@ test('verify finds a damaged page', async () => {
   await store.close();
   const bytes = readFileSync(file);
   const pageSize = bytes.readUInt16BE(16);
-  const root = new Database(file, { readonly: true })
+  const root = new DatabaseSync(file, { readOnly: true })
     .prepare(`select rootpage from sqlite_schema where name = 'revisions_record'`)
     .get() as { rootpage: number };
   // The cell count in the header of the index's root page (sqlite.org/fileformat2.html, 1.6).

@@ -4,7 +4,7 @@ import { promisify } from 'node:util';
 import { brotliCompress, constants, gzip } from 'node:zlib';
 import type { Plugin } from 'vite';
 
-const TEXT = /\.(js|css|html|svg|json|webmanifest)$/;
+const TEXT = /\.(m?js|css|html|svg|json|webmanifest)$/;
 /** Bytes; below it there is nothing to gain. */
 const WORTHWHILE = 1_000;
 

@@ -1,6 +1,5 @@
-import type { Map as GlMap } from 'maplibre-gl';
-import maplibre from 'maplibre-gl/dist/maplibre-gl-csp.js';
-import workerUrl from 'maplibre-gl/dist/maplibre-gl-csp-worker.js?url';
+import { Map as GlMap, LngLatBounds, setWorkerUrl } from 'maplibre-gl';
+import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?url';
 import { useEffect, useRef, useState } from 'react';
 import type { Place } from '../../shared/places/projection.ts';
 import { mapWords as w } from '../../text/map.ts';
@@ -9,7 +8,8 @@ import { Controls } from './Controls.tsx';
 import type { GroundProps } from './ground.ts';
 import { BaseMapError, groundOf } from './style.ts';
 
-maplibre.setWorkerUrl(workerUrl);
+// From an address of ours: the page's content policy allows no worker made of a blob.
+setWorkerUrl(workerUrl);
 
 /** Circumference of the Earth at the equator over the pixels of one tile at zoom 0, as MapLibre counts them. */
 const METRES_AT_ZOOM_0 = (2 * Math.PI * 6_378_137) / 512;
@@ -25,7 +25,7 @@ export function GlGround({ places, children, label }: GroundProps) {
   const base = useBaseMap();
 
   useEffect(() => {
-    const made = new maplibre.Map({
+    const made = new GlMap({
       container: holder.current!,
       style: { version: 8, sources: {}, layers: [] },
       attributionControl: false,
@@ -117,7 +117,7 @@ export function GlGround({ places, children, label }: GroundProps) {
 }
 
 function showAll(map: GlMap, places: readonly Place[]): void {
-  const bounds = new maplibre.LngLatBounds();
+  const bounds = new LngLatBounds();
   for (const { latitude, longitude } of places) bounds.extend([longitude, latitude]);
   if (!bounds.isEmpty()) map.fitBounds(bounds, { padding: 56, maxZoom: 15, animate: false });
 }

@@ -1,12 +1,11 @@
 /** The style that a base map is drawn with. */
-import type { StyleSpecification } from 'maplibre-gl';
-import maplibre from 'maplibre-gl/dist/maplibre-gl-csp.js';
+import { addProtocol, type StyleSpecification } from 'maplibre-gl';
 import { FileSource, PMTiles, Protocol, TileType } from 'pmtiles';
 import { mercator, type Place } from '../../shared/places/projection.ts';
 import { addressKind, type BaseMap } from './base-map.ts';
 
 const protocol = new Protocol();
-maplibre.addProtocol('pmtiles', protocol.tile);
+addProtocol('pmtiles', protocol.tile);
 
 export class BaseMapError extends Error {
   /** The origin that the page may not ask; null when that is not what went wrong. */
