@@ -1,331 +1,378 @@
 /** Advice is a value: a verb, a date, and the records and numbers it rests on. Wording is made at the edge. */
+import { z } from 'zod';
+import type { Shape } from '../base/shape.ts';
+import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
+import { type CatchInterval, type NoInformation, unusableSchema } from '../catch/types.ts';
+import { biofixRuleSchema } from '../flight/types.ts';
+import { conditionSchema, isoDay, trapDesignSchema } from '../records/schema.ts';
 
-import type { IsoDay, TemperatureUnit } from '../base/index.ts';
-import type { EventId, LocalName, Standing } from '../catalogue/types.ts';
-import type { CatchInterval, NoInformation, UnusableTrap } from '../catch/types.ts';
-import type { BiofixRule } from '../flight/types.ts';
-import type { Condition, TrapDesign } from '../records/schema.ts';
+const whole = z.int();
+const share = z.number().min(0).max(1);
+const heatUnit = z.enum(['C', 'F']).describe('Unit of the degree-days.');
+const per = z.enum(['night', 'week']);
 
 /** The five verbs, and `none` for a field and insect that are out of season together. */
-export type Verb = 'watch' | 'scout' | 'decide' | 'covered' | 'blind' | 'none';
-export type Confidence = 'high' | 'moderate' | 'low';
+export const verbSchema = z.enum(['watch', 'scout', 'decide', 'covered', 'blind', 'none']).meta({
+  id: 'Verb',
+  description: 'What there is to do; `none` for a field and insect that are out of season together.',
+});
+export type Verb = Shape<typeof verbSchema>;
 
-export interface CheckEvidence {
-  readonly trapId: string;
-  readonly from: IsoDay;
-  readonly to: IsoDay;
-  /** The `visit` of each record of the last day that it rests on. */
-  readonly visits: readonly number[];
-  readonly nights: number;
-  readonly count: number | null;
-  readonly others: number | null;
-  readonly condition: Condition;
-  readonly lureAgeDays: number | null;
-  readonly lureLifeDays: number | null;
-}
+export const confidenceSchema = z.enum(['high', 'moderate', 'low']);
+export type Confidence = Shape<typeof confidenceSchema>;
 
-/** The program's own dispersion, with about 95 % limits, and the counts behind it; or the assumed one. */
-export type KBasis =
-  | { readonly from: 'own-checks'; readonly low: number; readonly high: number; readonly counts: number }
-  | { readonly from: 'assumed'; readonly why: 'too-few-checks' | 'no-scatter-found' | 'no-fit' };
+export const checkEvidenceSchema = z
+  .object({
+    trapId: z.string(),
+    from: isoDay,
+    to: isoDay,
+    visits: z.array(whole).describe('The `visit` of each record of the last day that it rests on.'),
+    nights: whole,
+    count: whole.nullable(),
+    others: whole.nullable(),
+    condition: conditionSchema,
+    lureAgeDays: whole.nullable(),
+    lureLifeDays: whole.nullable(),
+  })
+  .meta({ id: 'CheckEvidence', description: 'What one visit to one trap tells about the nights before it.' });
+export type CheckEvidence = Shape<typeof checkEvidenceSchema>;
 
-/** The scatter that the k of a rate means, with its 80 % limits, and the program's own visits behind it. */
-export interface VisitScatter {
-  readonly between: 'visits-of-one-trap';
-  readonly from: 'prior' | 'own-checks';
-  readonly low: number;
-  readonly high: number;
-  readonly visits: number;
-  readonly traps: number;
-}
+export const kBasisSchema = z
+  .discriminatedUnion('from', [
+    z.object({ from: z.literal('own-checks'), low: z.number(), high: z.number(), counts: whole }),
+    z.object({ from: z.literal('assumed'), why: z.enum(['too-few-checks', 'no-scatter-found', 'no-fit']) }),
+  ])
+  .meta({
+    id: 'DispersionBasis',
+    description: 'The program’s own dispersion, with about 95 % limits, and the counts behind it; or the assumed one.',
+  });
+export type KBasis = Shape<typeof kBasisSchema>;
 
-export type Evidence =
-  /** Why field and insect do not meet now. */
-  | {
-      readonly kind: 'out-of-season';
-      readonly why: 'not-a-host' | 'not-planted' | 'harvested' | 'harvest-stop' | 'stage';
-      readonly date: IsoDay | null;
-      readonly days: number | null;
-    }
-  | {
-      readonly kind: 'stage';
-      readonly stage: string;
-      readonly observedOn: IsoDay;
-      readonly ageDays: number;
-      readonly needed: readonly string[];
-      readonly susceptible: boolean;
-    }
-  | {
-      readonly kind: 'rate';
-      readonly design: TrapDesign;
-      readonly perNight: number;
-      readonly low: number;
-      readonly high: number;
-      readonly level: number;
-      readonly count: number;
-      readonly trapNights: number;
-      readonly model: 'negative-binomial' | 'gamma-poisson';
-      /** Median of what is known of k. */
-      readonly k: number | null;
-      /** Which scatter k is, and where it is from. */
-      readonly scatter: VisitScatter;
-      readonly checks: readonly CheckEvidence[];
-    }
-  | {
-      readonly kind: 'threshold';
-      readonly ruleId: string;
-      readonly threshold: number;
-      readonly per: 'night' | 'week';
-      readonly rate: number;
-      readonly reached: boolean;
-      readonly probabilityAbove: number;
-      readonly nearbyCrop: string | null;
-    }
-  | {
-      readonly kind: 'tier';
-      readonly ruleId: string;
-      readonly from: number | null;
-      readonly below: number | null;
-      readonly rate: number;
-      readonly intervalDays: number | null;
-      readonly probabilityAbove: number;
-    }
-  | {
-      readonly kind: 'weather-adjustment';
-      readonly when: 'maxima-below' | 'maxima-above';
-      readonly temperatureC: number;
-      readonly days: number;
-      readonly addDays: number;
-      readonly applied: boolean | null;
-      readonly source: string;
-    }
-  | {
-      readonly kind: 'accumulation';
-      readonly nights: number;
-      readonly trapNights: number;
-      readonly perTrap: number;
-      readonly atThreshold: number;
-      readonly share: number;
-      /** Enough of the threshold, night after night, to send somebody into the field. */
-      readonly addsUp: boolean;
-    }
-  | {
-      readonly kind: 'biofix';
-      readonly rule: BiofixRule | { readonly kind: 'user' };
-      readonly on: IsoDay;
-      readonly earliest: IsoDay;
-      readonly trapId: string | null;
-    }
-  | {
-      readonly kind: 'event';
-      readonly modelId: string;
-      readonly event: EventId;
-      readonly generation: number | null;
-      /** Degree-days from the model's start, in `unit`·d. */
-      readonly from: number;
-      readonly to: number | null;
-      readonly unit: TemperatureUnit;
-      readonly heatSoFar: number;
-      readonly heatThrough: IsoDay;
-      readonly bridgedDays: number;
-      readonly status: 'ahead' | 'now' | 'past';
-      /** Day the event was reached, or the day it is expected with its spread. */
-      readonly expected: {
-        readonly early: IsoDay;
-        readonly middle: IsoDay;
-        readonly late: IsoDay;
-        /** True when `late` is only as far as is looked ahead: it may come later still, or not at all. */
-        readonly lateOpen: boolean;
-        readonly method: 'reached' | 'own-forecast' | 'past-years' | 'recent-days';
-        readonly years: number;
-        /** Last day of the user's own weather forecast that the dates rest on; null: none was used. */
-        readonly forecastThrough: IsoDay | null;
-      } | null;
-    }
-  | {
-      readonly kind: 'sample';
-      readonly sampledOn: IsoDay;
-      readonly what: string;
-      readonly examined: number;
-      /** Null when nobody wrote how many. */
-      readonly infested: number | null;
-      readonly share: number | null;
-      readonly ruleId: string | null;
-      readonly ruleShare: number | null;
-      readonly reached: boolean | null;
-      readonly withInsect: string | null;
-    }
-  | {
-      readonly kind: 'treatment';
-      readonly appliedOn: IsoDay;
-      readonly product: string;
-      /** Day on which the protection typed from the label ends; null when none was typed. */
-      readonly protectsUntil: IsoDay | null;
-      /** Days between decisions that the rule gives at the present catch; null when it asks for none or gives none. */
-      readonly intervalDays: number | null;
-      /** First day no longer covered, by the earlier of the two; null when neither says how long the treatment lasts. */
-      readonly coversUntil: IsoDay | null;
-      /** Which of them it was; `assumed` where neither is known. */
-      readonly endsBy: 'label' | 'rule' | 'assumed' | null;
-      readonly state: 'covering' | 'lapsed' | 'unknown';
-    }
-  | {
-      readonly kind: 'trap-unusable';
-      readonly trapId: string;
-      readonly design: TrapDesign;
-      readonly why: UnusableTrap['why'];
-      readonly since: IsoDay | null;
-      readonly nights: number | null;
-    }
-  | { readonly kind: 'lure-spent'; readonly trapId: string; readonly ageDays: number; readonly lifeDays: number }
-  | { readonly kind: 'lure-unknown'; readonly trapIds: readonly string[] }
-  | {
-      readonly kind: 'missing';
-      readonly what:
-        | 'trap'
-        | 'rule'
-        | 'stage'
-        | 'weather'
-        | 'weather-source'
-        | 'model'
-        | 'biofix'
-        | 'crop'
-        | 'nearby-crop'
-        | 'protection';
-      readonly from: IsoDay | null;
-      readonly to: IsoDay | null;
-      readonly detail: string | null;
-    }
-  | {
-      readonly kind: 'other-rule';
-      readonly ruleId: string;
-      readonly region: string;
-      readonly threshold: number | null;
-      readonly per: 'night' | 'week' | null;
-      readonly source: string;
-    }
-  | {
-      readonly kind: 'other-design';
-      readonly design: TrapDesign;
-      readonly perNight: number;
-      readonly ratio: readonly [number, number] | null;
-      readonly against: TrapDesign | null;
-      readonly adjusted: readonly [number, number] | null;
-      readonly source: string | null;
-    }
-  /** What the moths caught have left in the field, and when it is worth going. */
-  | {
-      readonly kind: 'larvae';
-      readonly modelId: string;
-      readonly source: string;
-      readonly standing: Standing;
-      /** Heat before a moth lays, and from egg to hatch, in `unit`·d. */
-      readonly heat: { readonly beforeLaying: number; readonly egg: number; readonly unit: TemperatureUnit };
-      readonly design: TrapDesign;
-      /** Moths caught in the nights from `from` to `to`, all traps together. */
-      readonly moths: number;
-      readonly traps: number;
-      readonly from: IsoDay;
-      readonly to: IsoDay;
-      readonly unknownNights: number;
-      readonly checks: readonly CheckEvidence[];
-      /** The day worth going, or the day read where none comes. */
-      readonly on: IsoDay;
-      /** Shares of the offspring in the field on that day: eggs and larvae, none grown beyond. They add up to 1. */
-      readonly shares: Readonly<Record<'egg' | 'small-larva' | 'large-larva' | 'larva', number>> | null;
-      readonly lookFor: 'nothing-yet' | 'egg' | 'small-larva' | 'large-larva' | 'larva';
-      /** Where to look for each stage that is a tenth of them or more; none where the catalogue has no word. */
-      readonly places: readonly {
-        readonly stage: 'egg' | 'small-larva' | 'large-larva' | 'larva';
-        readonly where: LocalName;
-        readonly source: string;
-        readonly standing: Standing;
-      }[];
-      /** First day small larvae are a tenth of the offspring or more, with its 80 % window; null: not within the days looked ahead. */
-      readonly worthGoing: LarvaeDates | null;
-      /** Days by which a tenth and half of the eggs have hatched; null: later than looked ahead. */
-      readonly hatch: { readonly ten: IsoDay | null; readonly half: IsoDay | null };
-    }
-  /** What to look at in the field, how much of it, and the figure it is held against. */
-  | {
-      readonly kind: 'sampling';
-      readonly ruleId: string | null;
-      readonly unit: string;
-      readonly sign: string;
-      readonly units: number;
-      readonly places: number | null;
-      readonly share: number;
-      readonly source: string;
-    }
-  | {
-      readonly kind: 'trend';
-      readonly design: TrapDesign;
-      readonly direction: 'rising' | 'falling' | 'unclear';
-      readonly perNight: number;
-      readonly low: number;
-      readonly high: number;
-      readonly level: number;
-      readonly visits: number;
-    }
-  | {
-      readonly kind: 'question';
-      readonly question: 'count-went-down' | 'many-look-alikes';
-      readonly trapId: string;
-      readonly on: IsoDay;
-      readonly got: number;
-      readonly before: number;
-    };
+export const visitScatterSchema = z
+  .object({
+    between: z.literal('visits-of-one-trap'),
+    from: z.enum(['prior', 'own-checks']),
+    low: z.number(),
+    high: z.number(),
+    visits: whole,
+    traps: whole,
+  })
+  .meta({
+    id: 'VisitScatter',
+    description: "The scatter that the k of a rate means, with its 80 % limits, and the program's own visits behind it.",
+  });
+export type VisitScatter = Shape<typeof visitScatterSchema>;
 
-export interface LarvaeDates {
-  readonly early: IsoDay;
-  readonly middle: IsoDay;
-  readonly late: IsoDay;
-  readonly lateOpen: boolean;
-  /** `reached`: the heat has come. */
-  readonly method: 'reached' | 'own-forecast' | 'past-years' | 'recent-days';
-  readonly years: number;
-}
+/** Days by which something comes: when it came, or its 10, 50 and 90 % days. */
+export const datesSchema = z
+  .object({
+    early: isoDay,
+    middle: isoDay,
+    late: isoDay,
+    lateOpen: z.boolean().describe('`late` is only as far as is looked ahead: it may come later still, or not at all.'),
+    method: z.enum(['reached', 'own-forecast', 'past-years', 'recent-days']).describe('`reached`: the heat has come.'),
+    years: whole.describe('Past years that the spread is from.'),
+  })
+  .meta({ id: 'Dates', description: 'When something comes: the day on which it came, or its 10, 50 and 90 % days.' });
+export type LarvaeDates = Shape<typeof datesSchema>;
 
-export type Caution =
-  /** The label is the law; a licensed adviser decides with the grower. */
-  | { readonly kind: 'label-and-adviser' }
-  | { readonly kind: 'bees' }
-  | { readonly kind: 'reentry'; readonly until: IsoDay; readonly hours: number; readonly product: string }
-  | { readonly kind: 'preharvest'; readonly earliestHarvest: IsoDay; readonly harvestOn: IsoDay | null; readonly product: string }
-  | { readonly kind: 'reads-low'; readonly why: 'spent-lure' | 'doubtful-check' }
-  | { readonly kind: 'threshold-is-estimate' }
-  | { readonly kind: 'rule-from-elsewhere'; readonly region: string }
-  | { readonly kind: 'rule-design-unstated' }
-  | { readonly kind: 'designs-not-pooled'; readonly designs: readonly TrapDesign[] }
-  | { readonly kind: 'few-nights'; readonly trapNights: number }
-  | { readonly kind: 'stage-old'; readonly ageDays: number }
-  | { readonly kind: 'overdue'; readonly since: IsoDay };
+export const expectedSchema = datesSchema
+  .extend({
+    forecastThrough: isoDay
+      .nullable()
+      .describe("Last day of the user's own weather forecast that the dates rest on; null: none was used."),
+  })
+  .meta({ id: 'ExpectedDates' });
 
-export interface RuleReference {
-  readonly id: string;
-  readonly kind: 'catch-threshold' | 'catch-table' | 'infestation' | 'heat-scout';
-  readonly region: string;
-  readonly standing: Standing;
-}
+const insectStage = z.enum(['egg', 'small-larva', 'large-larva', 'larva']);
 
-export interface Advice {
-  /** field_id */
-  readonly field: string;
-  readonly insect: string;
-  readonly verb: Verb;
-  /** The date the verb is good for: next check, scout by, decide by, covered until. */
-  readonly by: IsoDay | null;
-  /** Moths per trap per night behind the verb; null when there is none to show. */
-  readonly rate: number | null;
-  readonly interval: readonly [number, number] | null;
-  /** Days between protective decisions that the rule gives; null when it gives none. */
-  readonly intervalDays: number | null;
-  readonly probabilityAbove: number | null;
-  readonly because: readonly Evidence[];
-  readonly cautions: readonly Caution[];
-  readonly confidence: Confidence | null;
-  readonly rule: RuleReference | null;
-  readonly source: string | null;
-}
+export const evidenceSchema = z
+  .discriminatedUnion('kind', [
+    z
+      .object({
+        kind: z.literal('out-of-season'),
+        why: z.enum(['not-a-host', 'not-planted', 'harvested', 'harvest-stop', 'stage']),
+        date: isoDay.nullable(),
+        days: whole.nullable(),
+      })
+      .describe('Why field and insect do not meet now.'),
+    z.object({
+      kind: z.literal('stage'),
+      stage: z.string(),
+      observedOn: isoDay,
+      ageDays: whole,
+      needed: z.array(z.string()),
+      susceptible: z.boolean(),
+    }),
+    z.object({
+      kind: z.literal('rate'),
+      design: trapDesignSchema,
+      perNight: z.number(),
+      low: z.number(),
+      high: z.number(),
+      level: share,
+      count: whole,
+      trapNights: whole,
+      model: z.enum(['negative-binomial', 'gamma-poisson']),
+      k: z.number().nullable().describe('Median of what is known of k.'),
+      scatter: visitScatterSchema.describe('Which scatter k is, and where it is from.'),
+      checks: z.array(checkEvidenceSchema),
+    }),
+    z.object({
+      kind: z.literal('threshold'),
+      ruleId: z.string(),
+      threshold: z.number(),
+      per,
+      rate: z.number(),
+      reached: z.boolean(),
+      probabilityAbove: share,
+      nearbyCrop: z.string().nullable(),
+    }),
+    z.object({
+      kind: z.literal('tier'),
+      ruleId: z.string(),
+      from: z.number().nullable(),
+      below: z.number().nullable(),
+      rate: z.number(),
+      intervalDays: z.number().nullable(),
+      probabilityAbove: share,
+    }),
+    z.object({
+      kind: z.literal('weather-adjustment'),
+      when: z.enum(['maxima-below', 'maxima-above']),
+      temperatureC: z.number(),
+      days: whole,
+      addDays: whole,
+      applied: z.boolean().nullable(),
+      source: z.string(),
+    }),
+    z.object({
+      kind: z.literal('accumulation'),
+      nights: whole,
+      trapNights: whole,
+      perTrap: z.number(),
+      atThreshold: z.number(),
+      share: z.number(),
+      addsUp: z.boolean().describe('Enough of the threshold, night after night, to send somebody into the field.'),
+    }),
+    z.object({
+      kind: z.literal('biofix'),
+      rule: z.discriminatedUnion('kind', [...biofixRuleSchema.options, z.object({ kind: z.literal('user') })]),
+      on: isoDay,
+      earliest: isoDay,
+      trapId: z.string().nullable(),
+    }),
+    z.object({
+      kind: z.literal('event'),
+      modelId: z.string(),
+      event: eventSchema,
+      generation: whole.nullable(),
+      from: z.number().describe("Degree-days from the model's start."),
+      to: z.number().nullable(),
+      unit: heatUnit,
+      heatSoFar: z.number(),
+      heatThrough: isoDay,
+      bridgedDays: whole,
+      status: z.enum(['ahead', 'now', 'past']),
+      expected: expectedSchema.nullable().describe('Day the event was reached, or the day it is expected with its spread.'),
+    }),
+    z.object({
+      kind: z.literal('sample'),
+      sampledOn: isoDay,
+      what: z.string(),
+      examined: whole,
+      infested: whole.nullable().describe('Null when nobody wrote how many.'),
+      share: share.nullable(),
+      ruleId: z.string().nullable(),
+      ruleShare: share.nullable(),
+      reached: z.boolean().nullable(),
+      withInsect: z.string().nullable(),
+    }),
+    z.object({
+      kind: z.literal('treatment'),
+      appliedOn: isoDay,
+      product: z.string(),
+      protectsUntil: isoDay
+        .nullable()
+        .describe('Day on which the protection typed from the label ends; null when none was typed.'),
+      intervalDays: whole
+        .nullable()
+        .describe('Days between decisions that the rule gives at the present catch; null when it asks for none or gives none.'),
+      coversUntil: isoDay
+        .nullable()
+        .describe('First day no longer covered, by the earlier of the two; null when neither says how long the treatment lasts.'),
+      endsBy: z.enum(['label', 'rule', 'assumed']).nullable().describe('Which of them it was; `assumed` where neither is known.'),
+      state: z.enum(['covering', 'lapsed', 'unknown']),
+    }),
+    z.object({
+      kind: z.literal('trap-unusable'),
+      trapId: z.string(),
+      design: trapDesignSchema,
+      why: unusableSchema,
+      since: isoDay.nullable(),
+      nights: whole.nullable(),
+    }),
+    z.object({ kind: z.literal('lure-spent'), trapId: z.string(), ageDays: whole, lifeDays: whole }),
+    z.object({ kind: z.literal('lure-unknown'), trapIds: z.array(z.string()) }),
+    z.object({
+      kind: z.literal('missing'),
+      what: z.enum([
+        'trap',
+        'rule',
+        'stage',
+        'weather',
+        'weather-source',
+        'model',
+        'biofix',
+        'crop',
+        'nearby-crop',
+        'protection',
+      ]),
+      from: isoDay.nullable(),
+      to: isoDay.nullable(),
+      detail: z.string().nullable(),
+    }),
+    z.object({
+      kind: z.literal('other-rule'),
+      ruleId: z.string(),
+      region: z.string(),
+      threshold: z.number().nullable(),
+      per: per.nullable(),
+      source: z.string(),
+    }),
+    z.object({
+      kind: z.literal('other-design'),
+      design: trapDesignSchema,
+      perNight: z.number(),
+      ratio: z.tuple([z.number(), z.number()]).nullable(),
+      against: trapDesignSchema.nullable(),
+      adjusted: z.tuple([z.number(), z.number()]).nullable(),
+      source: z.string().nullable(),
+    }),
+    z
+      .object({
+        kind: z.literal('larvae'),
+        modelId: z.string(),
+        source: z.string(),
+        standing: standingSchema,
+        heat: z
+          .object({ beforeLaying: z.number(), egg: z.number(), unit: heatUnit })
+          .describe('Degree-days before a moth lays, and from egg to hatch.'),
+        design: trapDesignSchema,
+        moths: z.number().describe('Caught in the nights from `from` to `to`, all traps together.'),
+        traps: whole,
+        from: isoDay,
+        to: isoDay,
+        unknownNights: whole,
+        checks: z.array(checkEvidenceSchema),
+        on: isoDay.describe('The day worth going, or the day read where none comes.'),
+        shares: z
+          .object({ egg: share, 'small-larva': share, 'large-larva': share, larva: share })
+          .nullable()
+          .describe('Shares of the offspring in the field that day: eggs and larvae, none grown beyond. They add up to 1.'),
+        lookFor: z.enum(['nothing-yet', ...insectStage.options]),
+        places: z
+          .array(z.object({ stage: insectStage, where: localTextSchema, source: z.string(), standing: standingSchema }))
+          .describe('Where to look for each stage that is a tenth of them or more; none where the catalogue has no word.'),
+        worthGoing: datesSchema
+          .nullable()
+          .describe(
+            'First day small larvae are a tenth of the offspring or more, with its 80 % window; null: not within the days looked ahead.',
+          ),
+        hatch: z
+          .object({ ten: isoDay.nullable(), half: isoDay.nullable() })
+          .describe('Days by which a tenth and half of the eggs have hatched; null: later than looked ahead.'),
+      })
+      .describe('What the moths caught have left in the field, and when it is worth going.'),
+    z
+      .object({
+        kind: z.literal('sampling'),
+        ruleId: z.string().nullable(),
+        unit: z.string(),
+        sign: z.string(),
+        units: whole,
+        places: whole.nullable(),
+        share,
+        source: z.string(),
+      })
+      .describe('What to look at in the field, how much of it, and the figure it is held against.'),
+    z.object({
+      kind: z.literal('trend'),
+      design: trapDesignSchema,
+      direction: z.enum(['rising', 'falling', 'unclear']),
+      perNight: z.number(),
+      low: z.number(),
+      high: z.number(),
+      level: share,
+      visits: whole,
+    }),
+    z.object({
+      kind: z.literal('question'),
+      question: z.enum(['count-went-down', 'many-look-alikes']),
+      trapId: z.string(),
+      on: isoDay,
+      got: whole,
+      before: whole,
+    }),
+  ])
+  .meta({ id: 'Evidence', description: 'A record or number that a verb rests on, told from others by its kind.' });
+export type Evidence = Shape<typeof evidenceSchema>;
+
+export const cautionSchema = z
+  .discriminatedUnion('kind', [
+    z
+      .object({ kind: z.literal('label-and-adviser') })
+      .describe('The label is the law; a licensed adviser decides with the grower.'),
+    z.object({ kind: z.literal('bees') }),
+    z.object({ kind: z.literal('reentry'), until: isoDay, hours: z.number(), product: z.string() }),
+    z.object({
+      kind: z.literal('preharvest'),
+      earliestHarvest: isoDay,
+      harvestOn: isoDay.nullable(),
+      product: z.string(),
+    }),
+    z.object({ kind: z.literal('reads-low'), why: z.enum(['spent-lure', 'doubtful-check']) }),
+    z.object({ kind: z.literal('threshold-is-estimate') }),
+    z.object({ kind: z.literal('rule-from-elsewhere'), region: z.string() }),
+    z.object({ kind: z.literal('rule-design-unstated') }),
+    z.object({ kind: z.literal('designs-not-pooled'), designs: z.array(trapDesignSchema) }),
+    z.object({ kind: z.literal('few-nights'), trapNights: whole }),
+    z.object({ kind: z.literal('stage-old'), ageDays: whole }),
+    z.object({ kind: z.literal('overdue'), since: isoDay }),
+  ])
+  .meta({ id: 'Caution', description: 'What to know, or to beware of, before acting on the verb.' });
+export type Caution = Shape<typeof cautionSchema>;
+
+export const ruleReferenceSchema = z
+  .object({
+    id: z.string(),
+    kind: z.enum(['catch-threshold', 'catch-table', 'infestation', 'heat-scout']),
+    region: z.string(),
+    standing: standingSchema,
+  })
+  .meta({ id: 'RuleReference' });
+export type RuleReference = Shape<typeof ruleReferenceSchema>;
+
+export const adviceSchema = z
+  .object({
+    field: z.string().describe('field_id'),
+    insect: z.string(),
+    verb: verbSchema,
+    by: isoDay.nullable().describe('The date the verb is good for: next check, scout by, decide by, covered until.'),
+    rate: z.number().nullable().describe('Moths per trap per night behind the verb; null when there is none to show.'),
+    interval: z.tuple([z.number(), z.number()]).nullable().describe('Low and high of the rate.'),
+    intervalDays: z
+      .number()
+      .nullable()
+      .describe('Days between protective decisions that the rule gives; null when it gives none.'),
+    probabilityAbove: share.nullable().describe('Probability that the true rate is above the threshold of the rule.'),
+    because: z.array(evidenceSchema).describe('The records and numbers that the verb rests on.'),
+    cautions: z.array(cautionSchema),
+    confidence: confidenceSchema.nullable(),
+    rule: ruleReferenceSchema.nullable(),
+    source: z.string().nullable(),
+  })
+  .meta({ id: 'Advice', description: 'The verb for one field and insect, its date and what it rests on.' });
+export type Advice = Shape<typeof adviceSchema>;
 
 export type { CatchInterval, NoInformation };

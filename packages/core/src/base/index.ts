@@ -3,4 +3,5 @@ export * from './distance.ts';
 export * from './fault.ts';
 export * from './length.ts';
 export * from './problem.ts';
+export * from './shape.ts';
 export * from './temperature.ts';

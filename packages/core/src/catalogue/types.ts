@@ -1,21 +1,13 @@
 /** Facts of the trade as data. Each carries where it comes from and how far to trust it. */
+import type { Shape } from '../base/shape.ts';
 import type { BiofixRule } from '../flight/types.ts';
 import type { HeatRule } from '../heat/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { Region } from './regions.ts';
+import type { eventSchema, localTextSchema, standingSchema } from './schema.ts';
 
-/**
- * `published`: source named. `practice`: common practice, no source. `memory`: recalled. `own`: this program's.
- * `chosen`: a figure that Duskwatch had to choose itself.
- */
-export type Standing = 'published' | 'practice' | 'memory' | 'own' | 'chosen';
-
-/** What people read, in every language of the app: one that is missing does not compile. */
-export interface LocalText {
-  readonly en: string;
-  readonly es: string;
-}
-
+export type Standing = Shape<typeof standingSchema>;
+export type LocalText = Shape<typeof localTextSchema>;
 export type LocalName = LocalText;
 
 /** Something that was published, as one finds it. What is not at hand is null, never guessed. */
@@ -52,24 +44,7 @@ export interface Insect {
   readonly lookAlikes: readonly (Sourced & { readonly name: LocalName; readonly note: LocalText })[];
 }
 
-export type EventId =
-  | 'set-out-traps'
-  | 'first-moth'
-  | 'first-eggs'
-  | 'egg-hatch'
-  | 'peak-flight'
-  | 'treatment-period'
-  | 'adult-emergence'
-  | 'small-larvae'
-  | 'large-larvae'
-  | 'first-cutting'
-  | 'cutting'
-  | 'cutting-slows'
-  | 'cutting-stops'
-  | 'pupation'
-  | 'next-adults'
-  | 'hatch-20-percent'
-  | 'peak-egg-laying';
+export type EventId = Shape<typeof eventSchema>;
 
 /** Something a model dates, in degree-days from the model's start. */
 export interface ModelEvent {

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import type { Day } from '../base/day.ts';
 import type { Condition, TrapDesign } from '../records/schema.ts';
 
@@ -80,10 +81,21 @@ export interface PooledCatch {
   readonly newest: Day;
 }
 
+/** Why a trap tells nothing now. */
+export const unusableSchema = z.enum([
+  'never-checked',
+  'overdue',
+  'unfit',
+  'count-went-down',
+  'left-uncounted',
+  'not-hung',
+  'taken-down',
+]);
+
 export interface UnusableTrap {
   readonly trapId: string;
   readonly design: TrapDesign;
-  readonly why: 'never-checked' | 'overdue' | 'unfit' | 'count-went-down' | 'left-uncounted' | 'not-hung' | 'taken-down';
+  readonly why: z.infer<typeof unusableSchema>;
   /** The day up to which the trap last told something (a visit with information, or hanging); null when not hung. */
   readonly since: Day | null;
   readonly nightsWithoutSight: number | null;

@@ -1,16 +1,20 @@
+import { z } from 'zod';
 import type { Day } from '../base/day.ts';
+import type { Shape } from '../base/shape.ts';
 
 /** How a biofix is found in catches, as data. */
-export type BiofixRule =
+export const biofixRuleSchema = z.discriminatedUnion('kind', [
   /** The first visit with a catch. */
-  | { readonly kind: 'first-catch' }
+  z.object({ kind: z.literal('first-catch') }),
   /** The first visit with a catch that is followed by a catch at each of the next `followedBy` informative visits. */
-  | { readonly kind: 'sustained-catch'; readonly followedBy: number }
+  z.object({ kind: z.literal('sustained-catch'), followedBy: z.int() }),
   /**
    * The first time that `moths` or more were caught within `nights` nights in one trap. Moths of a visit are taken as
    * spread evenly over its nights, so after a longer interval the mean rate must reach the figure.
    */
-  | { readonly kind: 'intense-capture'; readonly moths: number; readonly nights: number };
+  z.object({ kind: z.literal('intense-capture'), moths: z.number(), nights: z.int() }),
+]);
+export type BiofixRule = Shape<typeof biofixRuleSchema>;
 
 export interface Biofix {
   /** The visit that ended the deciding nights, or the day the user gave. */

@@ -2,7 +2,10 @@
 import { z } from 'zod';
 import { parseDay } from '../base/day.ts';
 
-export const isoDay = z.string().refine((text) => parseDay(text) !== null, { error: 'expected a calendar day as YYYY-MM-DD' });
+export const isoDay = z
+  .string()
+  .refine((text) => parseDay(text) !== null, { error: 'expected a calendar day as YYYY-MM-DD' })
+  .meta({ format: 'date', example: '2026-07-15' });
 /** `;` parts the ids of a list and `|` the parts of a natural key, so an id holds neither. */
 const id = z
   .string()
@@ -34,6 +37,8 @@ export const TRAP_DESIGNS = ['bucket', 'mesh-cone', 'wire-cone', 'delta', 'other
 export const CONDITIONS = ['fit', 'doubtful', 'unfit'] as const;
 export type TrapDesign = (typeof TRAP_DESIGNS)[number];
 export type Condition = (typeof CONDITIONS)[number];
+export const trapDesignSchema = z.enum(TRAP_DESIGNS);
+export const conditionSchema = z.enum(CONDITIONS);
 
 export const fieldSchema = z.object({
   fieldId: id,

@@ -1,7 +1,7 @@
 import { type Fault, isoDay, type Problem } from '@duskwatch/core';
 import { z } from 'zod';
 
-export const date = isoDay.meta({ format: 'date', example: '2026-07-15' });
+export const date = isoDay;
 
 /** The day as of which to answer: nothing that became known later is used. */
 export const asOf = z.object({
