@@ -135,7 +135,7 @@ async function packagesFromSource(folder) {
     bundle: true,
     platform: 'node',
     format: 'cjs',
-    external: ['pg', 'exceljs'],
+    external: ['pg', 'hucre'],
   });
   return require(outfile);
 }

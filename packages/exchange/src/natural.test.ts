@@ -32,13 +32,11 @@ test.each([
 });
 
 test('a workbook of counts, whatever its name says', async () => {
-  const content = await workbookOf({
-    Counts: (sheet) =>
-      void sheet.addRows([
-        ['Date', 'A'],
-        ['2025-07-01', 3],
-      ]),
-  });
+  const rows = [
+    ['Date', 'A'],
+    ['2025-07-01', 3],
+  ];
+  const content = workbookOf({ Counts: { rows } });
   expect(await natureOf('counts.csv', content)).toBe('sheet');
 });
 

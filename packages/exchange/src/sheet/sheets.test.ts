@@ -1,6 +1,6 @@
 import { emptyProgram, type Program, type SheetMatch } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
-import { utc, workbookOf } from '../testing/workbook-of.ts';
+import { utc, type WrittenCell, workbookOf, zipOf } from '../testing/workbook-of.ts';
 import { applyMatch } from './apply-match.ts';
 import { proposeMatch } from './propose-match.ts';
 
@@ -162,24 +162,21 @@ describe('a sheet as people keep it', () => {
 });
 
 describe('a workbook', () => {
-  const fill = (rows: readonly (readonly unknown[])[]) => (sheet: { addRow: (row: unknown[]) => unknown }) => {
-    for (const row of rows) sheet.addRow([...row]);
-  };
-  const GOOD = [
+  const GOOD: WrittenCell[][] = [
     ['Trap', utc('2025-07-01'), utc('2025-07-15')],
     ['A', 3, { formula: 'B2-3', result: 0 }],
-    ['B', null, { richText: [{ text: '1' }, { text: '2' }] }],
+    ['B', null, { runs: ['1', '2'] }],
   ];
 
   test('real dates and the results of formulas are read', async () => {
-    const content = await workbookOf({ Counts: fill(GOOD) });
+    const content = workbookOf({ Counts: { rows: GOOD } });
     const match = await proposed(content);
     expect(match.needsDateOrder).toBe(false);
     expect(sorted(await counts(content, answered(match)))).toEqual(EXPECTED);
   });
 
   test('of several sheets one is asked for by name', async () => {
-    const content = await workbookOf({ Readme: fill([['Counts of an invented season']]), 'July 2025': fill(GOOD) });
+    const content = workbookOf({ Readme: { rows: [['Counts of an invented season']] }, 'July 2025': { rows: GOOD } });
     const match = await proposed(content);
     expect(match.questions[0]).toEqual({
       about: 'sheet',
@@ -192,12 +189,8 @@ describe('a workbook', () => {
   });
 
   test('merged cells, error cells and formulas without a result are each named', async () => {
-    const content = await workbookOf({
-      Counts: (sheet) => {
-        fill([...GOOD, ['C', { error: '#REF!' }, { formula: 'B2' }]])(sheet);
-        sheet.mergeCells('A2:A3');
-      },
-    });
+    const rows = [...GOOD, ['C', { error: '#REF!' }, { formula: 'B2' }]];
+    const content = workbookOf({ Counts: { rows, merged: ['A2:A3'] } });
     const result = await proposeMatch(content, 'counts.xlsx');
     expect(result.ok ? [] : result.problems).toEqual([
       {
@@ -219,6 +212,14 @@ describe('a workbook', () => {
         fix: expect.any(String),
       },
     ]);
+  });
+
+  test('a workbook that would fill the memory is refused before it is unpacked', async () => {
+    const result = await proposeMatch(zipOf({ 'xl/workbook.xml': '<workbook/>' }, 3e9), 'counts.xlsx');
+    expect(result).toMatchObject({
+      ok: false,
+      problems: [{ where: { file: 'counts.xlsx' }, got: 'a workbook that unpacks to 3000 MB', expected: 'at most 256 MB' }],
+    });
   });
 
   test('a zip file that is no workbook is refused', async () => {
