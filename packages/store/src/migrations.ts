@@ -2,6 +2,7 @@
 import { createAccountTables } from './accounts/tables.ts';
 import { createCalendarTables } from './calendars/tables.ts';
 import { StoreError } from './error.ts';
+import { reasonsOutOfNotes } from './reasons-out-of-notes.ts';
 
 export type Flavour = 'sqlite' | 'postgres';
 
@@ -38,6 +39,7 @@ const MIGRATIONS: readonly ((flavour: Flavour) => readonly string[])[] = [
     `alter table revisions add column skew_ms ${flavour === 'postgres' ? 'double precision' : 'integer'}`,
   ],
   createCalendarTables,
+  reasonsOutOfNotes,
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

@@ -140,7 +140,7 @@ export function simulateTrap(season: TrapSeason): { checks: CheckRecord[]; lures
 
     const fall = falls.find((f) => visit > f.from && visit <= f.hungAgain);
     if (fall) {
-      write(1, null, null, { condition: 'unfit', note: fall.note });
+      write(1, null, null, { condition: 'unfit', unfitReason: 'down', note: fall.note });
       inTrap = 0;
       continue;
     }

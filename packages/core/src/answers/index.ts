@@ -13,6 +13,7 @@ export { seasonView } from './season.ts';
 export { seasonPoints } from './season-line.ts';
 export { seasonTruthView } from './season-truth.ts';
 export * from './season-types.ts';
+export { trapVisit } from './station-trap.ts';
 export { SAME_PLACE_M, stationsView, trapView } from './stations.ts';
 export * from './stations-types.ts';
 export * from './types.ts';

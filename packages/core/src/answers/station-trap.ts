@@ -3,7 +3,7 @@ import { checkDue, lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared } from '../advice/prepare.ts';
 import { type Day, day, dayOf, daysBetween, formatDay, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
-import type { TrapRecord } from '../records/schema.ts';
+import type { CheckRecord, TrapRecord } from '../records/schema.ts';
 import type { StationTrap, TrapSeasonSummary, TrapState, TrapVisit } from './stations-types.ts';
 import { insectName } from './week.ts';
 
@@ -41,21 +41,24 @@ function stateOf({ on }: Prepared, { hungOn, takenDownOn }: TrapRecord): TrapSta
   return takenDownOn !== null && day(takenDownOn) <= on ? 'taken-down' : 'hanging';
 }
 
+export const trapVisit = ({ checkedOn, targetCount, otherCount, unfitReason, photo, ...check }: CheckRecord): TrapVisit => ({
+  on: checkedOn,
+  visit: check.visit,
+  count: targetCount,
+  others: otherCount,
+  condition: check.condition,
+  emptied: check.emptied,
+  unfitReason: unfitReason ?? null,
+  note: check.note,
+  photo: photo ?? null,
+});
+
 /** Visits to a trap as known on the day, oldest first. */
 export function visitsOf(prepared: Prepared, trapId: string): TrapVisit[] {
   const today = formatDay(prepared.on);
   return (prepared.checksByTrap.get(trapId) ?? [])
     .filter((check) => check.checkedOn <= today)
-    .map(({ checkedOn, visit, targetCount, otherCount, condition, emptied, note, photo }) => ({
-      on: checkedOn,
-      visit,
-      count: targetCount,
-      others: otherCount,
-      condition,
-      emptied,
-      note,
-      photo: photo ?? null,
-    }))
+    .map(trapVisit)
     .sort((a, b) => (a.on === b.on ? a.visit - b.visit : a.on < b.on ? -1 : 1));
 }
 

@@ -2,7 +2,7 @@
 
 import type { IsoDay } from '../base/index.ts';
 import type { LocalName, LocalText, Standing } from '../catalogue/types.ts';
-import type { Condition, TrapDesign } from '../records/schema.ts';
+import type { Condition, TrapDesign, UnfitReason } from '../records/schema.ts';
 import type { InsectName } from './types.ts';
 
 /** How to set up a trap of a design, from the catalogue. */
@@ -34,6 +34,8 @@ export interface TrapVisit {
   readonly others: number | null;
   readonly condition: Condition;
   readonly emptied: boolean;
+  /** Null at a visit that was not unfit, and where nobody said why. */
+  readonly unfitReason: UnfitReason | null;
   readonly note: string | null;
   readonly photo: string | null;
 }

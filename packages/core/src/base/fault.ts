@@ -17,6 +17,7 @@ export type Fault =
   | { readonly kind: 'time-zone' }
   | { readonly kind: 'too-many-visits'; readonly most: number }
   | { readonly kind: 'uncounted' }
+  | { readonly kind: 'reason-of-fit'; readonly condition: string }
   | { readonly kind: 'low-above-high' }
   | { readonly kind: 'forecast-after' }
   | { readonly kind: 'infested-above-examined'; readonly infested: number; readonly examined: number }

@@ -53,10 +53,19 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
         most: MAX_VISITS,
       });
     }
-    if (check.targetCount !== null || check.condition === 'unfit') return;
+    const { unfitReason = null, condition } = check;
+    if (unfitReason !== null && condition !== 'unfit')
+      at.problem(
+        'unfit_reason',
+        `${unfitReason}, at a ${condition} visit`,
+        'a reason only at an unfit visit',
+        'Set condition to unfit, or leave unfit_reason empty.',
+        { kind: 'reason-of-fit', condition },
+      );
+    if (check.targetCount !== null || condition === 'unfit') return;
     at.problem(
       'target_count',
-      `nothing, at a ${check.condition} visit`,
+      `nothing, at a ${condition} visit`,
       'a count: not counted is not zero',
       'Write the count (0 when the trap held none), or set condition to unfit if nothing could be counted.',
       { kind: 'uncounted' },

@@ -11,6 +11,7 @@ export * from './scope.ts';
 export * from './shape-fault.ts';
 export * from './sheet-match.ts';
 export * from './tables.ts';
+export * from './told-reason.ts';
 export * from './visits.ts';
 export * from './weather-source.ts';
 export * from './written-day.ts';

@@ -35,6 +35,9 @@ export const photoSchema = z
 
 export const TRAP_DESIGNS = ['bucket', 'mesh-cone', 'wire-cone', 'delta', 'other'] as const;
 export const CONDITIONS = ['fit', 'doubtful', 'unfit'] as const;
+/** Why a trap was unfit. `flooded`: under water, or full of it. */
+export const UNFIT_REASONS = ['down', 'full', 'lure-missing', 'stolen', 'flooded', 'other'] as const;
+export type UnfitReason = (typeof UNFIT_REASONS)[number];
 export type TrapDesign = (typeof TRAP_DESIGNS)[number];
 export type Condition = (typeof CONDITIONS)[number];
 export const trapDesignSchema = z.enum(TRAP_DESIGNS);
@@ -98,6 +101,8 @@ export const checkSchema = z.object({
   condition: z.enum(CONDITIONS),
   /** False when the moths were left in the trap, so that the next count holds them too. */
   emptied: z.boolean(),
+  /** Only at an unfit visit; null, or left out, when nobody said why. */
+  unfitReason: z.enum(UNFIT_REASONS).nullable().optional(),
   note: text.nullable(),
   /** A photo taken at the visit, by its name; may be left out. */
   photo: photoSchema.nullable().optional(),

@@ -1,6 +1,6 @@
 /** How a sheet that people already keep is to be read: what each column, row and word of it means. */
 import { z } from 'zod';
-import { CONDITIONS, isoDay } from './schema.ts';
+import { CONDITIONS, isoDay, UNFIT_REASONS } from './schema.ts';
 import { DATE_ORDERS } from './written-day.ts';
 
 const column = z.string().regex(/^[A-Z]{1,3}$/, { error: 'expected the letters of a column' });
@@ -22,6 +22,9 @@ export const COLUMN_ROLES = [
   'crop',
   'hungOn',
 ] as const;
+/** What a word in place of a count can mean: nobody looked, or the trap was unfit, and why where the word says it. */
+export const WORD_MEANINGS = ['not-checked', 'unfit', ...UNFIT_REASONS] as const;
+export type WordMeaning = (typeof WORD_MEANINGS)[number];
 export type ColumnRole = (typeof COLUMN_ROLES)[number];
 
 export const questionSchema = z.object({
@@ -53,7 +56,7 @@ export const sheetMatchSchema = z.object({
   /** An empty cell was not checked. It is never zero. */
   blank: z.literal('not-checked'),
   /** Words that stand where a count should; null while their meaning is not settled. */
-  words: z.record(z.string(), z.enum(['not-checked', 'unfit']).nullable()),
+  words: z.record(z.string(), z.enum(WORD_MEANINGS).nullable()),
   /** What holds for every trap or check that no column tells. */
   constants: z.object({
     insect: word.nullable(),

@@ -1,4 +1,4 @@
-import type { CheckRecord } from './schema.ts';
+import { type CheckRecord, checkSchema } from './schema.ts';
 
 /** A trap seen more often on one day is a wrong date; what lies beyond is not compared, so that reading stays quick. */
 export const MAX_VISITS = 99;
@@ -47,10 +47,8 @@ export function repeatedChecks(checks: readonly UnnumberedCheck[]): { index: num
   return repeats;
 }
 
+const COMPARED = Object.keys(checkSchema.omit({ visit: true }).shape) as readonly (keyof UnnumberedCheck)[];
+
+/** In every property of the schema; one left out and null say the same. */
 const agree = (a: UnnumberedCheck, b: UnnumberedCheck): boolean =>
-  a.targetCount === b.targetCount &&
-  a.otherCount === b.otherCount &&
-  a.condition === b.condition &&
-  a.emptied === b.emptied &&
-  a.note === b.note &&
-  (a.photo ?? null) === (b.photo ?? null);
+  COMPARED.every((property) => (a[property] ?? null) === (b[property] ?? null));

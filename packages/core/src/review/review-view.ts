@@ -45,7 +45,7 @@ export interface CallRow {
 
 export interface ReviewPart {
   readonly timing: readonly TimingRow[];
-  readonly visits: Pick<SeasonVisits, 'visits' | 'luresPlaced' | 'luresWithoutLife' | 'trapsWithoutLure'> & {
+  readonly visits: Pick<SeasonVisits, 'visits' | 'luresPlaced' | 'luresWithoutLife' | 'trapsWithoutLure' | 'unfit'> & {
     readonly missed: readonly {
       readonly trapId: string;
       readonly from: IsoDay;
@@ -142,12 +142,13 @@ function timingRows({ insect, firstCatch, designs }: Review['timing'][number]): 
   });
 }
 
-function drawnVisits({ visits, luresPlaced, luresWithoutLife, trapsWithoutLure, missed, lateLures }: SeasonVisits) {
+function drawnVisits({ visits, luresPlaced, luresWithoutLife, trapsWithoutLure, unfit, missed, lateLures }: SeasonVisits) {
   return {
     visits,
     luresPlaced,
     luresWithoutLife,
     trapsWithoutLure,
+    unfit,
     missed: missed.map(({ trapId, from, to, nights }) => ({ trapId, from: formatDay(from), to: orNull(to), nights })),
     lateLures: lateLures.map(({ trapId, dueOn, changedOn, daysLate }) => ({
       trapId,

@@ -59,13 +59,14 @@ export function* reviewSeason(
   const season = growingYear(program, on);
   const fields = new Map(program.fields.map((field) => [field.fieldId, field]));
   const lures = groupBy(program.lures, ({ trapId }) => trapId);
+  const checks = groupBy(program.checks, ({ trapId }) => trapId);
   const traps = trapHistories(program, on).filter(
     ({ trap }) => trap.takenDownOn === null || day(trap.takenDownOn) >= season.from,
   );
   const verbs = yield* readVerbs(program, season, on, verbOptions);
   const samples = program.samples.filter(({ sampledOn }) => season.from <= day(sampledOn) && day(sampledOn) <= on);
   const review = (watched: readonly TrapWithHistory[], runs: readonly VerbRun[], sampled: number): Review => {
-    const visits = seasonVisits(watched, lures, season, on);
+    const visits = seasonVisits(watched, lures, checks, season, on);
     const calls = callsOf(runs);
     const decisions = calls.given.decide;
     const work = { traps: watched.length, lures: visits.luresPlaced, visits: visits.visits, samples: sampled, decisions };

@@ -6,6 +6,7 @@ import { citation, cropById, insectById, regionName } from '../catalogue/index.t
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence } from './larvae.en.ts';
 import type { Wording, WordingOptions } from './types.ts';
+import { unfitReasonWords } from './unfit-reason.ts';
 
 const verb: Wording['verb'] = {
   watch: 'Watch',
@@ -81,6 +82,7 @@ export function english(options: WordingOptions): Wording {
     standing,
     design,
     condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
+    unfitReason: unfitReasonWords.en,
     event,
     day: date,
     figure,

@@ -6,6 +6,7 @@ import { spanishDay as date } from './days.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
 import type { Wording, WordingOptions } from './types.ts';
+import { unfitReasonWords } from './unfit-reason.ts';
 
 const verb: Wording['verb'] = {
   watch: 'Vigilar',
@@ -89,6 +90,7 @@ export function spanish(options: WordingOptions): Wording {
     standing,
     design,
     condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
+    unfitReason: unfitReasonWords.es,
     event,
     day: date,
     figure: number,

@@ -4,3 +4,4 @@ export { exact, figure, fine, percent } from './figures.ts';
 export { type SaidProblem, sayProblem } from './problems.ts';
 export { type Sampled, type ScoutingWording, scoutingWording } from './scouting.ts';
 export * from './types.ts';
+export * from './unfit-reason.ts';

@@ -97,6 +97,10 @@ export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { re
     expected: 'un conteo: no contado no es cero',
     fix: 'Escriba el conteo (0 si la trampa no tenía ninguna), o marque la trampa como no apta si no se pudo contar.',
   }),
+  'reason-of-fit': () => ({
+    expected: 'una razón solo en una visita en que la trampa no estaba apta',
+    fix: 'Marque la trampa como no apta, o quite la razón.',
+  }),
   'low-above-high': () => ({
     expected: 'una mínima que no supere la máxima del día',
     fix: 'Vea si se cambiaron una por otra; deje vacía la equivocada.',

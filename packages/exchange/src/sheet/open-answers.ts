@@ -1,4 +1,4 @@
-import type { Problem, Program, SheetMatch } from '@duskwatch/core';
+import { type Problem, type Program, type SheetMatch, WORD_MEANINGS } from '@duskwatch/core';
 import { dayForm, sheetDay } from './sheet-day.ts';
 import type { Sighting } from './sightings.ts';
 
@@ -18,7 +18,7 @@ export function openAnswers(match: SheetMatch, seen: readonly Sighting[], existi
     open.push(['dateOrder', 'dmy or mdy: which comes first in the dates of this sheet']);
   if (needsYear && match.year === null) open.push(['year', 'the year that the days are of']);
   for (const [word, meaning] of Object.entries(words)) {
-    if (meaning === null) open.push([`words.${word}`, 'not-checked or unfit']);
+    if (meaning === null) open.push([`words.${word}`, `one of ${WORD_MEANINGS.join(', ')}`]);
   }
   if (columns.condition === undefined && constants.condition === null) {
     open.push(['constants.condition', 'fit, doubtful or unfit: the condition of the traps at these visits']);

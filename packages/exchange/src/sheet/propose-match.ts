@@ -9,6 +9,7 @@ import {
   refuse,
   type SheetMatch,
   TRAP_DESIGNS,
+  WORD_MEANINGS,
 } from '@duskwatch/core';
 import { findLayout } from './find-layout.ts';
 import type { Grid } from './grid.ts';
@@ -123,7 +124,7 @@ function questionsAbout(match: Omit<SheetMatch, 'questions'>, seen: readonly Sig
   }
   if (match.needsYear) ask('year', 'The days have no year. Which year are they of?');
   for (const word of Object.keys(match.words)) {
-    ask(`words.${word}`, `What does "${word}" mean where a count should be?`, ['not-checked', 'unfit']);
+    ask(`words.${word}`, `What does "${word}" mean where a count should be?`, WORD_MEANINGS);
   }
   if (columns.condition === undefined) {
     ask('constants.condition', 'No column tells the condition of the traps. What were they at these visits?', CONDITIONS, 'fit');

@@ -8,6 +8,7 @@ import {
   nearest,
   type SheetMatch,
   tables,
+  type UnfitReason,
 } from '@duskwatch/core';
 import type { ProblemList } from '../files/problem-list.ts';
 import type { Grid, SheetCell } from './grid.ts';
@@ -22,6 +23,7 @@ export interface Visit {
   readonly targetCount: number | null;
   readonly otherCount: number | null;
   readonly condition: Condition;
+  readonly unfitReason: UnfitReason | null;
   readonly note: string | null;
   readonly told: Sighting['told'];
 }
@@ -43,11 +45,12 @@ export function readVisits(grid: Grid, match: SheetMatch, seen: readonly Sightin
 
     const meaning = match.words[sighting.count.text];
     if (meaning === 'not-checked') return [];
-    const nothingCounted = meaning === 'unfit' || sighting.count.text === '';
+    const wordSaysUnfit = meaning !== undefined && meaning !== null;
+    const nothingCounted = wordSaysUnfit || sighting.count.text === '';
     const day = sheetDay(sighting.day, style) ?? unreadableDay(sighting.day);
     const target = nothingCounted ? null : readTarget(sighting.count);
     const other = readOther(told('otherCount'));
-    const condition = meaning === 'unfit' ? 'unfit' : conditionOf(told('condition'), match);
+    const condition = wordSaysUnfit ? 'unfit' : conditionOf(told('condition'), match);
     const name = trap.text === '' ? new CellFault('the name of a trap', 'Fill in the trap, or remove the count.') : trap.text;
     const reads = [
       sound(day, sighting.day, sighting.dayAt),
@@ -65,7 +68,8 @@ export function readVisits(grid: Grid, match: SheetMatch, seen: readonly Sightin
         targetCount: target as number | null,
         otherCount: other as number | null,
         condition: condition as Condition,
-        note: noteOf(told('note').text, meaning === 'unfit' ? sighting.count.text : ''),
+        unfitReason: wordSaysUnfit && meaning !== 'unfit' ? meaning : null,
+        note: noteOf(told('note').text, wordSaysUnfit ? sighting.count.text : ''),
         told,
       },
     ];

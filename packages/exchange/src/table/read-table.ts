@@ -12,6 +12,7 @@ import {
   type Table,
   tables,
   visitNumbers,
+  withReason,
 } from '@duskwatch/core';
 import { catalogueWords } from '../catalogue-words.ts';
 import { delimiterOf, scanRows } from '../csv/scan-rows.ts';
@@ -93,8 +94,10 @@ export function parseTable<K extends RecordKind>(
   const found = header as MatchedHeader | null;
   if (found === null && unclosed === null) reportEmpty(problems, table);
   if (kind === 'checks') numberVisits(records as Writable<CheckRecord>[]);
+  const tellsReason = found?.columns.some(({ column, index }) => column.key === 'unfitReason' && index !== null);
+  const read = kind === 'checks' && !tellsReason ? (records as CheckRecord[]).map(withReason) : records;
   const knowsIds = found !== null && found.columns[0]!.index !== null && unclosed === null;
-  return { records: records as RecordOf<K>[], rows, claimed: knowsIds ? claimed : null };
+  return { records: read as readonly RecordOf<K>[], rows, claimed: knowsIds ? claimed : null };
 }
 
 type Writable<T> = { -readonly [P in keyof T]: T[P] };

@@ -1,5 +1,13 @@
 /** A revision as it is sent: who wrote it is known from the session. */
-import { type Problem, RECORD_KINDS, recordSchemas, settingsSchema, shapeFault } from '@duskwatch/core';
+import {
+  type CheckRecord,
+  type Problem,
+  RECORD_KINDS,
+  recordSchemas,
+  settingsSchema,
+  shapeFault,
+  withReason,
+} from '@duskwatch/core';
 import type { Revision, StoredKind } from '@duskwatch/store';
 import { z } from 'zod';
 
@@ -38,7 +46,7 @@ export function readRevision(sent: unknown): Read {
   const revisionId = anyId.safeParse(sent).data?.revisionId ?? null;
   const kind = anyKind.safeParse(sent);
   const read = kind.success ? revisionOf[kind.data.kind]!.safeParse(sent) : kind;
-  if (read.success) return { revisionId, revision: read.data as Omit<Revision, 'author'>, problems: [] };
+  if (read.success) return { revisionId, revision: asWrittenNow(read.data as Omit<Revision, 'author'>), problems: [] };
   const problems = read.error.issues.map(({ path, message }) => {
     const fault = kind.success && kind.data.kind !== 'settings' ? shapeFault(kind.data.kind, String(path[1] ?? '')) : null;
     return {
@@ -51,6 +59,10 @@ export function readRevision(sent: unknown): Read {
   });
   return { revisionId, revision: null, problems };
 }
+
+/** A phone that still runs an older version tells a reason in the note. */
+const asWrittenNow = (sent: Omit<Revision, 'author'>): Omit<Revision, 'author'> =>
+  sent.kind === 'checks' && sent.value !== null ? { ...sent, value: withReason(sent.value as CheckRecord) } : sent;
 
 const valueAt = (sent: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>((inner, part) => (inner as Record<PropertyKey, unknown> | null | undefined)?.[part], sent);

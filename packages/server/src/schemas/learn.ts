@@ -1,4 +1,5 @@
 import type { LearnView, ReviewView, YearsView } from '@duskwatch/core';
+import { UNFIT_REASONS } from '@duskwatch/core';
 import { z } from 'zod';
 import { design, verb } from './advice.ts';
 import { date, problem } from './common.ts';
@@ -157,6 +158,7 @@ const part = z.object({
     luresPlaced: z.int(),
     luresWithoutLife: z.int(),
     trapsWithoutLure: z.array(z.string()),
+    unfit: z.array(z.object({ reason: z.enum(UNFIT_REASONS).nullable(), visits: z.int(), traps: z.int() })),
     missed: z.array(z.object({ trapId: z.string(), from: date, to: date.nullable(), nights: z.int() })),
     lateLures: z.array(z.object({ trapId: z.string(), dueOn: date, changedOn: date.nullable(), daysLate: z.int() })),
   }),

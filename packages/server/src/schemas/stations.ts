@@ -1,4 +1,4 @@
-import { CONDITIONS, type StationsView, type TrapView } from '@duskwatch/core';
+import { CONDITIONS, type StationsView, type TrapView, UNFIT_REASONS } from '@duskwatch/core';
 import { z } from 'zod';
 import { design, standing } from './advice.ts';
 import { date } from './common.ts';
@@ -14,6 +14,7 @@ const visit = z.object({
   others: z.int().nullable(),
   condition: z.enum(CONDITIONS),
   emptied: z.boolean(),
+  unfitReason: z.enum(UNFIT_REASONS).nullable(),
   note: z.string().nullable(),
   photo: z.string().nullable(),
 });

@@ -212,6 +212,9 @@ export const learnEn = {
     lateRow: (trap: string, days: number, due: string) => `${trap}: lure ${plural(days, 'day', 'days')} past ${due}`,
     withoutLure: (traps: string) => `No lure recorded: ${traps}`,
     withoutLife: (n: number) => `${plural(n, 'lure', 'lures')} without a written life: late or not, nobody can tell.`,
+    unfitRow: (reason: string, visits: number, traps: number) =>
+      `Traps unfit, ${reason}: ${plural(visits, 'visit', 'visits')} to ${plural(traps, 'trap', 'traps')}`,
+    unfitUnsaid: 'nobody said why',
     cost: 'Cost of a decision',
     costLead: 'Prices stay in this browser.',
     currency: 'Currency',

@@ -215,6 +215,9 @@ export const learnEs: LearnWords = {
     lateRow: (trap, days, due) => `${trap}: atrayente ${plural(days, 'día', 'días')} después del ${due}`,
     withoutLure: (traps) => `Sin atrayente anotado: ${traps}`,
     withoutLife: (n) => `${plural(n, 'atrayente', 'atrayentes')} sin duración anotada: atrasado o no, nadie lo sabe.`,
+    unfitRow: (reason, visits, traps) =>
+      `Trampas no aptas, ${reason}: ${plural(visits, 'visita', 'visitas')} a ${plural(traps, 'trampa', 'trampas')}`,
+    unfitUnsaid: 'nadie dijo por qué',
     cost: 'Costo de una decisión',
     costLead: 'Los precios quedan en este navegador.',
     currency: 'Moneda',

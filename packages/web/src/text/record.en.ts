@@ -1,153 +1,8 @@
 /** Every string of the forms that write records, in English. */
-import type { PricedItem, RecordKind, Weekday } from '@duskwatch/core';
+import type { ANSWERS, PricedItem, RuleRecord, Weekday } from '@duskwatch/core';
+import { labelsEn } from './record-labels.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
-
-/** A label for a property of a record, and what to know while filling it in. */
-export interface Label {
-  readonly label: string;
-  readonly hint?: string;
-}
-
-const fieldId = { label: 'Field' };
-const insect = { label: 'Insect' };
-const latitude = { label: 'Latitude, °', hint: 'Degrees north; south is negative.' };
-const longitude = { label: 'Longitude, °', hint: 'Degrees east; west is negative.' };
-
-const labels = {
-  fields: {
-    fieldId: { label: 'Short name', hint: 'Stays the same for ever: tables refer to it.' },
-    farm: { label: 'Farm' },
-    name: { label: 'Field name' },
-    crop: { label: 'Crop' },
-    growthHabit: { label: 'Growth habit', hint: 'bush or vining, where a rule tells them apart.' },
-    plantedOn: { label: 'Planted on' },
-    harvestOn: { label: 'Harvest on', hint: 'Done or expected.' },
-    latitude,
-    longitude,
-    timeZone: { label: 'Time zone', hint: 'Such as America/Halifax.' },
-    weatherSource: { label: 'Weather source', hint: 'Needed only where the program has several.' },
-  },
-  stages: { fieldId, observedOn: { label: 'Seen on' }, stage: { label: 'Stage' } },
-  traps: {
-    trapId: { label: 'Trap name', hint: 'Stays the same for ever: checks refer to it.' },
-    station: { label: 'Station', hint: 'The place; several traps may share one.' },
-    insect,
-    design: { label: 'Design' },
-    latitude,
-    longitude,
-    hungOn: { label: 'Hung on' },
-    takenDownOn: { label: 'Taken down on', hint: 'Empty while it hangs.' },
-    informs: { label: 'Fields it informs', hint: 'Their advice rests on this trap.' },
-  },
-  lures: {
-    trapId: { label: 'Trap' },
-    placedOn: { label: 'Placed on' },
-    lifeDays: { label: 'Lasts, days', hint: 'As its package says; empty when not known.' },
-  },
-  checks: {
-    trapId: { label: 'Trap' },
-    checkedOn: { label: 'Checked on' },
-    visit: { label: 'Visit of the day' },
-    targetCount: { label: 'Target moths', hint: 'Empty only at an unfit visit: not counted is not zero.' },
-    otherCount: { label: 'Other moths', hint: 'Empty when nobody counted them.' },
-    condition: { label: 'Condition' },
-    emptied: { label: 'Emptied' },
-    note: { label: 'Note' },
-    photo: { label: 'Photo' },
-  },
-  weather: {
-    sourceId: { label: 'Source' },
-    date: { label: 'Day' },
-    tminC: { label: 'Lowest, °C' },
-    tmaxC: { label: 'Highest, °C' },
-    precipitationMm: { label: 'Rain, mm' },
-    forecastMadeOn: { label: 'Forecast made on', hint: 'Empty for a measured day.' },
-  },
-  samples: {
-    fieldId,
-    insect,
-    sampledOn: { label: 'Sampled on' },
-    kind: { label: 'Looked at' },
-    unitsExamined: { label: 'Examined', hint: 'How many of them.' },
-    unitsInfested: { label: 'Infested', hint: 'Empty when not recorded.' },
-    totalCount: { label: 'Insects in all', hint: 'Empty when not counted.' },
-    byPlace: { label: 'Place by place', hint: 'Infested/examined, with ; between places: 1/5;0/5. Empty when not written down.' },
-  },
-  treatments: {
-    fieldId,
-    insect,
-    appliedOn: { label: 'Applied on' },
-    product: { label: 'Product', hint: 'As you name it.' },
-    protectsDays: { label: 'Protects, days', hint: 'Empty when not known.' },
-    reentryHours: { label: 'Re-entry, hours', hint: 'From the label you read.' },
-    preharvestDays: { label: 'Pre-harvest, days', hint: 'From the label you read.' },
-  },
-  rules: {
-    ruleId: { label: 'Rule' },
-    crop: { label: 'Crop' },
-    insect,
-    design: { label: 'Design' },
-    stages: { label: 'Stages' },
-    threshold: { label: 'Threshold, moths per trap' },
-    per: { label: 'Per' },
-    intervalDays: { label: 'Interval, days' },
-    validFrom: { label: 'Holds from' },
-    validTo: { label: 'Holds to' },
-    source: { label: 'Source' },
-  },
-  seasons: {
-    season: { label: 'Season', hint: 'The year it begins in: 1 January; south of the equator 1 July.' },
-    insects: { label: 'Insects', hint: 'None ticked: those the program traps.' },
-    crops: { label: 'Crops', hint: 'None ticked: all.' },
-    fields: { label: 'Fields', hint: 'None ticked: all.' },
-    checkWeekdays: { label: 'Check days', hint: 'None ticked: Monday and Thursday.' },
-    leadDays: { label: 'Hang ahead, days', hint: 'Before the earliest plausible flight.' },
-    trapBudget: { label: 'Traps in all, at most', hint: 'Empty: as many as are proposed.' },
-    mostTraps: { label: 'Traps per insect and area, at most' },
-    riskMissed: { label: 'Risk of missing a rule, 0–1', hint: 'Accepted when moths are well above it: 0.1 is one in ten.' },
-    riskFalse: { label: 'Risk of a rule in error, 0–1', hint: 'Accepted when moths are well below it.' },
-    reserveShare: { label: 'Spare and lost lures, share', hint: '0.15 is 15 for every 100 placed.' },
-    orderLeadDays: { label: 'Order ahead, days', hint: 'From order to delivery.' },
-    luresKeepDays: { label: 'Lures keep, days', hint: 'As stored; empty: a whole season, so that one order is enough.' },
-    currency: { label: 'Currency', hint: 'Three letters, such as USD.' },
-  },
-  plans: {
-    season: { label: 'Season' },
-    insect,
-    area: { label: 'Where' },
-    design: { label: 'Design' },
-    traps: { label: 'Traps per area' },
-    hangOn: { label: 'Hang on' },
-    takeDownOn: { label: 'Take down on' },
-    lureLifeDays: { label: 'Lure lasts, days', hint: 'As its package says.' },
-    note: { label: 'Note' },
-  },
-  prices: {
-    item: { label: 'What' },
-    of: { label: 'Of', hint: 'The design, the insect or a name; any where it makes no difference.' },
-    price: { label: 'Price of one' },
-    currency: { label: 'Currency', hint: 'Three letters, such as USD.' },
-    note: { label: 'Note', hint: 'Where the price is from.' },
-  },
-  stock: {
-    stockId: { label: 'Name', hint: 'Of the package or shelf; stays the same.' },
-    item: { label: 'What' },
-    of: { label: 'Insect or design' },
-    onHand: { label: 'On hand', hint: 'When counted.' },
-    countedOn: { label: 'Counted on' },
-    wornOut: { label: 'Worn out, of these', hint: 'Traps fit for no further season; empty when not known.' },
-    openedOn: { label: 'Opened on', hint: 'Empty while the package is closed.' },
-    expiresOn: { label: 'Good until', hint: 'As the package says.' },
-    storage: { label: 'Where and how kept' },
-  },
-  answers: {
-    question: { label: 'Question' },
-    answer: { label: 'Answer' },
-    answeredOn: { label: 'Answered on' },
-    note: { label: 'Note' },
-  },
-} satisfies Record<RecordKind, Readonly<Record<string, Label>>>;
 
 export const recordEn = {
   kinds: {
@@ -185,9 +40,13 @@ export const recordEn = {
     sat: 'Saturday',
     sun: 'Sunday',
   } as Readonly<Record<Weekday, string>>,
+  per: { night: 'night', week: 'week' } as Readonly<Record<RuleRecord['per'], string>>,
+  answers: { right: 'it is as written', later: 'ask again later', declined: 'declined' } as Readonly<
+    Record<(typeof ANSWERS)[number], string>
+  >,
   everywhere: 'everywhere',
   any: 'any',
-  labels: labels as Readonly<Record<RecordKind, Readonly<Record<string, Label>>>>,
+  labels: labelsEn,
 
   yes: 'yes',
   no: 'no',

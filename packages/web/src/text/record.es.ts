@@ -1,157 +1,8 @@
 /** Every string of the forms that write records, in Spanish. */
-import type { RecordKind } from '@duskwatch/core';
-import type { Label, RecordWords } from './record.en.ts';
+import type { RecordWords } from './record.en.ts';
+import { labelsEs } from './record-labels.es.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
-
-const fieldId = { label: 'Parcela' };
-const insect = { label: 'Insecto' };
-const latitude = { label: 'Latitud, °', hint: 'Grados al norte; al sur, con signo menos.' };
-const longitude = { label: 'Longitud, °', hint: 'Grados al este; al oeste, con signo menos.' };
-
-const labels: Readonly<Record<RecordKind, Readonly<Record<string, Label>>>> = {
-  fields: {
-    fieldId: { label: 'Nombre corto', hint: 'No cambia nunca: las tablas se refieren a él.' },
-    farm: { label: 'Finca' },
-    name: { label: 'Nombre de la parcela' },
-    crop: { label: 'Cultivo' },
-    growthHabit: { label: 'Porte', hint: 'bush (de mata) o vining (de guía), donde una regla los distingue.' },
-    plantedOn: { label: 'Siembra' },
-    harvestOn: { label: 'Cosecha', hint: 'Hecha o esperada.' },
-    latitude,
-    longitude,
-    timeZone: { label: 'Zona horaria', hint: 'Por ejemplo America/Halifax.' },
-    weatherSource: { label: 'Fuente del tiempo', hint: 'Solo hace falta si el programa tiene varias.' },
-  },
-  stages: { fieldId, observedOn: { label: 'Vista el' }, stage: { label: 'Etapa' } },
-  traps: {
-    trapId: { label: 'Nombre de la trampa', hint: 'No cambia nunca: las revisiones se refieren a él.' },
-    station: { label: 'Estación', hint: 'El lugar; varias trampas pueden compartirlo.' },
-    insect,
-    design: { label: 'Diseño' },
-    latitude,
-    longitude,
-    hungOn: { label: 'Colgada el' },
-    takenDownOn: { label: 'Retirada el', hint: 'Vacío mientras cuelga.' },
-    informs: { label: 'Parcelas a las que informa', hint: 'Sus consejos se apoyan en esta trampa.' },
-  },
-  lures: {
-    trapId: { label: 'Trampa' },
-    placedOn: { label: 'Puesto el' },
-    lifeDays: { label: 'Dura, días', hint: 'Como dice su envase; vacío si no se sabe.' },
-  },
-  checks: {
-    trapId: { label: 'Trampa' },
-    checkedOn: { label: 'Revisada el' },
-    visit: { label: 'Visita del día' },
-    targetCount: { label: 'Polillas buscadas', hint: 'Vacío solo en una visita no apta: sin contar no es cero.' },
-    otherCount: { label: 'Otras polillas', hint: 'Vacío si nadie las contó.' },
-    condition: { label: 'Estado' },
-    emptied: { label: 'Vaciada' },
-    note: { label: 'Nota' },
-    photo: { label: 'Foto' },
-  },
-  weather: {
-    sourceId: { label: 'Fuente' },
-    date: { label: 'Día' },
-    tminC: { label: 'Mínima, °C' },
-    tmaxC: { label: 'Máxima, °C' },
-    precipitationMm: { label: 'Lluvia, mm' },
-    forecastMadeOn: { label: 'Pronóstico hecho el', hint: 'Vacío si el día fue medido.' },
-  },
-  samples: {
-    fieldId,
-    insect,
-    sampledOn: { label: 'Muestreado el' },
-    kind: { label: 'Se miraron' },
-    unitsExamined: { label: 'Examinadas', hint: 'Cuántas.' },
-    unitsInfested: { label: 'Infestadas', hint: 'Vacío si no se anotó.' },
-    totalCount: { label: 'Insectos en total', hint: 'Vacío si no se contaron.' },
-    byPlace: { label: 'Punto por punto', hint: 'Infestadas/examinadas, con ; entre puntos: 1/5;0/5. Vacío si no se anotó.' },
-  },
-  treatments: {
-    fieldId,
-    insect,
-    appliedOn: { label: 'Aplicado el' },
-    product: { label: 'Producto', hint: 'Como usted lo llama.' },
-    protectsDays: { label: 'Protege, días', hint: 'Vacío si no se sabe.' },
-    reentryHours: { label: 'Reentrada, horas', hint: 'De la etiqueta que usted leyó.' },
-    preharvestDays: { label: 'Antes de cosechar, días', hint: 'De la etiqueta que usted leyó.' },
-  },
-  rules: {
-    ruleId: { label: 'Regla' },
-    crop: { label: 'Cultivo' },
-    insect,
-    design: { label: 'Diseño' },
-    stages: { label: 'Etapas' },
-    threshold: { label: 'Umbral, polillas por trampa' },
-    per: { label: 'Por' },
-    intervalDays: { label: 'Intervalo, días' },
-    validFrom: { label: 'Vale desde' },
-    validTo: { label: 'Vale hasta' },
-    source: { label: 'Fuente' },
-  },
-  seasons: {
-    season: { label: 'Temporada', hint: 'El año en que empieza: 1 de enero; al sur del ecuador, 1 de julio.' },
-    insects: { label: 'Insectos', hint: 'Ninguno marcado: los que el programa trampea.' },
-    crops: { label: 'Cultivos', hint: 'Ninguno marcado: todos.' },
-    fields: { label: 'Parcelas', hint: 'Ninguna marcada: todas.' },
-    checkWeekdays: { label: 'Días de revisión', hint: 'Ninguno marcado: lunes y jueves.' },
-    leadDays: { label: 'Colgar con anticipación, días', hint: 'Antes del vuelo más temprano que es creíble.' },
-    trapBudget: { label: 'Trampas en total, a lo sumo', hint: 'Vacío: tantas como se proponen.' },
-    mostTraps: { label: 'Trampas por insecto y zona, a lo sumo' },
-    riskMissed: {
-      label: 'Riesgo de no ver una regla, 0–1',
-      hint: 'El que se acepta cuando las polillas la superan con holgura: 0.1 es una de cada diez veces.',
-    },
-    riskFalse: {
-      label: 'Riesgo de una regla por error, 0–1',
-      hint: 'El que se acepta cuando las polillas están muy por debajo.',
-    },
-    reserveShare: { label: 'Atrayentes de reserva y perdidos, parte', hint: '0.15 son 15 por cada 100 puestos.' },
-    orderLeadDays: { label: 'Pedir con anticipación, días', hint: 'Desde el pedido hasta la entrega.' },
-    luresKeepDays: {
-      label: 'Los atrayentes se conservan, días',
-      hint: 'Según se guarden; vacío: toda la temporada, y basta un pedido.',
-    },
-    currency: { label: 'Moneda', hint: 'Tres letras, por ejemplo MXN.' },
-  },
-  plans: {
-    season: { label: 'Temporada' },
-    insect,
-    area: { label: 'Dónde' },
-    design: { label: 'Diseño' },
-    traps: { label: 'Trampas por zona' },
-    hangOn: { label: 'Colgar el' },
-    takeDownOn: { label: 'Retirar el' },
-    lureLifeDays: { label: 'El atrayente dura, días', hint: 'Como dice su envase.' },
-    note: { label: 'Nota' },
-  },
-  prices: {
-    item: { label: 'Qué' },
-    of: { label: 'De', hint: 'El diseño, el insecto o un nombre; any donde da igual.' },
-    price: { label: 'Precio de uno' },
-    currency: { label: 'Moneda', hint: 'Tres letras, por ejemplo MXN.' },
-    note: { label: 'Nota', hint: 'De dónde es el precio.' },
-  },
-  stock: {
-    stockId: { label: 'Nombre', hint: 'Del envase o del estante; no cambia.' },
-    item: { label: 'Qué' },
-    of: { label: 'Insecto o diseño' },
-    onHand: { label: 'Existencias', hint: 'Cuando se contaron.' },
-    countedOn: { label: 'Contadas el' },
-    wornOut: { label: 'Gastadas, de estas', hint: 'Trampas que no sirven para otra temporada; vacío si no se sabe.' },
-    openedOn: { label: 'Abierto el', hint: 'Vacío mientras el envase está cerrado.' },
-    expiresOn: { label: 'Sirve hasta', hint: 'Como dice el envase.' },
-    storage: { label: 'Dónde y cómo se guarda' },
-  },
-  answers: {
-    question: { label: 'Pregunta' },
-    answer: { label: 'Respuesta' },
-    answeredOn: { label: 'Respondida el' },
-    note: { label: 'Nota' },
-  },
-};
 
 export const recordEs: RecordWords = {
   kinds: {
@@ -189,9 +40,11 @@ export const recordEs: RecordWords = {
     sat: 'sábado',
     sun: 'domingo',
   },
+  per: { night: 'noche', week: 'semana' },
+  answers: { right: 'está bien escrito', later: 'preguntar más tarde', declined: 'no se aceptó' },
   everywhere: 'en todas partes',
   any: 'cualquiera',
-  labels,
+  labels: labelsEs,
 
   yes: 'sí',
   no: 'no',

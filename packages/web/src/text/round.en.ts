@@ -1,4 +1,6 @@
 /** Every string of the round in English: read at arm's length, in sunlight, with gloves on. */
+import { unfitReasonWords } from '@duskwatch/core';
+
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 export const roundEn = {
@@ -137,7 +139,7 @@ export const roundEn = {
     condition: 'Trap condition',
     conditions: { fit: 'Fit', doubtful: 'Doubtful', unfit: 'Unfit' },
     what: 'What is wrong?',
-    reasons: { down: 'down', lureMissing: 'lure missing', full: 'full', stolen: 'stolen', other: 'other' },
+    reasons: unfitReasonWords.en,
     emptied: 'Emptied',
     left_: 'Not emptied',
     emptiedHelp: 'Moths left in count again next time.',

@@ -1,4 +1,5 @@
 /** Every string of the round in Spanish: read at arm's length, in sunlight, with gloves on. */
+import { unfitReasonWords } from '@duskwatch/core';
 import type { RoundWords } from './round.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
@@ -138,7 +139,7 @@ export const roundEs: RoundWords = {
     condition: 'Estado de la trampa',
     conditions: { fit: 'Apta', doubtful: 'Dudosa', unfit: 'No apta' },
     what: '¿Qué le pasa?',
-    reasons: { down: 'caída', lureMissing: 'sin atrayente', full: 'llena', stolen: 'robada', other: 'otra cosa' },
+    reasons: unfitReasonWords.es,
     emptied: 'Vaciada',
     left_: 'Sin vaciar',
     emptiedHelp: 'Las polillas que queden se cuentan otra vez.',

@@ -131,8 +131,9 @@ function Call({ row }: { row: CallRow }) {
 }
 
 export function Missed({ visits }: { visits: ReviewPart['visits'] }) {
-  const { missed, lateLures, trapsWithoutLure, luresWithoutLife } = visits;
-  const none = missed.length + lateLures.length + trapsWithoutLure.length + luresWithoutLife === 0;
+  const { missed, lateLures, trapsWithoutLure, luresWithoutLife, unfit } = visits;
+  const wording = useWording();
+  const none = missed.length + lateLures.length + trapsWithoutLure.length + luresWithoutLife + unfit.length === 0;
   return (
     <>
       <h3>{w.missed}</h3>
@@ -148,6 +149,9 @@ export function Missed({ visits }: { visits: ReviewPart['visits'] }) {
         ))}
         {trapsWithoutLure.length > 0 && <li>{w.withoutLure(trapsWithoutLure.join(', '))}</li>}
         {luresWithoutLife > 0 && <li>{w.withoutLife(luresWithoutLife)}</li>}
+        {unfit.map(({ reason, visits, traps }) => (
+          <li key={reason}>{w.unfitRow(reason === null ? w.unfitUnsaid : wording.unfitReason[reason], visits, traps)}</li>
+        ))}
       </ul>
     </>
   );

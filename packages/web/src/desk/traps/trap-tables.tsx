@@ -109,7 +109,9 @@ export function Checks({ trap }: { trap: TrapView }) {
           dayOnPage(visit.on, trap.on),
           visit.count === null ? '–' : countText(visit.count),
           visit.others === null ? '–' : countText(visit.others),
-          wording.condition[visit.condition],
+          visit.unfitReason === null
+            ? wording.condition[visit.condition]
+            : `${wording.condition[visit.condition]}: ${wording.unfitReason[visit.unfitReason]}`,
           visit.emptied ? recordWords.yes : recordWords.no,
           <span key="note" className="note">
             {visit.note}

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import { choose, type Draft, draftOf, missing, newDraft, UNFIT_REASONS } from '../shared/draft.ts';
+import { choose, type Draft, draftOf, missing, newDraft, OFFERED_REASONS } from '../shared/draft.ts';
 import { capital, countText, heightText, lastVisitText, local } from '../shared/figures.ts';
 import { nextPlace, type SkipReason, type StopProgress } from '../shared/progress.ts';
 import { ofKind, type Written } from '../shared/written.ts';
@@ -101,7 +101,7 @@ function firstDraft({ state, trap, on }: Props, saved: Written<'checks'> | null)
   const usual = trap.lure?.lifeDays ?? null;
   if (!saved) return newDraft(usual);
   const lure = ofKind(state.written, 'lures').findLast(({ key, value }) => key === `${trap.trapId}|${on}` && value !== null);
-  return draftOf(saved.last, { changed: lure !== undefined, lifeDays: lure ? lure.last.lifeDays : usual }, w.trap.reasons);
+  return draftOf(saved.last, { changed: lure !== undefined, lifeDays: lure ? lure.last.lifeDays : usual });
 }
 
 function TrapHead({ at, trap, on, go }: Props) {
@@ -181,7 +181,7 @@ function WhatIsWrong({ change }: { change: Change }) {
     // biome-ignore lint/a11y/useSemanticElements: as above.
     <div className="what" role="group" aria-label={w.trap.what}>
       <p>{w.trap.what}</p>
-      {UNFIT_REASONS.map((reason) => (
+      {OFFERED_REASONS.map((reason) => (
         <button key={reason} type="button" onClick={() => change((before) => ({ ...before, unfit: reason }))}>
           {capital(w.trap.reasons[reason])}
         </button>

@@ -3,8 +3,7 @@ import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater
 import { ApiError, type ApiFailure } from '../../api/client.ts';
 import { openOutbox, THIS_MACHINE } from '../../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../../sync/types.ts';
-import { roundWords } from '../../text/round.ts';
-import { checkFrom, type Draft } from './draft.ts';
+import { asOfferedNow, checkFrom, type Draft } from './draft.ts';
 import { type Kept, type KeptDraft, type KeptScouting, type KeptView, openKept } from './kept.ts';
 import { type Place, planned, planOrder, type Round, type SkipReason, visitNumber, withTrap } from './progress.ts';
 import { askForFields, askSession } from './server.ts';
@@ -170,7 +169,7 @@ export class RoundDevice {
   /** What was put in at a trap today and not saved, also before the battery died; null when nothing was. */
   draft(trapId: string, on: IsoDay): Draft | null {
     const kept = this.drafts[trapId];
-    return kept?.on === on ? kept.draft : null;
+    return kept?.on === on ? asOfferedNow(kept.draft) : null;
   }
 
   /** Null forgets it. */
@@ -194,18 +193,19 @@ export class RoundDevice {
     const visit = correcting?.last.visit ?? visitNumber(trap, now, written);
     const photo = draft.photo instanceof Blob ? await outbox.putPhoto(draft.photo) : draft.photo;
     const { trapId } = trap;
+    const lures = ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`);
     const sayings: Saying[] = [
-      { kind: 'checks', value: checkFrom(draft, { trapId, checkedOn, visit }, photo, roundWords.trap.reasons) },
+      { kind: 'checks', value: checkFrom(draft, { trapId, checkedOn, visit }, photo, correcting?.last ?? null) },
     ];
-    if (draft.lureChanged) sayings.push({ kind: 'lures', value: { trapId, placedOn: checkedOn, lifeDays: draft.lureLifeDays } });
+    if (draft.lureChanged) {
+      const lure = lures[0]?.last;
+      sayings.push({ kind: 'lures', value: { ...lure, trapId, placedOn: checkedOn, lifeDays: draft.lureLifeDays } });
+    }
     for (const { fieldId } of stop.fields) {
       const stage = draft.stages[fieldId];
       if (stage) sayings.push({ kind: 'stages', value: { fieldId, observedOn: checkedOn, stage } });
     }
-    const before = correcting
-      ? [correcting, ...ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`)]
-      : [];
-    const { revisions, replaces } = planSaying(sayings, before, written, Date.now());
+    const { revisions, replaces } = planSaying(sayings, correcting ? [correcting, ...lures] : [], written, Date.now());
     await outbox.put(...revisions);
     for (const refused of replaces) await outbox.discard(refused);
     await this.keepDraft(trapId, now, null);

@@ -1,7 +1,6 @@
 import { checkSchema } from '@duskwatch/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { roundEn } from '../../text/round.en.ts';
 import {
   checkFrom,
   choose,
@@ -9,13 +8,12 @@ import {
   draftOf,
   missing,
   newDraft,
+  OFFERED_REASONS,
   type PadKey,
   press,
   typeCount,
-  UNFIT_REASONS,
 } from './draft.ts';
 
-const reasons = roundEn.trap.reasons;
 const visit = { trapId: 'T1', checkedOn: '2025-07-12', visit: 1 };
 const fresh = newDraft(28);
 const pressed = (...keys: PadKey[]) => keys.reduce(press, fresh);
@@ -39,7 +37,7 @@ describe('the count pad', () => {
 
   it('keeps target and others apart', () => {
     const both = press(press({ ...pressed('1', '2'), box: 'others' }, '3'), '0');
-    expect(checkFrom(both, visit, null, reasons)).toMatchObject({ targetCount: 12, otherCount: 30 });
+    expect(checkFrom(both, visit, null, null)).toMatchObject({ targetCount: 12, otherCount: 30 });
   });
 
   it('never writes a count that a check may not hold, whatever is pressed or typed', () => {
@@ -47,19 +45,24 @@ describe('the count pad', () => {
     fc.assert(
       fc.property(keys, fc.string(), (some, text) => {
         const draft = typeCount(some.reduce(press, fresh), 'others', text);
-        if (missing(draft) === null) checkSchema.parse(checkFrom(draft, visit, null, reasons));
+        if (missing(draft) === null) checkSchema.parse(checkFrom(draft, visit, null, null));
       }),
     );
   });
 });
 
 describe('a draft at a trap', () => {
-  it('needs no count at an unfit trap, but what is wrong with it', () => {
+  it('needs no count at an unfit trap, but why it is unfit, whatever the language', () => {
     const unfit = choose(fresh, 'unfit');
     expect(missing(unfit)).toBe('unfit-reason');
     const down = { ...unfit, unfit: 'down' as const, note: ' by deer ' };
     expect(missing(down)).toBeNull();
-    expect(checkFrom(down, visit, null, reasons)).toMatchObject({ targetCount: null, condition: 'unfit', note: 'down. by deer' });
+    expect(checkFrom(down, visit, null, null)).toMatchObject({
+      targetCount: null,
+      condition: 'unfit',
+      unfitReason: 'down',
+      note: 'by deer',
+    });
     expect(choose(down, 'fit').unfit).toBeNull();
     expect(missing(choose(down, 'unfit'))).toBe('unfit-reason');
   });
@@ -77,13 +80,13 @@ describe('a draft at a trap', () => {
         condition,
         emptied: fc.boolean(),
         note: fc.constantFrom('', 'wet', 'full of beetles', 'down. again', 'other'),
-        reason: fc.constantFrom(...UNFIT_REASONS),
+        reason: fc.constantFrom(...OFFERED_REASONS),
       })
       .map(({ reason, ...rest }): Draft => ({ ...fresh, ...rest, unfit: rest.condition === 'unfit' ? reason : null }));
     fc.assert(
       fc.property(drafts, (draft) => {
-        const check = checkFrom(draft, visit, null, reasons);
-        expect(draftOf(check, { changed: false, lifeDays: 28 }, reasons)).toEqual(draft);
+        const check = checkFrom(draft, visit, null, null);
+        expect(draftOf(check, { changed: false, lifeDays: 28 })).toEqual(draft);
       }),
     );
   });

@@ -1,8 +1,15 @@
 /** What a scout has put in at one trap and not yet saved. Pure: every tap is a function from draft to draft. */
-import type { CheckRecord, Condition } from '@duskwatch/core';
+import type { CheckRecord, Condition, UnfitReason } from '@duskwatch/core';
 
-export const UNFIT_REASONS = ['down', 'lureMissing', 'full', 'stolen', 'other'] as const;
-export type UnfitReason = (typeof UNFIT_REASONS)[number];
+/** Every reason, in the order in which they are offered: the likeliest first. */
+export const OFFERED_REASONS = Object.keys({
+  down: 1,
+  full: 1,
+  'lure-missing': 1,
+  flooded: 1,
+  stolen: 1,
+  other: 1,
+} satisfies Record<UnfitReason, 1>) as UnfitReason[];
 export type CountBox = 'target' | 'others';
 export type PadKey = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | 'none' | 'erase';
 
@@ -24,8 +31,6 @@ export interface Draft {
   /** Taken now and not yet kept, or the name of one kept. */
   readonly photo: Blob | string | null;
 }
-
-export type ReasonWords = Readonly<Record<UnfitReason, string>>;
 
 /** Six digits are the most a count may have. */
 const MAX_DIGITS = 6;
@@ -78,37 +83,40 @@ export interface Visit {
   readonly visit: number;
 }
 
-/** The check that a draft says; the photo is named by whoever keeps it. */
-export function checkFrom(draft: Draft, visit: Visit, photo: string | null, reasons: ReasonWords): CheckRecord {
-  const reason = draft.condition === 'unfit' && draft.unfit ? reasons[draft.unfit] : '';
-  const note = [reason, draft.note.trim()].filter(Boolean).join('. ');
+/**
+ * The check that a draft says; the photo is named by whoever keeps it.
+ * @param before what the draft corrects, so that nothing is lost that the form does not ask for
+ */
+export function checkFrom(draft: Draft, visit: Visit, photo: string | null, before: CheckRecord | null): CheckRecord {
+  const note = draft.note.trim();
   return {
+    ...before,
     ...visit,
     targetCount: counted(draft.target),
     otherCount: counted(draft.others),
     condition: draft.condition,
     emptied: draft.emptied,
+    unfitReason: draft.unfit,
     note: note === '' ? null : note,
-    ...(photo === null ? {} : { photo }),
+    photo,
   };
 }
 
 /** The draft that a saved check came from, to correct it. */
-export function draftOf(check: CheckRecord, lure: { changed: boolean; lifeDays: number | null }, reasons: ReasonWords): Draft {
-  const text = check.note ?? '';
-  const unfit =
-    check.condition === 'unfit' ? (UNFIT_REASONS.find((each) => startsWithReason(text, reasons[each])) ?? null) : null;
+export function draftOf(check: CheckRecord, lure: { changed: boolean; lifeDays: number | null }): Draft {
   return {
     ...newDraft(lure.lifeDays),
     target: check.targetCount?.toString() ?? '',
     others: check.otherCount?.toString() ?? '',
     condition: check.condition,
-    unfit,
+    unfit: check.unfitReason ?? null,
     emptied: check.emptied,
     lureChanged: lure.changed,
-    note: unfit ? text.slice(reasons[unfit].length).replace(/^\. /, '') : text,
+    note: check.note ?? '',
     photo: check.photo ?? null,
   };
 }
 
-const startsWithReason = (text: string, reason: string) => text === reason || text.startsWith(`${reason}. `);
+/** A draft kept by an older version may hold a reason by another name: it is asked for anew. */
+export const asOfferedNow = (kept: Draft): Draft =>
+  kept.unfit === null || OFFERED_REASONS.includes(kept.unfit) ? kept : { ...kept, unfit: null };

@@ -104,4 +104,10 @@ export function planSaying(
 }
 
 const same = (a: object | null, b: object | null) => a === b || (a !== null && b !== null && sorted(a) === sorted(b));
-const sorted = (value: object) => JSON.stringify(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+/** Null and left out say the same. */
+const sorted = (value: object) =>
+  JSON.stringify(
+    Object.entries(value)
+      .filter(([, said]) => said !== null)
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
+  );

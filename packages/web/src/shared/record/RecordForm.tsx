@@ -1,8 +1,10 @@
-import { type Column, type RecordKind, type RecordOf, tables } from '@duskwatch/core';
+import { type Column, type RecordKind, type RecordOf, tables, type Wording } from '@duskwatch/core';
 import { type ReactNode, useRef, useState } from 'react';
-import { recordWords } from '../../text/record.ts';
+import { useWording } from '../../app/wording.ts';
+import { labelOf, recordWords } from '../../text/record.ts';
 import { Control, type ControlKind } from './Control.tsx';
 import { type Around, type Draft, readDraft } from './draft.ts';
+import { namesOfWords } from './listed-words.ts';
 import { PlaceHere } from './PlaceHere.tsx';
 import { ProblemText } from './ProblemText.tsx';
 
@@ -27,7 +29,7 @@ export interface RecordFormProps<K extends RecordKind> {
   readonly close: () => void;
 }
 
-const usual = (column: Column): ControlKind => {
+const usual = (column: Column, kind: RecordKind, wording: Wording): ControlKind => {
   switch (column.type) {
     case 'day':
       return { as: 'date' };
@@ -43,15 +45,22 @@ const usual = (column: Column): ControlKind => {
         ],
       };
     case 'word':
-      return { as: 'chips', options: (column.words ?? []).map((word) => ({ value: word, label: word })) };
+      return { as: 'chips', options: optionsOf(column, namesOfWords(kind, column.key, wording)) };
     default:
       return { as: 'text' };
   }
 };
 
+/** The words of a list; where none need be chosen, a choice can be taken back. */
+const optionsOf = ({ words, needs }: Column, names: Readonly<Record<string, string>> | null) => [
+  ...(words ?? []).map((word) => ({ value: word, label: names?.[word] ?? word })),
+  ...(needs === 'cell' ? [] : [{ value: '', label: recordWords.nothing }]),
+];
+
 /** Any record, from the columns of its table; nothing is judged before it is first saved, and then at every key. */
 export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
   const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, demanded = [], aside, save, close } = props;
+  const wording = useWording();
   const [draft, change] = useState(props.start);
   const [tried, setTried] = useState(false);
   const [saving, setSaving] = useState(false);
@@ -84,16 +93,16 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
     >
       <div className="record-boxes">
         {columns.map((column) => {
-          const said = recordWords.labels[kind][column.key];
+          const { label, hint } = labelOf(kind, column.key);
           return (
             <Control
               key={column.key}
               name={column.key}
-              control={controls[column.key] ?? usual(column)}
+              control={controls[column.key] ?? usual(column, kind, wording)}
               text={draft[column.key] ?? ''}
               write={(text) => change((before) => ({ ...before, [column.key]: text }))}
-              label={said?.label ?? column.name}
-              hint={said?.hint}
+              label={label}
+              hint={hint}
               needed={column.needs === 'cell' || demanded.some((key) => key === column.key)}
               problems={problems.get(column.key) ?? []}
             />

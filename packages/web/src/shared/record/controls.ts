@@ -1,6 +1,5 @@
 /** How each property of each kind is asked for, where its column alone does not say. */
 import {
-  CONDITIONS,
   canonicalCrop,
   catalogue,
   cropById,
@@ -91,7 +90,6 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       };
     case 'checks':
       return {
-        condition: { as: 'chips', options: CONDITIONS.map((each) => ({ value: each, label: wording.condition[each] })) },
         note: { as: 'long' },
       };
     case 'samples':

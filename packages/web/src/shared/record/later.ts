@@ -14,6 +14,7 @@ import {
   type StationTrap,
   type TrapRecord,
   type TreatmentRecord,
+  trapVisit,
 } from '@duskwatch/core';
 import type { OutboxEntry, StoredKind, ValueOf } from '../../sync/types.ts';
 
@@ -125,16 +126,7 @@ function factsOf(view: StationsView, { design, hungOn, takenDownOn, latitude, lo
 function withVisits(trap: StationTrap, checks: readonly CheckRecord[], lures: readonly LureRecord[], on: string): StationTrap {
   const check = newest(checks, trap.trapId, (each) => `${each.checkedOn}|${each.visit}`);
   const lure = newest(lures, trap.trapId, (each) => each.placedOn);
-  const visit = check && {
-    on: check.checkedOn,
-    visit: check.visit,
-    count: check.targetCount,
-    others: check.otherCount,
-    condition: check.condition,
-    emptied: check.emptied,
-    note: check.note,
-    photo: check.photo ?? null,
-  };
+  const visit = check && trapVisit(check);
   const newer = visit && (trap.lastVisit === null || visit.on >= trap.lastVisit.on);
   const fresher = lure && (trap.lure === null || lure.placedOn >= trap.lure.placedOn);
   return {

@@ -3,7 +3,8 @@ import { type FieldRecord, naturalKey, parseDay, type RecordKind, type Wording }
 import { dayTextFrom } from '../../format/day.ts';
 import type { StoredKind, ValueOf } from '../../sync/types.ts';
 import { cropName, stageName } from '../../text/names.ts';
-import { recordWords } from '../../text/record.ts';
+import { labelOf, recordWords } from '../../text/record.ts';
+import { namesOfWords } from './listed-words.ts';
 
 export const keyOfValue = (kind: StoredKind, value: ValueOf<StoredKind>): string =>
   kind === 'settings' ? kind : naturalKey[kind as RecordKind](value as never);
@@ -20,7 +21,7 @@ export function recordName(kind: StoredKind, key: string, names: Names): string 
   if (kind === 'settings') return recordWords.kinds.settings;
   if (isOfPlanning(kind)) return `${recordWords.kinds[kind]} ${planningName(kind, key.split('|'), names)}`;
   const parts = key.split('|').flatMap((part, index) => {
-    if (kind === 'checks' && index === 2) return part === '1' ? [] : [`${recordWords.labels.checks.visit!.label} ${part}`];
+    if (kind === 'checks' && index === 2) return part === '1' ? [] : [`${recordWords.labels.checks.visit.label} ${part}`];
     if (parseDay(part) !== null) return [dayTextFrom(part, THIS_YEAR())];
     if ((kind === 'samples' || kind === 'treatments') && index === 1) return [names.wording.insect(part)];
     if (index === 0 && kind !== 'traps' && kind !== 'checks' && kind !== 'lures') return [names.fields.get(part)?.name ?? part];
@@ -85,21 +86,17 @@ export function propertyText(kind: StoredKind, property: string, value: unknown,
   }
   if (typeof value !== 'string') return String(value);
   if (parseDay(value) !== null) return dayTextFrom(value, THIS_YEAR());
+  const listed = kind === 'settings' ? null : namesOfWords(kind, property, wording);
+  if (listed !== null) return wordOf(listed, value);
   switch (property) {
     case 'insect':
       return wording.insect(value);
-    case 'design':
-      return wordOf(wording.design, value);
-    case 'condition':
-      return wording.condition[value as keyof typeof wording.condition] ?? value;
     case 'crop':
       return cropName(value);
     case 'stage':
       return stageName(fields.get(String(held.fieldId))?.crop ?? '', value);
     case 'fieldId':
       return kind === 'fields' ? value : (fields.get(value)?.name ?? value);
-    case 'item':
-      return wordOf(recordWords.items, value);
     case 'of':
       return ofName(String(held.item), value, names);
     case 'area':
@@ -112,4 +109,4 @@ export function propertyText(kind: StoredKind, property: string, value: unknown,
 }
 
 export const propertyLabel = (kind: StoredKind, property: string): string =>
-  kind === 'settings' ? property : (recordWords.labels[kind][property]?.label ?? property);
+  kind === 'settings' ? property : labelOf(kind, property).label;
