@@ -170,7 +170,7 @@ test('a fallen trap with a new lure, a stage, a note and a photo arrives as it w
   await allSent(page);
 
   const check = (await records<CheckRecord>(request, 'checks')).filter(({ value }) => value.trapId === trap).at(-1)!.value;
-  expect(check).toMatchObject({ targetCount: null, condition: 'unfit', note: 'down. Deer, by the tracks.' });
+  expect(check).toMatchObject({ targetCount: null, condition: 'unfit', unfitReason: 'down', note: 'Deer, by the tracks.' });
   const photo = await request.get(`/api/photos/${check.photo}`);
   expect(photo.headers()['content-type']).toBe('image/jpeg');
   expect((await photo.body()).length).toBeGreaterThan(1_000);

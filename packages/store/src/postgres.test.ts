@@ -30,14 +30,17 @@ describe.skipIf(process.env.DUSKWATCH_SKIP_POSTGRES === '1')('PostgreSQL', () =>
     return url.href;
   };
 
+  const execute = async (url: string, statement: string): Promise<void> => {
+    const client = new pg.Client(url);
+    await client.connect();
+    await client.query(statement);
+    await client.end();
+  };
+
   storeContract('PostgreSQL', {
     fresh,
-    async makeNewer(url) {
-      const client = new pg.Client(url);
-      await client.connect();
-      await client.query('update duskwatch_schema set version = 999');
-      await client.end();
-    },
+    makeNewer: (url) => execute(url, 'update duskwatch_schema set version = 999'),
+    execute,
   });
 
   test('several processes that open a new database at once bring its schema up once', async () => {

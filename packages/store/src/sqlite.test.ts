@@ -20,6 +20,11 @@ storeContract('SQLite', {
     database.exec('pragma user_version = 999');
     database.close();
   },
+  async execute(file, statement) {
+    const database = new Database(file);
+    database.exec(statement);
+    database.close();
+  },
 });
 
 test('every commit reaches the disk before it is reported: write-ahead log, full synchronisation', () => {

@@ -64,6 +64,14 @@ describe('a program that came from no file', () => {
     ).toEqual([]);
   });
 
+  test('why a trap was unfit is told only of one that was', () => {
+    const unfit = check({ condition: 'unfit', targetCount: null, unfitReason: 'stolen' });
+    expect(places(program({ checks: [unfit] }))).toEqual([]);
+    expect(places(program({ checks: [check({ unfitReason: 'stolen' })] }))).toEqual([
+      'checks.csv unfit_reason: stolen, at a fit visit',
+    ]);
+  });
+
   test('a field may name its weather source only among those with weather; with none at all it stays unknown', () => {
     const fields = [{ ...field, weatherSource: 'hill' }];
     const weather = [{ sourceId: 'hil', date: '2025-07-01', tminC: 1, tmaxC: 2, precipitationMm: null }];

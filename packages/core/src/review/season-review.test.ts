@@ -54,6 +54,21 @@ describe('when a season’s moths flew', () => {
     expect(design).toMatchObject({ unseenNights: 10, blindTrapNights: 10, caught: { perNight: 1, trapNights: 8 } });
   });
 
+  it('traps found unfit are told by reason, the commonest first, with the traps they were', () => {
+    const stolen = { condition: 'unfit', unfitReason: 'stolen' } as const;
+    const checks = [
+      checkOf('2025-07-05', null, { condition: 'unfit' }),
+      checkOf('2025-07-08', null, stolen),
+      checkOf('2025-07-15', null, stolen),
+      checkOf('2024-07-15', null, stolen),
+      checkOf('2025-07-19', 4),
+    ];
+    expect(review(programOf({ checks })).program.visits.unfit).toEqual([
+      { reason: 'stolen', visits: 2, traps: 1 },
+      { reason: null, visits: 1, traps: 1 },
+    ]);
+  });
+
   it('the catch of another year is another season’s', () => {
     const checks = [...visits, checkOf('2024-07-05', 90, { trapId: 'T0' })];
     const traps = [trapOf(), trapOf({ trapId: 'T0', hungOn: '2024-07-01', takenDownOn: '2024-09-01' })];

@@ -65,8 +65,8 @@ const faultyMatch = (issues: readonly { path: PropertyKey[]; message: string }[]
     fix: 'Correct this part of the match, or let it be proposed again.',
   }));
 
-function checkOf({ day, targetCount, otherCount, condition, note }: Visit, trapId: string): Omit<CheckRecord, 'visit'> {
-  return { trapId, checkedOn: day, targetCount, otherCount, condition, emptied: true, note };
+function checkOf({ day, row: _, trapName: __, told: ___, ...seen }: Visit, trapId: string): Omit<CheckRecord, 'visit'> {
+  return { trapId, checkedOn: day, emptied: true, ...seen };
 }
 
 function numbered(checks: readonly Omit<CheckRecord, 'visit'>[]): CheckRecord[] {

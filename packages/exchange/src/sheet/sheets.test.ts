@@ -93,17 +93,29 @@ describe('a sheet as people keep it', () => {
     expect(await counts(content, answered(match, { year: 2025 }))).toEqual(['A 2025-07-01 3', 'A 2025-07-15 0']);
   });
 
-  test('a word in place of a count is asked about; a trap that was down is an unfit visit with no count', async () => {
-    const content = bytes('Trap,2025-07-01,2025-07-15\nA,3,down\nB,-,12\n');
+  test('a word in place of a count is asked about; it can say why a trap was unfit, and stays in the note', async () => {
+    const content = bytes('Trap,2025-07-01,2025-07-15\nA,3,down\nB,-,12\nC,gone,?\n');
     const match = await proposed(content);
-    expect(match.words).toEqual({ down: null, '-': null });
-    const result = await applyMatch(content, answered(match, { words: { down: 'unfit', '-': 'not-checked' } }));
+    expect(match.words).toEqual({ down: null, '-': null, gone: null, '?': null });
+    const result = await applyMatch(
+      content,
+      answered(match, { words: { down: 'down', '-': 'not-checked', gone: 'stolen', '?': 'unfit' } }),
+    );
     expect(
-      result.ok && result.value.checks.map(({ trapId, targetCount, condition, note }) => [trapId, targetCount, condition, note]),
+      result.ok &&
+        result.value.checks.map(({ trapId, targetCount, condition, unfitReason, note }) => [
+          trapId,
+          targetCount,
+          condition,
+          unfitReason,
+          note,
+        ]),
     ).toEqual([
-      ['A', 3, 'fit', null],
-      ['A', null, 'unfit', 'down'],
-      ['B', 12, 'fit', null],
+      ['A', 3, 'fit', null, null],
+      ['A', null, 'unfit', 'down', 'down'],
+      ['B', 12, 'fit', null, null],
+      ['C', null, 'unfit', 'stolen', 'gone'],
+      ['C', null, 'unfit', null, '?'],
     ]);
   });
 

@@ -9,6 +9,7 @@ import {
   type Program,
   TRAP_DESIGNS,
   type TrapRecord,
+  UNFIT_REASONS,
   WEEKDAYS,
 } from '@duskwatch/core';
 import fc from 'fast-check';
@@ -97,14 +98,16 @@ const visit = (trapRecord: TrapRecord) =>
       otherCount: orNull(count),
       condition: fc.constantFrom(...CONDITIONS),
       emptied: fc.boolean(),
+      why: fc.option(fc.constantFrom(...UNFIT_REASONS), { nil: undefined }),
       note: orNull(text),
       photo: fc.option(fc.stringMatching(/^[0-9a-f]{64}$/), { nil: undefined }),
       counted: fc.boolean(),
       later: fc.boolean(),
     })
     .map(
-      ({ counted, later, ...rest }): Omit<CheckRecord, 'visit'> => ({
+      ({ counted, later, why, ...rest }): Omit<CheckRecord, 'visit'> => ({
         ...rest,
+        ...(rest.condition === 'unfit' && { unfitReason: why }),
         trapId: trapRecord.trapId,
         checkedOn: later && trapRecord.takenDownOn !== null ? trapRecord.takenDownOn : trapRecord.hungOn,
         targetCount: rest.condition === 'unfit' && !counted ? null : rest.targetCount,

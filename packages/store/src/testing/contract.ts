@@ -7,6 +7,7 @@ import { arrivalContract } from './contract-arrival.ts';
 import { calendarContract } from './contract-calendars.ts';
 import { conflictContract } from './contract-conflicts.ts';
 import { importContract } from './contract-import.ts';
+import { migrationContract } from './contract-migrations.ts';
 import { revisionContract } from './contract-revisions.ts';
 
 export interface Harness {
@@ -14,6 +15,8 @@ export interface Harness {
   fresh(): Promise<string>;
   /** Give the database a schema version from the future. */
   makeNewer(url: string): Promise<void>;
+  /** Run a statement on it, past the store. */
+  execute(url: string, statement: string): Promise<void>;
 }
 
 export interface Bench {
@@ -42,5 +45,6 @@ export function storeContract(name: string, harness: Harness): void {
     accountContract(bench);
     calendarContract(bench);
     arrivalContract(bench);
+    migrationContract(bench);
   });
 }
