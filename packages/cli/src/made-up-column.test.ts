@@ -2,7 +2,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Program } from '@duskwatch/core';
+import type { CheckRecord, TrapRecord } from '@duskwatch/core';
 import { afterAll, describe, expect, test, vi } from 'vitest';
 import { z } from 'zod';
 
@@ -23,7 +23,7 @@ const { openStore, uuidv7 } = await import('@duskwatch/store');
 const folder = mkdtempSync(join(tmpdir(), 'duskwatch-column-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const visit = {
+const visit: CheckRecord = {
   trapId: 'T1',
   checkedOn: '2026-07-01',
   visit: 1,
@@ -32,9 +32,9 @@ const visit = {
   condition: 'fit',
   emptied: true,
   note: null,
-} as const;
-const byFullMoon = { ...visit, moonPhase: 'full' };
-const trap = {
+};
+const byFullMoon: CheckRecord = { ...visit, ...{ moonPhase: 'full' } };
+const trap: TrapRecord = {
   trapId: 'T1',
   station: 'Gate',
   insect: 'helicoverpa-zea',
@@ -44,7 +44,7 @@ const trap = {
   hungOn: '2026-06-01',
   takenDownOn: null,
   informs: [],
-} as const;
+};
 
 describe('a made-up column of checks', () => {
   test('makes two visits that differ in nothing else two visits', () => {
@@ -55,7 +55,7 @@ describe('a made-up column of checks', () => {
   test('is written to a program folder, and read from it', async () => {
     const dir = join(folder, 'program');
     const program = { ...emptyProgram(), traps: [trap], checks: [byFullMoon] };
-    await writeProgramFolder(program as Program, dir);
+    await writeProgramFolder(program, dir);
     expect(readFileSync(join(dir, 'checks.csv'), 'utf8').split('\n')[0]).toContain('moon_phase');
     const read = await readProgramFolder(dir);
     expect(read.ok && read.value.checks[0]).toMatchObject({ moonPhase: 'full' });
@@ -72,7 +72,7 @@ describe('a made-up column of checks', () => {
     const said = { recordId: id, kind: 'checks' as const, author: 'Ida', value: byFullMoon };
     await store.append([{ ...said, revisionId: id, baseRevisionId: null, at: '2026-07-01T20:00:00Z' }]);
     const later = { ...said, revisionId: uuidv7(), baseRevisionId: id, at: '2026-07-02T20:00:00Z' };
-    await store.append([{ ...later, value: { ...byFullMoon, moonPhase: 'new' } as never }]);
+    await store.append([{ ...later, value: { ...byFullMoon, ...{ moonPhase: 'new' } } }]);
     expect((await store.loadProgram()).checks).toEqual([{ ...visit, moonPhase: 'new' }]);
     expect((await store.history(id)).map(({ value }) => value)).toEqual([byFullMoon, { ...visit, moonPhase: 'new' }]);
     await store.close();
