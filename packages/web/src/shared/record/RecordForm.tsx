@@ -1,7 +1,7 @@
 import { type Column, type RecordKind, type RecordOf, tables, type Wording } from '@duskwatch/core';
 import { type ReactNode, useRef, useState } from 'react';
-import { useWording } from '../../app/wording.ts';
 import { labelOf, recordWords } from '../../text/record.ts';
+import { useWording } from '../../text/wording.ts';
 import { Control, type ControlKind } from './Control.tsx';
 import { type Around, type Draft, readDraft } from './draft.ts';
 import { namesOfWords } from './listed-words.ts';

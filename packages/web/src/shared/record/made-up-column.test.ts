@@ -17,8 +17,8 @@ vi.mock('../../../../core/src/records/column-words.ts', async (original) => {
 const { tables } = await import('@duskwatch/core');
 const { draftOf, readDraft } = await import('./draft.ts');
 const { changesBetween } = await import('../history/versions.ts');
-const { checkFrom, draftOf: phoneDraftOf } = await import('../../phone/round/draft.ts');
-const { planSaying, writtenRecords } = await import('../../phone/round/written.ts');
+const { checkFrom, draftOf: phoneDraftOf } = await import('../../phone/shared/draft.ts');
+const { planSaying, writtenRecords } = await import('../../phone/shared/written.ts');
 const { newRevision } = await import('../../sync/new-revision.ts');
 
 const check: CheckRecord & { readonly moonPhase: string } = {
