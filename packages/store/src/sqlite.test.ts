@@ -21,7 +21,7 @@ storeContract('SQLite', {
     database.close();
   },
   async execute(file, statement) {
-    const database = new Database(file);
+    const database = new DatabaseSync(file);
     database.exec(statement);
     database.close();
   },
