@@ -4,16 +4,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CheckRecord, TrapRecord } from '@duskwatch/core';
 import { afterAll, describe, expect, test, vi } from 'vitest';
-import { z } from 'zod';
 
-vi.mock('../../core/src/records/schema.ts', async (original) => {
-  const actual = await original<typeof import('../../core/src/records/schema.ts')>();
-  return { ...actual, checkSchema: actual.checkSchema.extend({ moonPhase: z.enum(['new', 'full']).nullable().optional() }) };
+vi.mock('../../core/src/records/schema.ts', async (actual) => {
+  const { schemaWithMoon } = await import('../../core/src/records/made-up-column.testing.ts');
+  return schemaWithMoon(await actual());
 });
-vi.mock('../../core/src/records/column-words.ts', async (original) => {
-  const { columnWords } = await original<typeof import('../../core/src/records/column-words.ts')>();
-  const moon_phase = ['The moon at the visit.', { extension: true }];
-  return { columnWords: { ...columnWords, checks: { ...columnWords.checks, moon_phase } } };
+vi.mock('../../core/src/records/column-words.ts', async (actual) => {
+  const { wordsWithMoon } = await import('../../core/src/records/made-up-column.testing.ts');
+  return wordsWithMoon(await actual());
 });
 
 const { emptyProgram, repeatedChecks } = await import('@duskwatch/core');

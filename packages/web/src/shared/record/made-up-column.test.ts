@@ -1,25 +1,20 @@
-/** A column that a schema gains goes through forms, history and the phone by itself. */
+/** A column that a schema gains goes through forms and history by itself. */
 import type { CheckRecord, RecordKind } from '@duskwatch/core';
 import { describe, expect, test, vi } from 'vitest';
-import { z } from 'zod';
 import type { Labels } from '../../text/record-labels.ts';
 
-vi.mock('../../../../core/src/records/schema.ts', async (original) => {
-  const actual = await original<typeof import('../../../../core/src/records/schema.ts')>();
-  return { ...actual, checkSchema: actual.checkSchema.extend({ moonPhase: z.enum(['new', 'full']).nullable().optional() }) };
+vi.mock('../../../../core/src/records/schema.ts', async (actual) => {
+  const { schemaWithMoon } = await import('../../../../core/src/records/made-up-column.testing.ts');
+  return schemaWithMoon(await actual());
 });
-vi.mock('../../../../core/src/records/column-words.ts', async (original) => {
-  const { columnWords } = await original<typeof import('../../../../core/src/records/column-words.ts')>();
-  const moon_phase = ['The moon at the visit.', { extension: true }];
-  return { columnWords: { ...columnWords, checks: { ...columnWords.checks, moon_phase } } };
+vi.mock('../../../../core/src/records/column-words.ts', async (actual) => {
+  const { wordsWithMoon } = await import('../../../../core/src/records/made-up-column.testing.ts');
+  return wordsWithMoon(await actual());
 });
 
 const { tables } = await import('@duskwatch/core');
 const { draftOf, readDraft } = await import('./draft.ts');
 const { changesBetween } = await import('../history/versions.ts');
-const { checkFrom, draftOf: phoneDraftOf } = await import('../../phone/shared/draft.ts');
-const { planSaying, writtenRecords } = await import('../../phone/shared/written.ts');
-const { newRevision } = await import('../../sync/new-revision.ts');
 
 const check: CheckRecord & { readonly moonPhase: string } = {
   trapId: 'T1',
@@ -46,7 +41,6 @@ const trap = {
   informs: [],
 } as const;
 const form = { kept: { visit: 1 }, around: { traps: [{ ...trap, informs: [] }] } };
-const visit = { trapId: 'T1', checkedOn: '2026-07-01', visit: 1 };
 
 describe('a made-up column of checks', () => {
   test('is a box of the form, filled from the record and read back from it', () => {
@@ -71,18 +65,5 @@ describe('a made-up column of checks', () => {
     expect(changesBetween(check, { ...check, moonPhase: 'new' })).toEqual([
       { property: 'moonPhase', before: 'full', after: 'new' },
     ]);
-  });
-
-  test('survives a correction on the phone, whose form does not ask for it', () => {
-    const draft = { ...phoneDraftOf(check, { changed: false, lifeDays: null }), target: '4' };
-    expect(checkFrom(draft, visit, null, check)).toEqual({ ...check, targetCount: 4 });
-  });
-
-  test('makes a phone send the record anew when nothing else has changed', () => {
-    const revision = newRevision('checks', check, null, 0);
-    const written = writtenRecords([{ place: 1, state: 'pending', revision } as never]);
-    const plan = (value: object) => planSaying([{ kind: 'checks', value: value as CheckRecord }], written, written, 1).revisions;
-    expect(plan({ ...check })).toEqual([]);
-    expect(plan({ ...check, moonPhase: 'new' })).toMatchObject([{ value: { moonPhase: 'new' } }]);
   });
 });
