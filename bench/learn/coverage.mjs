@@ -23,12 +23,15 @@ try {
   });
   const { ratioCoverage, decayCoverage, lagCoverage } = await import(pathToFileURL(outfile).href);
 
-  const pair = { ratio: 2.5, k: 1.5, perNight: 4 };
-  show('ratio, one pair of traps, 8 checks', ratioCoverage(seeds, { ...pair, blocks: 8, places: 'unknown' }));
-  show('ratio, one pair of traps, 20 checks, posts rotated', ratioCoverage(seeds, { ...pair, blocks: 20 }));
-  show('ratio, one pair, 20 checks, few moths', ratioCoverage(seeds, { ...pair, perNight: 0.6, blocks: 20, places: 'unknown' }));
-  show('ratio, three pairs, 12 checks, posts rotated', ratioCoverage(seeds, { ...pair, blocks: 12, traps: 3 }));
-  show('ratio, Poisson counts, 12 checks', ratioCoverage(seeds, { ...pair, k: Infinity, blocks: 12, places: 'unknown' }));
+  const pair = { ratio: 2.5, k: 2, perNight: 4, blocks: 12 };
+  for (const sites of [1, 2, 3, 4, 6, 10]) {
+    const at = `ratio, ${sites} ${sites === 1 ? 'site' : 'sites'}`;
+    show(`${at}, traps of a design alike`, ratioCoverage(seeds, { ...pair, sites }));
+    show(`${at}, traps differ by log-sd 0.25`, ratioCoverage(seeds, { ...pair, sites, trapLogSd: 0.25 }));
+    show(`${at}, and lures lose 3 % a day`, ratioCoverage(seeds, { ...pair, sites, trapLogSd: 0.25, ageing: 0.03 }));
+  }
+  show('ratio, 4 sites, few moths', ratioCoverage(seeds, { ...pair, sites: 4, perNight: 0.6 }));
+  show('ratio, 4 sites, Poisson counts', ratioCoverage(seeds, { ...pair, sites: 4, k: Infinity }));
 
   const lures = { perDay: -0.04, k: 1.5, perNight: 4, change: 'staggered' };
   show('lure decay, 4 traps, 15 checks', decayCoverage(seeds, { ...lures, traps: 4, checks: 15 }));

@@ -6,6 +6,7 @@ import {
   formatDay,
   type Lessons,
   type Problem,
+  type RatioTrend,
   type Review,
   type SeasonReview,
   type SeasonTiming,
@@ -76,14 +77,15 @@ function reviewCells({ calls, visits, cost }: Review): string[] {
 export function lessonLines({ sideBySide, lures, infestation }: Lessons): string[] {
   return [
     'Side by side, in the same nights',
-    ...sideBySide.flatMap(({ insect, used, learned }) => {
+    ...sideBySide.flatMap(({ insect, learned }) => {
       const name = words.insect(insect);
       if (!learned.known) return [`  ${name}: ${unknown(learned.problem)}`];
-      return learned.ratios.map(
-        ({ treatment, against, ratio, sharedBlocks }) =>
-          `  ${name}: ${treatment} catches ${interval(ratio)} times ${against} (${used} catches, ${sharedBlocks} shared stretches)` +
-          (learned.cautions.length > 0 ? `; ${learned.cautions.map((caution) => CAUTIONS[caution]).join(', ')}` : ''),
-      );
+      return learned.ratios.flatMap(({ treatment, against, ratio, sharedBlocks, sites, scatter, seasons, trend }) => [
+        `  ${name}: ${treatment} catches ${interval(ratio)} times ${against} (${sharedBlocks} shared stretches, ${counted(sites, 'site')}` +
+          `${scatter === 'assumed' ? '; how far two traps alike differ is assumed' : ''})`,
+        ...seasons.map((one) => `    ${one.season}: ${interval(one.ratio)} (${one.sharedBlocks} shared stretches)`),
+        ...(trend ? [`    ${trendText(trend)}`] : []),
+      ]);
     }),
     ...(sideBySide.length === 0 ? ['  no two designs or lures stood side by side'] : []),
     'As lures age',
@@ -107,10 +109,12 @@ export function lessonLines({ sideBySide, lures, infestation }: Lessons): string
   ];
 }
 
-const CAUTIONS = {
-  'always-same-place': 'each kept its place, so it may be the place',
-  'place-unknown': 'places were not recorded',
-} as const;
+const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
+
+const trendText = ({ perYear, clear, first, last }: RatioTrend): string =>
+  clear
+    ? `it has changed from ${short(first.ratio)} in ${first.season} to ${short(last.ratio)} in ${last.season}: by a factor of ${interval(perYear)} a year; one ratio for all years misleads`
+    : `no change with the years shows: a factor of ${interval(perYear)} a year`;
 
 const unknown = ({ got, expected, fix }: Problem): string => `not known yet: ${got}; needed: ${expected}. ${fix}`;
 

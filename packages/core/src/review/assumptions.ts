@@ -25,6 +25,36 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  trapLogSd: {
+    value: 0.25,
+    unit: {
+      en: 'log scale, between two traps of one design at one site',
+      es: 'escala logarítmica, entre dos trampas de un mismo diseño en un sitio',
+    },
+    why: {
+      en: 'Post, setting and lure make one trap catch more than its twin, all season. Until several sites show by how much, about a quarter is taken.',
+      es: 'El poste, la colocación y el cebo hacen que una trampa capture más que su gemela toda la temporada. Mientras varios sitios no muestren cuánto, se toma una cuarta parte.',
+    },
+    ...OWN_FIGURE,
+  },
+  sitesSeen: {
+    value: 3,
+    unit: { en: 'sites with both', es: 'sitios con ambas' },
+    why: {
+      en: 'Two sites show hardly anything of how sites differ.',
+      es: 'Dos sitios apenas muestran cuánto difieren los sitios.',
+    },
+    ...OWN_FIGURE,
+  },
+  seasonsForTrend: {
+    value: 4,
+    unit: { en: 'seasons with both', es: 'temporadas con ambas' },
+    why: {
+      en: 'Through three points there is always a line, and hardly a sign of how far off it is.',
+      es: 'Por tres puntos siempre pasa una recta, y apenas se ve cuánto se aparta.',
+    },
+    ...OWN_FIGURE,
+  },
   usefulFactor: {
     value: 1.5,
     unit: {

@@ -34,9 +34,8 @@ export function ratioCoverage(seeds: number, truth: Parameters<typeof inventedSi
     const found = compareSideBySide(inventedSideBySide(randomFrom(seed), truth));
     if (!found.known) return null;
     const { value, low, high, level } = found.ratios[0]!.ratio;
-    const sign = found.ratios[0]!.treatment === 'wire-cone' ? 1 : -1;
-    const [a, b] = [sign * Math.log(low), sign * Math.log(high)];
-    return { value: sign * Math.log(value), low: Math.min(a, b), high: Math.max(a, b), level };
+    // The wire cone is what buckets are held against.
+    return { value: -Math.log(value), low: -Math.log(high), high: -Math.log(low), level };
   });
 }
 

@@ -42,9 +42,11 @@ describe('traps side by side', () => {
     const [set] = sideBySideOf(program(pair, [cone(3, 9), cone(7, 4), bucket(2, 1), bucket(3, 2), bucket(5, 2), bucket(8, 3)]), {
       on,
     });
+    const block = 'station North gate, 2025-06-01 to 2025-06-04';
+    const shared = { block, site: 'station North gate', place: 'North gate', season: 2025 };
     expect(set!.observations).toEqual([
-      { treatment: 'wire-cone', block: 'station North gate, 2025-06-01 to 2025-06-04', place: 'North gate', count: 9, nights: 3 },
-      { treatment: 'bucket', block: 'station North gate, 2025-06-01 to 2025-06-04', place: 'North gate', count: 3, nights: 3 },
+      { treatment: 'wire-cone', ...shared, count: 9, nights: 3 },
+      { treatment: 'bucket', ...shared, count: 3, nights: 3 },
     ]);
     expect(set!.leftOut).toMatchObject({ 'other-nights': 4 + 2 + 3, 'no-information': 0 });
   });
@@ -94,18 +96,18 @@ describe('traps side by side', () => {
   });
 
   it('of very many nights are compared over the newest, and the others are counted as older', () => {
-    const nights = Array.from({ length: 230 }, (_, i) => i + 1);
+    const nights = Array.from({ length: 3_030 }, (_, i) => i + 1);
     const [set] = sideBySideOf(
       program(
         pair,
         nights.flatMap((night) => [cone(night, 4), bucket(night, 2)]),
       ),
       {
-        on: nightsAfter(231),
+        on: nightsAfter(3_031),
       },
     );
-    expect(set!.observations).toHaveLength(400);
-    expect(set!.observations[0]!.block).toContain(`to ${formatDay(nightsAfter(230))}`);
+    expect(set!.observations).toHaveLength(6_000);
+    expect(set!.observations[0]!.block).toContain(`to ${formatDay(nightsAfter(3_030))}`);
     expect(set!.leftOut.older).toBe(60);
   });
 

@@ -4,37 +4,48 @@ import type { InfestationPair } from './infestation-fit.ts';
 import type { AgedLureCatch } from './lure-decay.ts';
 import type { SideBySideCatch } from './side-by-side.ts';
 
-/** A flight of `perNight` moths on an average night, nights differing two- to threefold; two designs side by side. */
+/**
+ * A flight of `perNight` moths on an average night, nights differing two- to threefold; two designs side by side at each
+ * site. Traps differ from their twins by `trapLogSd` all season; with `ageing`, catch falls by so much a day of a lure's
+ * age, each trap's lure changed every four weeks from a day of its own.
+ */
 export function inventedSideBySide(
   random: Random,
   truth: {
     readonly ratio: number;
     readonly k: number;
     readonly perNight: number;
+    /** At each site. */
     readonly blocks: number;
-    readonly traps?: number;
-    readonly places?: 'rotated' | 'fixed' | 'unknown';
+    readonly sites?: number;
+    readonly trapLogSd?: number;
+    readonly ageing?: number;
+    readonly season?: number;
   },
 ): SideBySideCatch[] {
-  const { ratio, k, perNight, blocks, traps = 1, places = 'rotated' } = truth;
-  const posts = Array.from({ length: 2 * traps }, () => (places === 'unknown' ? 0 : 0.3 * random.normal()));
-  return Array.from({ length: blocks }, (_, b) => {
-    const night = Math.log(perNight) + 0.7 * random.normal();
-    const nights = 1 + Math.floor(random.uniform() * 4);
-    return posts.map((post, i): SideBySideCatch => {
-      const bucket = (places === 'rotated' ? i + b : i) % 2 === 0;
-      const mean = nights * Math.exp(night + post) * (bucket ? 1 : ratio);
-      const place = places === 'unknown' ? null : `post ${i}`;
-      return {
-        treatment: bucket ? 'bucket' : 'wire-cone',
-        block: `check ${b}`,
-        place,
-        nights,
-        count: random.negativeBinomial(mean, k),
-      };
-    });
+  const { ratio, k, perNight, blocks, sites = 5, trapLogSd = 0, ageing = 0, season = 2025 } = truth;
+  return Array.from({ length: sites }, (_, s) => {
+    const traps = ['bucket', 'wire-cone'].map((treatment) => ({
+      treatment,
+      effect: trapLogSd * random.normal(),
+      born: Math.floor(random.uniform() * LURE_LIFE),
+    }));
+    const rich = 0.5 * random.normal();
+    return Array.from({ length: blocks }, (_, b) => {
+      const night = Math.log(perNight) + rich + 0.7 * random.normal();
+      const nights = 1 + Math.floor(random.uniform() * 4);
+      return traps.map(({ treatment, effect, born }): SideBySideCatch => {
+        const age = (born + 3.5 * b) % LURE_LIFE;
+        const mean = nights * Math.exp(night + effect - ageing * age) * (treatment === 'bucket' ? 1 : ratio);
+        const count = random.negativeBinomial(mean, k);
+        return { treatment, block: `site ${s}, check ${b}, ${season}`, site: `site ${s}`, place: null, season, nights, count };
+      });
+    }).flat();
   }).flat();
 }
+
+/** Days. */
+const LURE_LIFE = 28;
 
 /** Traps checked every three nights; lures changed every `life` days, each trap's first change at its own day. */
 export function inventedLures(

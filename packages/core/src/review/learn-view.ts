@@ -1,6 +1,7 @@
 /** What a program's records teach, ready to draw: days as text, no figure without end, names for fields. */
 
 import { type Day, formatDay, type IsoDay } from '../base/day.ts';
+import { designRatio } from '../catalogue/look-up.ts';
 import type { Program } from '../records/program.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { CatchToInfestation, CurvePoint, NoThreshold } from './catch-to-infestation.ts';
@@ -9,8 +10,8 @@ import type { Estimate, NotKnown } from './learned.ts';
 import { type Lessons, lessonsOf, type RuleInForce } from './lessons.ts';
 import type { LureAges } from './lure-ages-of.ts';
 import { type LureDecay, type NoDecay, shareLeft } from './lure-decay.ts';
-import type { NoComparison, SideBySide } from './side-by-side.ts';
-import type { SideBySideSet } from './side-by-side-of.ts';
+import type { NoComparison, SideBySide, TreatmentRatio } from './side-by-side.ts';
+import type { Compared, SideBySideSet } from './side-by-side-of.ts';
 import type { ThresholdErrors } from './threshold-errors.ts';
 
 /** An estimate as JSON can hold it; null: without limit. */
@@ -32,7 +33,16 @@ export interface ErrorRate {
 
 export interface SideBySideLesson extends Omit<SideBySideSet, 'observations'> {
   readonly used: number;
-  readonly learned: ({ readonly known: true; readonly k: number | null } & Omit<SideBySide, 'k'>) | NotKnown<NoComparison>;
+  readonly learned:
+    | {
+        readonly known: true;
+        readonly ratios: readonly (TreatmentRatio & {
+          /** What is published of these two designs for the insect, in the same direction; null: nothing. */
+          readonly published: { readonly low: number; readonly high: number; readonly source: string } | null;
+        })[];
+        readonly leftOut: SideBySide['leftOut'];
+      }
+    | NotKnown<NoComparison>;
 }
 
 export interface LureLesson extends Omit<LureAges, 'observations'> {
@@ -114,7 +124,9 @@ export function learnView(program: Program, { on, level }: { readonly on: Day; r
     level,
     sideBySide: sideBySide.map(({ learned, ...set }) => ({
       ...set,
-      learned: learned.known ? { ...learned, k: finite(learned.k) } : learned,
+      learned: learned.known
+        ? { ...learned, ratios: learned.ratios.map((ratio) => ({ ...ratio, published: publishedRatio(set, ratio) })) }
+        : learned,
     })),
     lures: lures.map(({ learned, ...set }) => ({ ...set, learned: learned.known ? drawnDecay(learned) : learned })),
     infestation: infestation.map(({ learned, pairs, inForce, ...set }) => ({
@@ -132,6 +144,11 @@ export function learnView(program: Program, { on, level }: { readonly on: Day; r
       inForce: inForce && { ...inForce, errors: inForce.errors && errors(inForce.errors) },
     })),
   };
+}
+
+function publishedRatio({ insect, compared }: { insect: string; compared: Compared }, { treatment, against }: TreatmentRatio) {
+  const found = compared === 'design' ? designRatio(insect, treatment as TrapDesign, against as TrapDesign) : null;
+  return found && { low: found.low, high: found.high, source: found.source };
 }
 
 const WEEK = 7;

@@ -4,6 +4,7 @@ import { type Day, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { Program } from '../records/program.ts';
+import { growingYear } from './growing-year.ts';
 import type { SideBySideCatch } from './side-by-side.ts';
 import { type TrapWithHistory, trapHistories } from './trap-histories.ts';
 
@@ -26,8 +27,8 @@ export interface SideBySideSet {
  */
 export type NotComparable = 'no-information' | 'doubtful' | 'lure-spent' | 'lure-not-stated' | 'other-nights' | 'older';
 
-/** Every block has an effect of its own, and more catches than this take long. Own choice. */
-const MOST_CATCHES = 400;
+/** More than thirty seasons of a site; beyond, a page would wait. Own choice. */
+const MOST_CATCHES = 6_000;
 
 /**
  * One set for each insect that traps of two treatments watched at one station or for one field, through `on`.
@@ -55,7 +56,7 @@ export function sideBySideOf(
       {
         insect,
         compared,
-        observations: observations.map(({ from: _, ...one }) => one),
+        observations: observations.map(({ from, ...one }) => ({ ...one, season: growingYear(program, from).year })),
         leftOut: { ...leftOutOf(beside, used, compared), older },
         lureUnknown: nightsOf(unknown),
       },
@@ -73,7 +74,7 @@ function newest(observations: readonly DatedCatch[], most: number): DatedCatch[]
   });
 }
 
-interface DatedCatch extends SideBySideCatch {
+interface DatedCatch extends Omit<SideBySideCatch, 'season'> {
   readonly from: Day;
 }
 
@@ -138,7 +139,15 @@ function blocksOf({ name, traps }: Site, compared: Compared, used: Set<CatchInte
       const count = intervals.reduce((sum, interval) => sum + interval.count!, 0);
       const { treatment, place } = run[0]!;
       return [
-        { treatment, place, from, block: `${name}, ${formatDay(from)} to ${formatDay(end)}`, count, nights: nightsOf(intervals) },
+        {
+          treatment,
+          place,
+          site: name,
+          from,
+          block: `${name}, ${formatDay(from)} to ${formatDay(end)}`,
+          count,
+          nights: nightsOf(intervals),
+        },
       ];
     });
   });

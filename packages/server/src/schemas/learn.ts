@@ -44,14 +44,25 @@ const sideBySide = z.object({
           against: z.string(),
           ratio: estimate,
           sharedBlocks: z.int(),
-          blocksForUsefulRatio: z.number(),
+          sites: z.int(),
+          scatter: z.enum(['seen', 'assumed']).describe('Whether differences between sites were seen or assumed.'),
+          siteLogSd: z.number(),
+          sitesForUsefulRatio: z.int(),
+          seasons: z.array(z.object({ season: z.int(), ratio: estimate, sharedBlocks: z.int(), sites: z.int() })),
+          trend: z
+            .object({
+              perYear: estimate,
+              clear: z.boolean(),
+              first: z.object({ season: z.int(), ratio: z.number() }),
+              last: z.object({ season: z.int(), ratio: z.number() }),
+            })
+            .nullable(),
+          published: z.object({ low: z.number(), high: z.number(), source: z.string() }).nullable(),
         }),
       ),
-      k: z.number().nullable().describe('Null: counts scatter no more than chance.'),
       leftOut: z.object({ alone: z.int(), empty: z.int() }),
-      cautions: z.array(z.enum(['always-same-place', 'place-unknown'])),
     }),
-    notKnown(['one-treatment', 'too-few-shared-nights', 'too-few-moths', 'not-connected', 'no-fit']),
+    notKnown(['one-treatment', 'too-few-shared-nights', 'too-few-moths']),
   ]),
 });
 

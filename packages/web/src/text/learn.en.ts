@@ -33,19 +33,24 @@ export const learnEn = {
     text: (treatment: string, against: string, ratio: string, low: string, high: string) =>
       `${treatment} catches ${ratio} times what ${against} does (${low} to ${high}).`,
     maybe: 'The interval takes in 1: they may catch alike.',
-    rests: (catches: number, shared: number) =>
-      `Rests on ${plural(catches, 'catch', 'catches')} in ${plural(shared, 'shared stretch of nights', 'shared stretches of nights')}.`,
-    more: (n: number) => `${n} shared stretches would bring both ends within half as much again of the ratio.`,
-    cautions: {
-      'always-same-place': 'Each kept its post, so the ratio may be that of the posts. Let them change places now and then.',
-      'place-unknown': 'Where each stood was not recorded, so the ratio may be that of the posts.',
+    rests: (shared: number, sites: number) =>
+      `Rests on ${plural(shared, 'shared stretch of nights', 'shared stretches of nights')} at ${plural(sites, 'site', 'sites')}.`,
+    scatter: {
+      seen: 'How far the sites differ from one another is in the interval.',
+      assumed:
+        'Two traps alike still differ by post, setting and lure. With so few sites nobody sees by how much: a quarter is assumed.',
     },
+    more: (n: number) => `${plural(n, 'site', 'sites')} with both would bring both ends within half as much again of the ratio.`,
+    published: (low: string, high: string, source: string) => `Published: ${low} to ${high} times (${source}).`,
+    trend: (from: string, first: string, to: string, last: string, perYear: string, low: string, high: string) =>
+      `It has changed with the years: ${first} times in ${from}, ${last} times in ${to}; by a factor of ${perYear} a year (${low} to ${high}). One ratio for all years misleads.`,
+    noTrend: (seasons: number, low: string, high: string) =>
+      `No change with the years shows in ${seasons} seasons (a factor of ${low} to ${high} a year).`,
+    seasons: 'Season by season',
     reasons: {
       'one-treatment': 'Only one kind was counted in these nights.',
       'too-few-shared-nights': 'Too few stretches of nights with both, and some catch. Keep them side by side for longer.',
       'too-few-moths': 'Too few moths in one of them. Go on at the height of a flight.',
-      'not-connected': 'The kinds never shared a night, not even by way of a third.',
-      'no-fit': 'The counts give no finite ratio: one side caught nothing where the other did.',
     },
     lure: (days: string) => `lure of ${days} days`,
     leftOut: 'Left out, trap-nights',
@@ -63,7 +68,10 @@ export const learnEn = {
       low: 'from',
       high: 'to',
       shared: 'Shared stretches',
-      needed: 'Would be useful with',
+      sites: 'Sites',
+      differ: 'Sites differ by (log s.d.)',
+      needed: 'Sites that would do',
+      season: 'Season',
     },
   },
 

@@ -34,20 +34,24 @@ export const learnEs: LearnWords = {
     equal: 'igual',
     text: (treatment, against, ratio, low, high) => `${treatment} captura ${ratio} veces lo que ${against} (${low} a ${high}).`,
     maybe: 'El intervalo incluye 1: puede que capturen lo mismo.',
-    rests: (catches, shared) =>
-      `Se apoya en ${plural(catches, 'captura', 'capturas')} de ${plural(shared, 'tramo de noches compartido', 'tramos de noches compartidos')}.`,
-    more: (n) => `Con ${n} tramos compartidos, ambos extremos quedarían a menos de la mitad más de la razón.`,
-    cautions: {
-      'always-same-place':
-        'Cada uno se quedó en su poste, así que la razón puede ser la de los postes. Cámbielos de lugar de vez en cuando.',
-      'place-unknown': 'No se anotó dónde estaba cada uno, así que la razón puede ser la de los postes.',
+    rests: (shared, sites) =>
+      `Se apoya en ${plural(shared, 'tramo de noches compartido', 'tramos de noches compartidos')} en ${plural(sites, 'sitio', 'sitios')}.`,
+    scatter: {
+      seen: 'El intervalo incluye cuánto difieren los sitios entre sí.',
+      assumed:
+        'Dos trampas iguales aún difieren por poste, colocación y atrayente. Con tan pocos sitios no se ve cuánto: se supone una cuarta parte.',
     },
+    more: (n) => `Con ${plural(n, 'sitio', 'sitios')} con ambos, los dos extremos quedarían a menos de la mitad más de la razón.`,
+    published: (low, high, source) => `Publicado: de ${low} a ${high} veces (${source}).`,
+    trend: (from, first, to, last, perYear, low, high) =>
+      `Ha cambiado con los años: ${first} veces en ${from}, ${last} veces en ${to}; un factor de ${perYear} al año (${low} a ${high}). Una sola razón para todos los años engaña.`,
+    noTrend: (seasons, low, high) =>
+      `En ${seasons} temporadas no se ve cambio con los años (un factor de ${low} a ${high} al año).`,
+    seasons: 'Temporada por temporada',
     reasons: {
       'one-treatment': 'En estas noches solo se contó una clase.',
       'too-few-shared-nights': 'Muy pocos tramos de noches con ambos y con alguna captura. Déjelos lado a lado más tiempo.',
       'too-few-moths': 'Muy pocas polillas en uno de ellos. Siga en lo alto de un vuelo.',
-      'not-connected': 'Las clases nunca compartieron una noche, ni por medio de una tercera.',
-      'no-fit': 'Los conteos no dan una razón finita: un lado no capturó nada donde el otro sí.',
     },
     lure: (days) => `atrayente de ${days} días`,
     leftOut: 'Fuera de la cuenta, noches-trampa',
@@ -65,7 +69,10 @@ export const learnEs: LearnWords = {
       low: 'desde',
       high: 'hasta',
       shared: 'Tramos compartidos',
-      needed: 'Serviría con',
+      sites: 'Sitios',
+      differ: 'Los sitios difieren (d. e. log)',
+      needed: 'Sitios que bastarían',
+      season: 'Temporada',
     },
   },
 

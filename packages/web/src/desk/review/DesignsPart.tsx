@@ -29,7 +29,7 @@ export function DesignsPart({ on }: { on: IsoDay | undefined }) {
 }
 
 function Lesson({ lesson }: { lesson: SideBySideLesson }) {
-  const { insect, compared, learned, used, leftOut } = lesson;
+  const { insect, compared, learned, leftOut } = lesson;
   const wording = useWording();
   const name = (treatment: string) =>
     compared === 'design' ? (wording.design[treatment as TrapDesign] ?? treatment) : w.lure(treatment.replace(/\D.*$/, ''));
@@ -44,17 +44,8 @@ function Lesson({ lesson }: { lesson: SideBySideLesson }) {
       {learned.known ? (
         <>
           <RatioPlot ratios={ratios} />
-          {learned.ratios.map(({ treatment, against, ratio: { value, low, high }, sharedBlocks, blocksForUsefulRatio }) => (
-            <p key={`${treatment} ${against}`}>
-              {w.text(name(treatment), name(against), rateText(value), rateText(low), rateText(high))}{' '}
-              {low <= 1 && high >= 1 && `${w.maybe} `}
-              {w.rests(used, sharedBlocks)} {blocksForUsefulRatio > sharedBlocks && w.more(blocksForUsefulRatio)}
-            </p>
-          ))}
-          {learned.cautions.map((caution) => (
-            <p key={caution} className="doubt">
-              {w.cautions[caution]}
-            </p>
+          {learned.ratios.map((found) => (
+            <Ratio key={`${found.treatment} ${found.against}`} found={found} name={name} />
           ))}
           <Folded
             title={learnWords.behind}
@@ -65,15 +56,17 @@ function Lesson({ lesson }: { lesson: SideBySideLesson }) {
               { head: w.columns.low, number: true },
               { head: w.columns.high, number: true },
               { head: w.columns.shared, number: true },
+              { head: w.columns.sites, number: true },
+              { head: w.columns.differ, number: true },
               { head: w.columns.needed, number: true },
             ]}
-            rows={learned.ratios.map(({ treatment, against, ratio, sharedBlocks, blocksForUsefulRatio }) => [
+            rows={learned.ratios.map(({ treatment, against, ratio, sharedBlocks, sites, siteLogSd, sitesForUsefulRatio }) => [
               w.ratio(name(treatment), name(against)),
-              rateText(ratio.value),
-              rateText(ratio.low),
-              rateText(ratio.high),
+              ...figures(ratio),
               countText(sharedBlocks),
-              countText(blocksForUsefulRatio),
+              countText(sites),
+              rateText(siteLogSd),
+              countText(sitesForUsefulRatio),
             ])}
           />
         </>
@@ -88,3 +81,57 @@ function Lesson({ lesson }: { lesson: SideBySideLesson }) {
     </section>
   );
 }
+
+type Found = Extract<SideBySideLesson['learned'], { known: true }>['ratios'][number];
+
+/** One ratio, always of the same of the two, and what the years did to it. */
+function Ratio({ found, name }: { found: Found; name: (treatment: string) => string }) {
+  const { ratio, sharedBlocks, sites, scatter, sitesForUsefulRatio, seasons, trend, published } = found;
+  const [treatment, against] = [name(found.treatment), name(found.against)];
+  const [value, low, high] = figures(ratio);
+  return (
+    <>
+      <p>
+        {w.text(treatment, against, value, low, high)} {ratio.low <= 1 && ratio.high >= 1 && `${w.maybe} `}
+        {w.rests(sharedBlocks, sites)} {w.scatter[scatter]} {sitesForUsefulRatio > sites && w.more(sitesForUsefulRatio)}{' '}
+        {published && w.published(rateText(published.low), rateText(published.high), published.source)}
+      </p>
+      {trend && (
+        <p className={trend.clear ? 'doubt' : 'key'}>
+          {trend.clear
+            ? w.trend(
+                String(trend.first.season),
+                rateText(trend.first.ratio),
+                String(trend.last.season),
+                rateText(trend.last.ratio),
+                ...figures(trend.perYear),
+              )
+            : w.noTrend(seasons.length, rateText(trend.perYear.low), rateText(trend.perYear.high))}
+        </p>
+      )}
+      {seasons.length > 1 && (
+        <Folded
+          title={w.seasons}
+          of={w.ratio(treatment, against)}
+          columns={[
+            { head: w.columns.season },
+            { head: w.columns.ratio, number: true },
+            { head: w.columns.low, number: true },
+            { head: w.columns.high, number: true },
+            { head: w.columns.shared, number: true },
+            { head: w.columns.sites, number: true },
+          ]}
+          rows={seasons.map((season) => [
+            String(season.season),
+            ...figures(season.ratio),
+            countText(season.sharedBlocks),
+            countText(season.sites),
+          ])}
+        />
+      )}
+    </>
+  );
+}
+
+const figures = ({ value, low, high }: { value: number; low: number; high: number }) =>
+  [rateText(value), rateText(low), rateText(high)] as const;
