@@ -7,10 +7,11 @@ import type { TrapDesign } from '../records/schema.ts';
 import { historyOf, once, type Prepared } from './prepare.ts';
 import type { VisitScatter } from './types.ts';
 
-const PRIOR = { median: ASSUMPTIONS.visitDispersionK.value, logSd: ASSUMPTIONS.visitDispersionLogSd.value };
+/** ln k is normal about this before a program has visits of its own. */
+export const PRIOR_OF_K = { median: ASSUMPTIONS.visitDispersionK.value, logSd: ASSUMPTIONS.visitDispersionLogSd.value };
 
 /** What is known of k before a program has visits of its own. */
-export const VISIT_DISPERSION_PRIOR: DispersionEstimate = priorDispersion(PRIOR);
+export const VISIT_DISPERSION_PRIOR: DispersionEstimate = priorDispersion(PRIOR_OF_K);
 
 /**
  * k of the traps of one insect and design, wherever they stand and whichever season they stood in.
@@ -28,7 +29,7 @@ export function visitDispersion(prepared: Prepared, insect: string, design: Trap
 export function dispersionShownBy(histories: readonly TrapHistory[]): DispersionEstimate {
   const own = dispersionBetweenVisits(
     histories.map(({ intervals }) => intervals),
-    PRIOR,
+    PRIOR_OF_K,
   );
   return own.visits === 0 ? VISIT_DISPERSION_PRIOR : own;
 }
