@@ -3,6 +3,11 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { DesignFinding } from './catch-finding.ts';
 import type { Confidence, Evidence, Verb } from './types.ts';
 
+/** Nothing was caught, and with a catch of nothing the true rate may still be at the rule's figure. */
+export function nothingMeansLittle({ rate, thresholdPerNight }: DesignFinding): boolean {
+  return rate.count === 0 && thresholdPerNight !== null && rate.high >= thresholdPerNight;
+}
+
 /**
  * `low` when the evidence is thin or biased, `high` when it is ample and far from the rule's figure, else `moderate`.
  * Null for `blind` and `none`, which claim nothing about the insect.
@@ -16,7 +21,7 @@ export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: re
   if (because[0]?.kind === 'sample') return because[0].examined >= ASSUMPTIONS.sampleUnitsFair.value ? 'high' : 'moderate';
   if (!lead || lead.probabilityAbove === null) return 'low';
   const thin = lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value || lead.doubtful || lead.readsLow;
-  if (thin) return 'low';
+  if (thin || nothingMeansLittle(lead)) return 'low';
   if (verb === 'scout') return 'moderate';
   const sure = verb === 'decide' ? lead.probabilityAbove : 1 - lead.probabilityAbove;
   const lureKnown = !because.some((item) => item.kind === 'lure-unknown');

@@ -12,7 +12,7 @@ import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { blindSpots } from './blind-spots.ts';
 import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
-import { confidenceOf } from './confidence.ts';
+import { confidenceOf, nothingMeansLittle } from './confidence.ts';
 import { otherDesign } from './designs.ts';
 import { nextCheck } from './due.ts';
 import { type Findings, isOpen } from './findings.ts';
@@ -238,6 +238,10 @@ function standing(draft: Draft, lead: DesignFinding | null, because: readonly Ev
     if (lead.doubtful) cautions.push({ kind: 'reads-low', why: 'doubtful-check' });
     if (lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value)
       cautions.push({ kind: 'few-nights', trapNights: lead.rate.trapNights });
+    if (nothingMeansLittle(lead)) {
+      const { high, level } = lead.rate;
+      cautions.push({ kind: 'nothing-caught', upTo: high, level, thresholdPerNight: lead.thresholdPerNight! });
+    }
     if (lead.rule?.design === null) cautions.push({ kind: 'rule-design-unstated' });
   }
   const designs = because.flatMap((item) => (item.kind === 'other-design' ? [item.design] : []));

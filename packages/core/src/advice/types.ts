@@ -337,6 +337,9 @@ export const cautionSchema = z
     z.object({ kind: z.literal('rule-design-unstated') }),
     z.object({ kind: z.literal('designs-not-pooled'), designs: z.array(trapDesignSchema) }),
     z.object({ kind: z.literal('few-nights'), trapNights: whole }),
+    z
+      .object({ kind: z.literal('nothing-caught'), upTo: z.number(), level: share, thresholdPerNight: z.number() })
+      .describe('Nothing was caught, but up to `upTo` a night would still fit that, and the rule’s figure lies below.'),
     z.object({ kind: z.literal('stage-old'), ageDays: whole }),
     z.object({ kind: z.literal('overdue'), since: isoDay }),
   ])

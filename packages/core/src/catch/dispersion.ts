@@ -75,7 +75,7 @@ const MOST_NIGHTS = 35;
 /** Fewer moths than this in a stretch say nothing that the sum would not. */
 const LEAST_MOTHS = 5;
 /** The newest speak; more cost time and hardly change the figure. */
-const MOST_STRETCHES = 150;
+const MOST_STRETCHES = 120;
 /** Standard deviation of the flight's slope, in ln moths per night: a flight doubles or halves in about four nights. */
 const SLOPE_SD = 0.15;
 
@@ -124,35 +124,41 @@ function countedStretch(visits: readonly CatchInterval[]): Stretch {
 }
 
 /** ln of the probability of a stretch's counts at k, but for terms without k: level and slope integrated over. */
-function logMarginal({ counts, nights, at, halves, found }: Stretch, k: number): number {
-  let { level, slope } = found;
+function logMarginal(stretch: Stretch, k: number): number {
+  const { counts, nights, at, halves, found } = stretch;
+  const determinant = climb(stretch, k);
+  let height = -((found.slope / SLOPE_SD) ** 2) / 2 - counts.length * logGamma(k);
+  for (let i = 0; i < counts.length; i++) {
+    const y = counts[i]!;
+    const mean = nights[i]! * Math.exp(found.level + found.slope * at[i]!);
+    height += y * Math.log(mean / (k + mean)) - k * Math.log1p(mean / k) + logGamma(y + k);
+  }
+  return height - Math.log(determinant) / 2 + laplaceError(halves[0], k) + laplaceError(halves[1], k);
+}
+
+/** Moves level and slope to where they are likeliest at k, by Newton's method; the determinant of the curvature there. */
+function climb({ counts, nights, at, found }: Stretch, k: number): number {
   for (let step = 0; ; step++) {
-    let [gradient0, gradient1] = [0, -slope / SLOPE_SD ** 2];
+    let [gradient0, gradient1] = [0, -found.slope / SLOPE_SD ** 2];
     let [h00, h01, h11] = [0, 0, 1 / SLOPE_SD ** 2];
-    let height = -((slope / SLOPE_SD) ** 2) / 2;
     for (let i = 0; i < counts.length; i++) {
       const [y, t] = [counts[i]!, at[i]!];
-      const mean = nights[i]! * Math.exp(level + slope * t);
-      const share = k / (k + mean);
-      const residual = (y - mean) * share;
-      const curvature = (y + k) * mean * share * (1 / (k + mean));
+      const mean = nights[i]! * Math.exp(found.level + found.slope * t);
+      const share = 1 / (k + mean);
+      const residual = (y - mean) * k * share;
+      const curvature = (y + k) * mean * k * share * share;
       gradient0 += residual;
       gradient1 += residual * t;
       h00 += curvature;
       h01 += curvature * t;
       h11 += curvature * t * t;
-      height += y * Math.log(mean / (k + mean)) + k * Math.log(share) + (y === 0 ? 0 : logGamma(y + k) - logGamma(k));
     }
     const determinant = h00 * h11 - h01 * h01;
     const up = (h11 * gradient0 - h01 * gradient1) / determinant;
     const turn = (h00 * gradient1 - h01 * gradient0) / determinant;
-    if (step === MOST_STEPS || Math.abs(up) + Math.abs(turn) < WITHIN) {
-      found.level = level;
-      found.slope = slope;
-      return height - Math.log(determinant) / 2 + laplaceError(halves[0], k) + laplaceError(halves[1], k);
-    }
-    level += Math.max(-1, Math.min(1, up));
-    slope += Math.max(-0.1, Math.min(0.1, turn));
+    if (step === MOST_STEPS || Math.abs(up) + Math.abs(turn) < WITHIN) return determinant;
+    found.level += Math.max(-1, Math.min(1, up));
+    found.slope += Math.max(-0.1, Math.min(0.1, turn));
   }
 }
 
@@ -166,7 +172,7 @@ function laplaceError(moths: number, k: number): number {
 }
 
 const MOST_STEPS = 30;
-const WITHIN = 1e-3;
+const WITHIN = 2e-3;
 
 /** Steps of the trapezoidal rule over ln k, in standard deviations on either side of the mode. */
 const REACH = 3;
@@ -174,8 +180,8 @@ const NODES = 9;
 const Z_80 = 1.2815515655446004;
 
 function beliefFrom(height: (logK: number) => number, centre: number, logSd: number, priorOnly: boolean): DispersionBelief {
-  const far = 4 * logSd;
-  const mode = priorOnly ? centre : goldenSection(height, centre - far, centre + far, 0.01).at;
+  const far = 3 * logSd;
+  const mode = priorOnly ? centre : goldenSection(height, centre - far, centre + far, 0.05).at;
   const sd = priorOnly ? logSd : spreadAbout(height, mode, logSd);
   const logs = Array.from({ length: NODES }, (_, i) => mode + sd * REACH * ((2 * i) / (NODES - 1) - 1));
   const heights = logs.map(height);

@@ -164,6 +164,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       }.`;
     case 'rate': {
       const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)}, ${scatter(item.scatter)}`;
+      if (item.count === 0)
+        return `Nothing in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): up to ${figure(item.high)} per trap per night would still fit that, ${percent(item.level)} limit (${spread}).`;
       return `${plural(item.count, 'moth')} in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): ${figure(item.perNight)} per trap per night, ${percent(item.level)} interval ${figure(item.low)}–${figure(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -368,6 +370,8 @@ function caution(item: Caution, date: Dates): string {
       return `Trap designs catch differently (${item.designs.map((each) => design[each]).join(', ')}): each is read by its own rule.`;
     case 'few-nights':
       return `Only ${plural(item.trapNights, 'trap-night')}: weak evidence.`;
+    case 'nothing-caught':
+      return `Nothing caught is not nothing there: up to ${figure(item.upTo)} a night would still fit this catch (${percent(item.level)} limit), and the rule begins at ${figure(item.thresholdPerNight)}. More nights or another trap would tell.`;
     case 'stage-old':
       return `The crop’s stage was last seen ${item.ageDays} days ago.`;
     case 'overdue':

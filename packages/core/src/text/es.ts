@@ -177,6 +177,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
     case 'rate': {
       const spread =
         item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))}, ${scatter(item.scatter)}`;
+      if (item.count === 0)
+        return `Nada en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): hasta ${number(item.high)} por trampa y noche cabrían aún en ello, límite del ${share(item.level)} (${spread}).`;
       return `${plural(item.count, 'polilla')} en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): ${number(item.perNight)} por trampa y noche, intervalo del ${share(item.level)} ${number(item.low)}–${number(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -381,6 +383,8 @@ function caution(item: Caution): string {
       return `Los diseños de trampa capturan de forma distinta (${item.designs.map((each) => design[each]).join(', ')}): cada uno se lee con su propia regla.`;
     case 'few-nights':
       return `Solo ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')}: indicio débil.`;
+    case 'nothing-caught':
+      return `Nada capturado no es nada presente: hasta ${number(item.upTo)} por noche cabrían aún en esta captura (límite del ${share(item.level)}), y la regla empieza en ${number(item.thresholdPerNight)}. Más noches u otra trampa lo dirían.`;
     case 'stage-old':
       return `La etapa del cultivo se vio por última vez hace ${item.ageDays} días.`;
     case 'overdue':
