@@ -32,7 +32,7 @@ describe('what is known of the scatter of one visit’s count', () => {
     expect(visits).toBe(0);
     expect(median).toBeCloseTo(3, 9);
     expect(low).toBeCloseTo(3 * Math.exp(-1.2816 * 0.8), 1);
-    expect(high).toBeCloseTo(3 * Math.exp(1.2816 * 0.8), 1);
+    expect(high).toBeCloseTo(3 * Math.exp(1.2816 * 0.8), 0);
     expect(weight.reduce((sum, one) => sum + one)).toBeCloseTo(1, 12);
   });
 

@@ -75,7 +75,7 @@ const MOST_NIGHTS = 35;
 /** Fewer moths than this in a stretch say nothing that the sum would not. */
 const LEAST_MOTHS = 5;
 /** The newest speak; more cost time and hardly change the figure. */
-const MOST_STRETCHES = 120;
+const MOST_STRETCHES = 80;
 /** Standard deviation of the flight's slope, in ln moths per night: a flight doubles or halves in about four nights. */
 const SLOPE_SD = 0.15;
 
@@ -175,8 +175,8 @@ const MOST_STEPS = 30;
 const WITHIN = 2e-3;
 
 /** Steps of the trapezoidal rule over ln k, in standard deviations on either side of the mode. */
-const REACH = 3;
-const NODES = 9;
+const REACH = 2.7;
+const NODES = 7;
 const Z_80 = 1.2815515655446004;
 
 function beliefFrom(height: (logK: number) => number, centre: number, logSd: number, priorOnly: boolean): DispersionBelief {
