@@ -93,7 +93,7 @@ test('a field walked without signal, with a reload and a dead battery on the way
   expect(kept).toMatchObject({ unitsExamined: 7 + taps, unitsInfested: taps, totalCount: null });
   const after = (await fieldOf(request, field.fieldId)).insects.find(({ insect }) => insect.id === pair.insect)!;
   expect(after.advice.verb).toBe('decide');
-  expect(after.advice.because[0]).toMatchObject({ kind: 'sample', reached: true, examined: 7 + taps });
+  expect(after.advice.because[0]).toMatchObject({ kind: 'sample', verdict: 'above', examined: 7 + taps });
 });
 
 test('a scout who reads Spanish is led and answered in Spanish', async ({ page, request }) => {

@@ -84,7 +84,7 @@ test('on the pinned day all five verbs are said, most cells need nothing, and fe
 test('decisions come from counts against a rule and from samples, and blindness from more than one cause', () => {
   const leads = (verb: Verb) => new Set(advice.filter((a) => a.verb === verb).map((a) => a.because[0]!.kind));
   expect(leads('decide')).toEqual(new Set(['rate', 'sample']));
-  expect(leads('scout')).toEqual(new Set(['rate', 'event', 'larvae']));
+  expect(leads('scout')).toEqual(new Set(['scouting-asked', 'event', 'larvae']));
   const missing = advice.filter((a) => a.verb === 'blind').flatMap((a) => a.because);
   expect(missing.some((item) => item.kind === 'trap-unusable' && item.why === 'unfit')).toBe(true);
   expect(missing.some((item) => item.kind === 'trap-unusable' && item.why === 'overdue')).toBe(true);
@@ -147,8 +147,8 @@ test('one treatment still covers and one has lapsed', () => {
 });
 
 test('samples lie on both sides of their rule, and were walked on days when somebody was on the farm', () => {
-  const reached = advice.flatMap((a) => a.because).flatMap((item) => (item.kind === 'sample' ? [item.reached] : []));
-  expect(reached).toEqual(expect.arrayContaining([true, false]));
+  const verdicts = advice.flatMap((a) => a.because).flatMap((item) => (item.kind === 'sample' ? [item.verdict] : []));
+  expect(verdicts).toEqual(expect.arrayContaining(['above', 'below']));
   const farmOf = new Map(demo.fields.map((field) => [field.fieldId, field.farm]));
   const trapFarm = new Map(demo.traps.map((trap) => [trap.trapId, farmOf.get(trap.informs[0]!)!]));
   const visited = new Set(demo.checks.map((check) => `${trapFarm.get(check.trapId)} ${check.checkedOn}`));

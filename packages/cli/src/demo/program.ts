@@ -159,7 +159,12 @@ export function simulateDemo(): Demo {
   };
   return {
     program: {
-      settings: { name: "Ombrel Vale Growers' Co-operative", invented: true, pinnedOn: PINNED_ON },
+      settings: {
+        name: "Ombrel Vale Growers' Co-operative",
+        invented: true,
+        pinnedOn: PINNED_ON,
+        region: 'Northeastern United States',
+      },
       fields: FIELDS.map(fieldRecord),
       stages,
       traps: seasons.map((s) => s.trap),

@@ -10,11 +10,11 @@ export function blindSpots(findings: Findings): Evidence[] {
   if (!all.some((rule) => isOpen(field, rule, stage))) return [];
   const catchMatters = rules.catch.some((rule) => isOpen(field, rule, stage));
   if (!catchMatters) {
-    if (sample?.reached === false) return [];
+    if (sample?.verdict === 'below') return [];
     if (heat.missing && !heat.seen) return [heat.missing];
     if (heat.because.some((item) => item.kind === 'event')) return [];
   }
-  if (caught.traps.length === 0) return sample?.reached === false ? [] : [missing('trap', null)];
+  if (caught.traps.length === 0) return sample?.verdict === 'below' ? [] : [missing('trap', null)];
   if (caught.designs.length === 0) return [...caught.unusable];
   return catchMatters ? catchBlindSpots(findings) : [];
 }

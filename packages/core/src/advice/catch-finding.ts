@@ -10,7 +10,7 @@ import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
 import { lookAlikes, lureUnknown, rateEvidence } from './catch-evidence.ts';
 import { pooled } from './pooled.ts';
 import { type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
-import { type CatchRule, lowestPerNight, ruleForDesign } from './rules.ts';
+import { type CatchRule, lowestPerNight, reaches, ruleForDesign, SLACK } from './rules.ts';
 import { type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
 import type { Evidence } from './types.ts';
 import { visitScatter } from './visit-dispersion.ts';
@@ -26,6 +26,8 @@ export interface DesignFinding {
   readonly reached: boolean;
   readonly near: boolean;
   readonly accumulating: boolean;
+  /** Clearly rising, and far enough up that the rule may soon be reached. */
+  readonly rising: boolean;
   readonly probabilityAbove: number | null;
   readonly intervalDays: number | null;
   /** Every lure behind the rate is past its stated life, so that the true catch is higher. */
@@ -43,9 +45,6 @@ export interface CatchFinding {
   readonly unusable: readonly Evidence[];
 }
 
-/** Rates are compared with a rule's figure after this relative slack: 1.4 a week is 0.2 a night, whatever binary fractions say. */
-const SLACK = 1e-9;
-
 export function catchFinding(prepared: Prepared, field: FieldRecord, insect: string, rules: readonly CatchRule[]): CatchFinding {
   const traps = trapsThisSeason(prepared, field, insect);
   const stage = stageOf(prepared, field);
@@ -60,7 +59,8 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
     if (!pool.newest) continue;
     const longer = () => pooled(prepared, own, ASSUMPTIONS.accumulationNights.value).newest;
     const finding = assess(prepared, field, { rule, windowNights }, stage, { ...pool, newest: pool.newest }, longer);
-    designs.push({ ...finding, because: [...finding.because, ...pool.context] });
+    const rising = risesTowards(finding, pool.context);
+    designs.push({ ...finding, rising, because: [...finding.because, ...pool.context] });
   }
   return { traps, designs, unusable };
 }
@@ -72,7 +72,7 @@ function assess(
   stage: StageKnown | null,
   { newest, dispersion }: { readonly newest: PooledCatch; readonly dispersion: DispersionEstimate },
   longer: () => PooledCatch | null,
-): DesignFinding {
+): Omit<DesignFinding, 'rising'> {
   const { rate, intervals, readsLow, spent } = freshest(newest, dispersion, rule);
   const because: Evidence[] = [
     rateEvidence(newest.design, rate, intervals, visitScatter(dispersion)),
@@ -98,7 +98,7 @@ function assess(
   because.push(...nearby.because);
   const thresholdPerNight = nearby.thresholdPerNight;
   const above = probabilityAbove(rate, thresholdPerNight, { k: dispersion });
-  const reached = rate.perNight >= thresholdPerNight * (1 - SLACK);
+  const reached = reaches(rate.perNight, thresholdPerNight);
   let intervalDays: number | null = null;
   if (rule.kind === 'catch-table') {
     const tier = tierOf(rule.tiers, rate.perNight);
@@ -152,6 +152,15 @@ function assess(
   };
 }
 
+function risesTowards(
+  { rate, thresholdPerNight, reached }: Omit<DesignFinding, 'rising'>,
+  context: readonly Evidence[],
+): boolean {
+  if (thresholdPerNight === null || reached) return false;
+  const rising = context.some((item) => item.kind === 'trend' && item.direction === 'rising');
+  return rising && rate.perNight >= thresholdPerNight * ASSUMPTIONS.risingShare.value;
+}
+
 /**
  * The rate from traps whose lures are within their life, where there are any. A spent lure only lowers the count, so if
  * the rate with those traps included reaches the rule anyway, it does so all the more truly.
@@ -170,7 +179,7 @@ function freshest(newest: PooledCatch, k: DispersionEstimate, rule: CatchRule | 
   const fresh = newest.intervals.filter((interval) => !spentTraps.has(interval.trapId));
   const whole = { rate: newest.rate, intervals: newest.intervals, readsLow: spent.length > 0, spent };
   if (spent.length === 0 || fresh.length === 0) return whole;
-  if (rule !== null && newest.rate.perNight >= lowestPerNight(rule) * (1 - SLACK)) return whole;
+  if (rule !== null && reaches(newest.rate.perNight, lowestPerNight(rule))) return whole;
   const rate = estimateRate(sumIntervals(fresh), { k, level: newest.rate.level });
   return { rate, intervals: fresh, readsLow: false, spent };
 }
@@ -179,7 +188,7 @@ export function tierOf(
   tiers: readonly CatchTier[],
   perNight: number,
 ): { readonly at: CatchTier | null; readonly next: CatchTier | null } {
-  const inTier = (tier: CatchTier) => (tier.exclusive ? perNight > tier.from * (1 + SLACK) : perNight >= tier.from * (1 - SLACK));
+  const inTier = (tier: CatchTier) => (tier.exclusive ? perNight > tier.from * (1 + SLACK) : reaches(perNight, tier.from));
   const index = tiers.findLastIndex(inTier);
   return { at: tiers[index] ?? null, next: tiers[index + 1] ?? null };
 }

@@ -18,7 +18,7 @@ export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: re
   const event = because.find((item) => item.kind === 'event');
   if (because[0]?.kind === 'event') return event?.expected?.method === 'recent-days' ? 'low' : 'moderate';
   if (because[0]?.kind === 'larvae') return because[0].worthGoing?.method === 'recent-days' ? 'low' : 'moderate';
-  if (because[0]?.kind === 'sample') return because[0].examined >= ASSUMPTIONS.sampleUnitsFair.value ? 'high' : 'moderate';
+  if (because[0]?.kind === 'sample') return sampleConfidence(because[0]);
   if (!lead || lead.probabilityAbove === null) return 'low';
   const thin = lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value || lead.doubtful || lead.readsLow;
   if (thin || nothingMeansLittle(lead)) return 'low';
@@ -33,4 +33,11 @@ function coverConfidence(because: readonly Evidence[]): Confidence {
   const treatment = because.find((item) => item.kind === 'treatment');
   if (treatment?.endsBy === 'assumed') return 'low';
   return treatment?.protectsUntil === null ? 'moderate' : 'high';
+}
+
+/** High when its limits exclude the rule's figure; a full sample close to the figure settles it with less. */
+function sampleConfidence({ examined, settledBy, low, high, ruleShare }: Evidence & { kind: 'sample' }): Confidence {
+  const clear = low !== null && high !== null && ruleShare !== null && (low > ruleShare || high < ruleShare);
+  if (!clear && settledBy === 'full-sample') return 'low';
+  return examined >= ASSUMPTIONS.sampleUnitsFair.value ? 'high' : 'moderate';
 }

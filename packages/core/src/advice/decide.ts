@@ -19,7 +19,7 @@ import { type Findings, isOpen } from './findings.ts';
 import { larvaeFinding } from './larvae-finding.ts';
 import { heatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
-import { cellRules, otherRules } from './rules.ts';
+import { cellRules, isChosen, otherRules } from './rules.ts';
 import { sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
 import { outOfSeason, type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
 import { labelCautions, type TreatmentFinding, treatmentFinding } from './treatment.ts';
@@ -79,7 +79,7 @@ function firstOf(findings: Findings): Draft {
 /** All the rules for the pair wait for another stage of the crop, or are past it. */
 function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null {
   const all = [...rules.catch, ...rules.infestation, ...rules.heat];
-  if (all.length === 0 || stage === null || sample?.reached) return null;
+  if (all.length === 0 || stage === null || sample?.verdict === 'above') return null;
   const fits = all.map((rule) => stageFit(field, rule.stages, stage).kind);
   if (!fits.every((kind) => kind === 'not-yet' || kind === 'over')) return null;
   const because: Evidence[] = [{ kind: 'out-of-season', why: 'stage', date: null, days: null }, stageEvidence(field, all, stage)];
@@ -88,13 +88,13 @@ function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null
 
 function covered({ treatment, sample, caught }: Findings): Draft | null {
   if (!treatment?.covering) return null;
-  if (sample?.reached && sample.sampledOn > treatment.appliedOn) return null;
+  if (sample?.verdict === 'above' && sample.sampledOn > treatment.appliedOn) return null;
   const lead = asking(caught) ?? leading(caught);
   return { verb: 'covered', by: treatment.coversUntil, because: treatmentEvidence(treatment), lead, rule: lead?.rule ?? null };
 }
 
 function decideBySample({ prepared, sample, treatment, caught }: Findings): Draft | null {
-  if (!sample?.reached || (treatment && treatment.appliedOn >= sample.sampledOn)) return null;
+  if (sample?.verdict !== 'above' || (treatment && treatment.appliedOn >= sample.sampledOn)) return null;
   const { by, cautions } = decisionDue(prepared, sample.sampledOn);
   return { verb: 'decide', by, because: [sample.because], cautions, lead: leading(caught), rule: sample.rule };
 }
@@ -126,40 +126,60 @@ function harvestStop({ field, caught }: Findings): Draft | null {
 
 function scout(findings: Findings): Draft | null {
   const { prepared, field, caught, heat, rules, sample } = findings;
-  // A sample that found less than its figure answers the question until it is no longer fresh.
-  if (sample?.reached === false) return null;
-  const asks = caught.designs
-    .filter((finding) => (finding.near || finding.accumulating) && maySpeak(finding))
-    .sort(bySeverity)[0];
-  const byHeat = heat.due[0];
-  const lead = asks ?? leading(caught);
   const sampling = samplingRule(prepared, field, rules.infestation);
   // Nobody is sent for larvae alone without a figure to hold a sample against, nor where the crop's stage must be seen first.
-  const alone = sampling !== null && holds(stageFit(field, sampling.stages, findings.stage));
-  if (!asks && !byHeat && !alone) return null;
+  const plantsDecide = sampling !== null && holds(stageFit(field, sampling.stages, findings.stage));
+  const asks = caught.designs
+    .filter((finding) => asksForScouting(finding) && maySendScouting(finding, plantsDecide))
+    .sort(bySeverity)[0];
+  const how = sampling ? [samplingEvidence(sampling)] : [];
+  if (sample?.verdict === 'below') return asks ? betterLook(findings, asks, how) : null;
+
+  const byHeat = heat.due[0];
+  const lead = asks ?? leading(caught);
+  const half = sample !== null && !sample.clean && sample.verdict === 'not-yet' ? sample : null;
+  if (!asks && !byHeat && !plantsDecide && !half) return null;
   const larvae = larvaeFinding(prepared, field, caught.traps, findings.treatment);
   const left = larvae ? [larvae.because] : [];
-  const how = sampling ? [samplingEvidence(sampling)] : [];
+  const within = addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value);
+  if (half) {
+    const by = soonest(within, byHeat?.by, larvae?.by);
+    const because = [scoutingAsked('sample-small'), half.because, ...how, ...(asks ? asks.because : []), ...left];
+    return { verb: 'scout', by, because, lead, rule: half.rule };
+  }
   if (asks) {
-    const within = addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value);
     const by = soonest(within, byHeat?.by, larvae?.by);
     const cautions: Caution[] = asks.accumulating ? [{ kind: 'threshold-is-estimate' }] : [];
-    return {
-      verb: 'scout',
-      by,
-      because: [...asks.because, ...left, ...(byHeat ? [byHeat.event] : []), ...how],
-      cautions,
-      lead: asks,
-      rule: asks.rule,
-    };
+    const because = [whyAsked(asks), ...asks.because, ...left, ...(byHeat ? [byHeat.event] : []), ...how];
+    return { verb: 'scout', by, because, cautions, lead: asks, rule: asks.rule };
   }
   if (byHeat) {
     const by = soonest(byHeat.by, larvae?.by);
     return { verb: 'scout', by, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
   }
-  if (!larvae || larvae.by === null || !alone) return null;
+  if (!larvae || larvae.by === null || !plantsDecide) return null;
   return { verb: 'scout', by: larvae.by, because: [larvae.because, ...how], lead, rule: sampling };
 }
+
+/** A sample below its figure answers until it is no longer fresh; a high catch and nothing found asks for one better look. */
+function betterLook({ prepared, sample }: Findings, asks: DesignFinding, how: readonly Evidence[]): Draft | null {
+  if (!sample?.clean || sample.cleanSamples > 1 || !asks.reached) return null;
+  const by = Math.max(prepared.on, addDays(sample.sampledOn, ASSUMPTIONS.betterLookDays.value)) as Day;
+  const because = [scoutingAsked('sample-clean'), ...asks.because, sample.because, ...how];
+  return { verb: 'scout', by, because, lead: asks, rule: asks.rule };
+}
+
+type AskedWhy = (Evidence & { kind: 'scouting-asked' })['why'];
+
+const scoutingAsked = (why: AskedWhy, madeFor: readonly string[] = []): Evidence => ({ kind: 'scouting-asked', why, madeFor });
+
+function whyAsked({ reached, near, rising, rule, stage }: DesignFinding): Evidence {
+  const why = reached ? 'catch-above' : near ? 'catch-near' : rising ? 'catch-rising' : 'catch-adds-up';
+  return scoutingAsked(why, holds(stage) || stage.kind === 'unknown' ? [] : (rule?.stages ?? []));
+}
+
+const asksForScouting = ({ reached, near, accumulating, rising, rule }: DesignFinding): boolean =>
+  near || accumulating || rising || (reached && rule?.may === 'send-scouting');
 
 const soonest = (first: Day, ...others: readonly (Day | null | undefined)[]): Day =>
   others.reduce<Day>((best, day) => (day != null && day < best ? day : best), first);
@@ -201,7 +221,11 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
   context.push(...heat.because);
   if (sample) context.push(sample.because);
   if (treatment) context.push(...treatmentEvidence(treatment));
-  context.push(...otherRules(rules, lead));
+  const others = otherRules(rules, lead);
+  const { settings } = findings.prepared.program;
+  if (lead?.rule && others.length > 0 && lead.rule.standing !== 'own' && !isChosen(settings, lead.rule))
+    context.push({ kind: 'choice-open', ruleId: lead.rule.id, region: lead.rule.region });
+  context.push(...others);
   return context;
 }
 
@@ -210,7 +234,7 @@ function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: D
   const rule = draft.rule ?? null;
   // A finding is one object wherever it is used, so the set keeps each once.
   const because = [...new Set([...draft.because, ...context])];
-  const cautions = [...(draft.cautions ?? []), ...standing(draft, lead, because), ...labelCautions(prepared, field)];
+  const cautions = [...(draft.cautions ?? []), ...standing(prepared, draft, lead, because), ...labelCautions(prepared, field)];
   return {
     field: field.fieldId,
     insect,
@@ -229,7 +253,7 @@ function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: D
 }
 
 /** Cautions that follow from the verb and from what it rests on. */
-function standing(draft: Draft, lead: DesignFinding | null, because: readonly Evidence[]): Caution[] {
+function standing(prepared: Prepared, draft: Draft, lead: DesignFinding | null, because: readonly Evidence[]): Caution[] {
   const cautions: Caution[] = [];
   const rule = draft.rule ?? null;
   if (draft.verb === 'decide') cautions.push({ kind: 'label-and-adviser' }, { kind: 'bees' });
@@ -246,7 +270,8 @@ function standing(draft: Draft, lead: DesignFinding | null, because: readonly Ev
   }
   const designs = because.flatMap((item) => (item.kind === 'other-design' ? [item.design] : []));
   if (lead && designs.length > 0) cautions.push({ kind: 'designs-not-pooled', designs: [lead.design, ...designs] });
-  if (rule && rule.standing !== 'own' && rule.region !== '') cautions.push({ kind: 'rule-from-elsewhere', region: rule.region });
+  if (rule && rule.standing !== 'own' && rule.region !== '' && !isChosen(prepared.program.settings, rule))
+    cautions.push({ kind: 'rule-from-elsewhere', region: rule.region });
   const stage = because.find((item) => item.kind === 'stage');
   if (stage && stage.ageDays > ASSUMPTIONS.stageOldDays.value) cautions.push({ kind: 'stage-old', ageDays: stage.ageDays });
   return cautions;
@@ -263,24 +288,31 @@ const speaks = (finding: DesignFinding): boolean => finding.rule !== null && hol
 
 const holds = ({ kind }: StageFit): boolean => kind === 'any' || kind === 'susceptible';
 
-/** Looking never harms: scouting is called for even where nobody knows whether the crop is at the rule's stage. */
-const maySpeak = (finding: DesignFinding) => speaks(finding) || (finding.rule !== null && finding.stage.kind === 'unknown');
+/**
+ * Looking never harms: scouting is called for even where nobody knows whether the crop is at the rule's stage. A rule
+ * that only sends people to look does so at any stage at which the plants have a figure of their own to be held against.
+ */
+const maySendScouting = (finding: DesignFinding, plantsDecide: boolean): boolean =>
+  finding.rule !== null &&
+  (holds(finding.stage) || finding.stage.kind === 'unknown' || (plantsDecide && finding.rule.may === 'send-scouting'));
 
 /** Share of the threshold reached: the design nearest to (or furthest above) its own rule leads. */
 const severity = (finding: DesignFinding) =>
   finding.thresholdPerNight === null ? -1 : finding.rate.perNight / Math.max(finding.thresholdPerNight, Number.MIN_VALUE);
 const bySeverity = (a: DesignFinding, b: DesignFinding) => severity(b) - severity(a);
 
-/** The finding whose rule asks for a decision at the present catch; null while none does. */
+/** The finding whose rule asks for a decision at the present catch; null while none that may decide does. */
 const asking = (caught: CatchFinding): DesignFinding | null =>
-  caught.designs.filter((finding) => finding.reached && speaks(finding) && !finding.harvestStop).sort(bySeverity)[0] ?? null;
+  caught.designs
+    .filter((finding) => finding.reached && finding.rule?.may === 'decide' && speaks(finding) && !finding.harvestStop)
+    .sort(bySeverity)[0] ?? null;
 
 const treatmentEvidence = ({ because, missing }: TreatmentFinding): Evidence[] => (missing ? [because, missing] : [because]);
 
 const leading = (caught: CatchFinding): DesignFinding | null => [...caught.designs].sort(bySeverity)[0] ?? null;
 
 function ruleReference(rule: ActionRule): RuleReference {
-  return { id: rule.id, kind: rule.kind, region: rule.region, standing: rule.standing };
+  return { id: rule.id, kind: rule.kind, region: rule.region, may: rule.may, standing: rule.standing };
 }
 
 function stageEvidence(field: FieldRecord, rules: readonly ActionRule[], stage: StageKnown): Evidence {

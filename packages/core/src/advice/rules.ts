@@ -1,16 +1,19 @@
-/** Which rules speak for a field and an insect: the program's own first, then the catalogue's. */
+/**
+ * Which rules speak for a field and an insect: the program's own first, then the catalogue's as the program chose among
+ * them. Nothing is preferred in code: while rivals stand and nothing is chosen, the strictest speaks and the choice is asked for.
+ */
 
 import { type Day, formatDay } from '../base/day.ts';
-import { rulesFor } from '../catalogue/index.ts';
+import { regionDistance, rulesFor } from '../catalogue/index.ts';
 import type { ActionRule, CatchTableRule, CatchThresholdRule, HeatScoutRule, InfestationRule } from '../catalogue/types.ts';
-import type { FieldRecord, RuleRecord, TrapDesign } from '../records/schema.ts';
+import type { FieldRecord, ProgramSettings, RuleRecord, TrapDesign } from '../records/schema.ts';
 import { once, type Prepared } from './prepare.ts';
-import type { Evidence } from './types.ts';
+import type { Evidence, Verb } from './types.ts';
 
 export type CatchRule = CatchThresholdRule | CatchTableRule;
 
 export interface CellRules {
-  /** In order of preference. */
+  /** The first that fits a trap's design speaks for it. */
   readonly catch: readonly CatchRule[];
   readonly infestation: readonly InfestationRule[];
   readonly heat: readonly HeatScoutRule[];
@@ -22,11 +25,11 @@ export function cellRules(prepared: Prepared, field: FieldRecord, insect: string
 }
 
 const rulesOn = (prepared: Prepared, field: FieldRecord, insect: string): CellRules =>
-  rulesAmong(prepared.program.rules, { crop: field.crop, growthHabit: field.growthHabit, insect, on: prepared.on });
+  rulesAmong(prepared.program, { crop: field.crop, growthHabit: field.growthHabit, insect, on: prepared.on });
 
 /** Of the program's own rules (crops as the catalogue writes them) and the catalogue's, those that hold on a day. */
 export function rulesAmong(
-  rules: readonly RuleRecord[],
+  { rules, settings }: { readonly rules: readonly RuleRecord[]; readonly settings: ProgramSettings },
   { crop, growthHabit, insect, on }: Pick<FieldRecord, 'crop' | 'growthHabit'> & { readonly insect: string; readonly on: Day },
 ): CellRules {
   const today = formatDay(on);
@@ -40,13 +43,25 @@ export function rulesAmong(
     )
     .map(ownRule);
   const published = rulesFor({ crop, insect, growthHabit });
-  const ordered = [...published].sort((a, b) => Number(b.preferred) - Number(a.preferred));
+  const ordered = [...published].sort(
+    (a, b) => choiceRank(settings, a) - choiceRank(settings, b) || strictness(a) - strictness(b),
+  );
   return {
     catch: [...own, ...ordered.filter(isCatchRule)],
     infestation: ordered.filter((rule) => rule.kind === 'infestation'),
     heat: ordered.filter((rule) => rule.kind === 'heat-scout'),
   };
 }
+
+/** A rule the program chose by name, then those of its region, of a wider one, of none, and of others. */
+function choiceRank({ region = null, chosenRules }: ProgramSettings, rule: ActionRule): number {
+  return chosenRules?.includes(rule.id) ? -1 : regionDistance(rule.region, region);
+}
+
+/** True when the program said that this rule is to hold: by name, or by the region it is in. */
+export const isChosen = (settings: ProgramSettings, rule: ActionRule): boolean => choiceRank(settings, rule) < 2;
+
+const strictness = (rule: ActionRule): number => (isCatchRule(rule) ? lowestPerNight(rule) : 0);
 
 /** The rule for traps of one design: one made for the design, else one that names none; the program's own before others. */
 export function ruleForDesign(rules: readonly CatchRule[], design: TrapDesign): CatchRule | null {
@@ -69,7 +84,7 @@ function ownRule(rule: RuleRecord): CatchThresholdRule {
     growthHabits: null,
     stages: rule.stages.length > 0 ? rule.stages : null,
     region: '',
-    preferred: true,
+    may: rule.may ?? 'decide',
     design: rule.design,
     threshold: rule.threshold,
     per: rule.per,
@@ -82,11 +97,14 @@ function ownRule(rule: RuleRecord): CatchThresholdRule {
 
 const isCatchRule = (rule: ActionRule): rule is CatchRule => rule.kind === 'catch-threshold' || rule.kind === 'catch-table';
 
-/** Rules of other regions (or the catalogue's behind the program's own) that would also fit: named, not applied. */
+/**
+ * Rules of other regions (or the catalogue's behind the program's own) that would also fit: named with what each would
+ * say of the same catch, not applied.
+ */
 export function otherRules(
   rules: CellRules,
-  lead: { readonly rule: CatchRule | null; readonly design: TrapDesign } | null,
-): Evidence[] {
+  lead: { readonly rule: CatchRule | null; readonly design: TrapDesign; readonly rate: { readonly perNight: number } } | null,
+): (Evidence & { kind: 'other-rule' })[] {
   if (!lead?.rule) return [];
   return rules.catch
     .filter((rule) => rule !== lead.rule && (rule.design === null || rule.design === lead.design))
@@ -96,6 +114,17 @@ export function otherRules(
       region: rule.region,
       threshold: rule.kind === 'catch-table' ? rule.tiers[0]!.from : rule.threshold,
       per: rule.kind === 'catch-table' ? 'night' : rule.per,
+      stages: rule.stages ?? [],
+      verb: verbAt(rule, lead.rate.perNight),
       source: rule.source,
     }));
 }
+
+/** What a rule alone would say of a nightly catch at one of its stages. */
+const verbAt = (rule: CatchRule, perNight: number): Verb =>
+  reaches(perNight, lowestPerNight(rule)) ? (rule.may === 'decide' ? 'decide' : 'scout') : 'watch';
+
+/** Rates are compared with a rule's figure after a relative slack: 1.4 a week is 0.2 a night, whatever binary fractions say. */
+export const SLACK = 1e-9;
+
+export const reaches = (perNight: number, figure: number): boolean => perNight >= figure * (1 - SLACK);

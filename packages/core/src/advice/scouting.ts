@@ -4,6 +4,7 @@ import { type Day, day, daysBetween } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, SampleRecord } from '../records/schema.ts';
+import { type SampleVerdict, sampleVerdict } from '../scouting/sample-verdict.ts';
 import { cellKey, type Prepared } from './prepare.ts';
 import { stageFit, stageOf } from './season.ts';
 import type { Evidence } from './types.ts';
@@ -12,8 +13,12 @@ export interface SampleFinding {
   readonly sampledOn: Day;
   readonly rule: InfestationRule | null;
   /** Null when no rule fits what was looked at, or nobody wrote how many were infested. */
-  readonly reached: boolean | null;
-  readonly because: Evidence;
+  readonly verdict: SampleVerdict['verdict'] | null;
+  /** Nothing at all was found. */
+  readonly clean: boolean;
+  /** Fresh samples of the field in which nothing was found, this one among them. */
+  readonly cleanSamples: number;
+  readonly because: Evidence & { readonly kind: 'sample' };
 }
 
 /** The newest sample still fresh enough to speak for the field; null when there is none. */
@@ -25,7 +30,9 @@ export function sampleFinding(
 ): SampleFinding | null {
   const fresh = freshSamples(prepared, field.fieldId, insect);
   const findings = fresh.map((sample) => judge(prepared, field, sample, rules));
-  return findings.find((finding) => finding.reached === true) ?? findings[0] ?? null;
+  const speaking =
+    findings.find(({ verdict }) => verdict === 'above') ?? findings.find(({ verdict }) => verdict === 'below') ?? findings[0];
+  return speaking ? { ...speaking, cleanSamples: findings.filter(({ clean }) => clean).length } : null;
 }
 
 /** The rule that says what to look at now, at the crop's present stage. */
@@ -55,38 +62,54 @@ function freshSamples(prepared: Prepared, fieldId: string, insect: string): Samp
   return all.filter((sample) => daysBetween(day(sample.sampledOn), prepared.on) <= ASSUMPTIONS.sampleFreshDays.value).reverse();
 }
 
-function judge(prepared: Prepared, field: FieldRecord, sample: SampleRecord, rules: readonly InfestationRule[]): SampleFinding {
+const URGENCY = { below: 0, 'not-yet': 1, above: 2 } as const;
+
+function judge(
+  prepared: Prepared,
+  field: FieldRecord,
+  sample: SampleRecord,
+  rules: readonly InfestationRule[],
+): Omit<SampleFinding, 'cleanSamples'> {
   const stage = stageOf(prepared, field);
   const rule =
     rules.find((r) => speaksOf(r, sample) && ['susceptible', 'any'].includes(stageFit(field, r.stages, stage).kind)) ?? null;
   const infested = infestedUnits(sample, rule);
   const share = infested === null ? null : infested / sample.unitsExamined;
-  const alone = rule === null || share === null ? null : share >= rule.share;
-  const together = rule === null || share === null || alone ? null : combined(prepared, sample, share, rule);
+  const alone = rule === null || infested === null ? null : sampleVerdict(rule, sample.unitsExamined, infested);
+  const together =
+    rule === null || infested === null || alone?.verdict === 'above' ? null : combined(prepared, sample, infested, rule);
+  const judged = together && alone && URGENCY[together.verdict] > URGENCY[alone.verdict] ? together : alone;
   const evidence = {
     kind: 'sample' as const,
     sampledOn: sample.sampledOn,
     what: sample.kind,
     examined: sample.unitsExamined,
     infested,
-    share: together?.share ?? share,
+    share: judged === together && together ? together.share : share,
     ruleId: rule?.id ?? null,
-    ruleShare: together && rule?.combinedWith ? rule.combinedWith.share : (rule?.share ?? null),
-    reached: together ? together.reached : alone,
-    withInsect: together ? rule!.combinedWith!.insect : null,
+    sign: rule?.sign ?? null,
+    ruleShare: judged === together && together ? rule!.combinedWith!.share : (rule?.share ?? null),
+    verdict: judged?.verdict ?? null,
+    settledBy: judged?.by ?? null,
+    low: judged?.low ?? null,
+    high: judged?.high ?? null,
+    more: judged?.more ?? null,
+    withInsect: judged === together && together ? rule!.combinedWith!.insect : null,
   };
-  return { sampledOn: day(sample.sampledOn), rule, reached: evidence.reached, because: evidence };
+  return { sampledOn: day(sample.sampledOn), rule, verdict: evidence.verdict, clean: infested === 0, because: evidence };
 }
 
 /** Two insects in the same plants can together reach a figure that neither reaches alone. */
-function combined(prepared: Prepared, sample: SampleRecord, share: number, rule: InfestationRule) {
+function combined(prepared: Prepared, sample: SampleRecord, infested: number, rule: InfestationRule) {
   if (!rule.combinedWith) return null;
   const partner = freshSamples(prepared, sample.fieldId, rule.combinedWith.insect).find(
     (other) => other.sampledOn === sample.sampledOn && other.kind === sample.kind && other.unitsInfested !== null,
   );
   if (!partner) return null;
-  const both = share + partner.unitsInfested! / partner.unitsExamined;
-  return { share: both, reached: both >= rule.combinedWith.share };
+  // As if all were looked for on the plants of the one sample.
+  const share = infested / sample.unitsExamined + partner.unitsInfested! / partner.unitsExamined;
+  const found = Math.min(sample.unitsExamined, share * sample.unitsExamined);
+  return { share, ...sampleVerdict(rule, sample.unitsExamined, found, rule.combinedWith.share) };
 }
 
 const word = (text: string) =>

@@ -8,6 +8,7 @@ import { conditionSchema, isoDay, trapDesignSchema } from '../records/schema.ts'
 
 const whole = z.int();
 const share = z.number().min(0).max(1);
+const perUnit = z.number().min(0).describe('Share of units infested, or egg masses per unit.');
 const heatUnit = z.enum(['C', 'F']).describe('Unit of the degree-days.');
 const per = z.enum(['night', 'week']);
 
@@ -182,10 +183,24 @@ export const evidenceSchema = z
       what: z.string(),
       examined: whole,
       infested: whole.nullable().describe('Null when nobody wrote how many.'),
-      share: share.nullable(),
+      share: perUnit.nullable(),
       ruleId: z.string().nullable(),
-      ruleShare: share.nullable(),
-      reached: z.boolean().nullable(),
+      sign: z
+        .enum(['infested', 'eggs', 'damaged', 'egg-masses'])
+        .nullable()
+        .describe('What was looked for under the rule; null without one.'),
+      ruleShare: perUnit.nullable(),
+      verdict: z
+        .enum(['above', 'below', 'not-yet'])
+        .nullable()
+        .describe('Null when no rule fits what was looked at, or nobody wrote how many were infested.'),
+      settledBy: z
+        .enum(['plan', 'limits', 'full-sample'])
+        .nullable()
+        .describe('A line of the sequential plan, the limits, or a sample as large as the rule asks for.'),
+      low: perUnit.nullable().describe('Limits of the share, as sure as the scouting plan.'),
+      high: perUnit.nullable(),
+      more: whole.nullable().describe('Units still to look at before it can speak; null once it does.'),
       withInsect: z.string().nullable(),
     }),
     z.object({
@@ -238,8 +253,22 @@ export const evidenceSchema = z
       region: z.string(),
       threshold: z.number().nullable(),
       per: per.nullable(),
+      stages: z.array(z.string()).describe('Stages at which it holds; empty: any.'),
+      verb: verbSchema.describe('What it would say of the present catch at one of them.'),
       source: z.string(),
     }),
+    z
+      .object({ kind: z.literal('choice-open'), ruleId: z.string(), region: z.string() })
+      .describe('Rivals stand and the program has not chosen among them: the strictest speaks.'),
+    z
+      .object({
+        kind: z.literal('scouting-asked'),
+        why: z.enum(['catch-above', 'catch-near', 'catch-rising', 'catch-adds-up', 'sample-small', 'sample-clean']),
+        madeFor: z
+          .array(z.string())
+          .describe('The stages that the rule for the catch was made for, where the crop is at another; else empty.'),
+      })
+      .describe('Why somebody is to look at the plants, where traps or an earlier sample ask for it.'),
     z.object({
       kind: z.literal('other-design'),
       design: trapDesignSchema,
@@ -351,6 +380,7 @@ export const ruleReferenceSchema = z
     id: z.string(),
     kind: z.enum(['catch-threshold', 'catch-table', 'infestation', 'heat-scout']),
     region: z.string(),
+    may: z.enum(['decide', 'send-scouting']).describe('What the rule may do once its figure is reached.'),
     standing: standingSchema,
   })
   .meta({ id: 'RuleReference' });

@@ -79,14 +79,14 @@ describe('a walk that has ended', () => {
     const { judgement, advice } = walked(3);
     expect(judgement).toBe('above');
     expect(advice.verb).toBe('decide');
-    expect(advice.because[0]).toMatchObject({ kind: 'sample', reached: true });
+    expect(advice.because[0]).toMatchObject({ kind: 'sample', verdict: 'above' });
   });
 
   it('below answers the question, and is shown as the last sample', () => {
     const { judgement, advice, after, sample } = walked(40);
     expect(judgement).toBe('below');
     expect(advice.verb).not.toBe('decide');
-    expect(advice.because).toContainEqual(expect.objectContaining({ kind: 'sample', reached: false }));
+    expect(advice.because).toContainEqual(expect.objectContaining({ kind: 'sample', verdict: 'below' }));
     const last = after.fields.find(({ fieldId }) => fieldId === 'F1')!.pairs[0]!.lastSample;
     expect(last).toMatchObject({ examined: sample.unitsExamined, infested: sample.unitsInfested });
     expect(naturalKey.samples(sample)).toBe('F1|ostrinia-nubilalis|2025-07-15|plants');

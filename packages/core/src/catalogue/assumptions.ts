@@ -220,6 +220,24 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  risingShare: {
+    value: 0.5,
+    unit: { en: 'share of the threshold', es: 'parte del umbral' },
+    why: {
+      en: 'A catch that has clearly been rising sends people to look from this share of the rule’s figure on: eggs are laid before the figure is reached.',
+      es: 'Una captura que claramente viene subiendo manda a revisar desde esta parte de la cifra de la regla: se ponen huevos antes de alcanzarla.',
+    },
+    ...OWN_FIGURE,
+  },
+  betterLookDays: {
+    value: 3,
+    unit: { en: 'days', es: 'días' },
+    why: {
+      en: 'A high catch and nothing found asks for a better look: eggs laid in the meantime can then be seen.',
+      es: 'Una captura alta sin hallar nada pide revisar mejor: para entonces se ven los huevos puestos entretanto.',
+    },
+    ...OWN_FIGURE,
+  },
   scoutWithinDays: {
     value: 2,
     unit: { en: 'days', es: 'días' },

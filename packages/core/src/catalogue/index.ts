@@ -6,7 +6,7 @@ export { type HangingFacts, hangingFacts } from './designs/hanging.ts';
 export { catalogueWords } from './known-words.ts';
 export { lookFor } from './look-for.ts';
 export * from './look-up.ts';
-export { REGIONS, type Region, regionName } from './regions.ts';
+export { REGIONS, type Region, regionDistance, regionName } from './regions.ts';
 export * from './schema.ts';
 export { describeSources, type SourceKind, type SourceLine } from './sources/describe-sources.ts';
 export { citation } from './sources/sources.ts';

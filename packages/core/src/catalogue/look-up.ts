@@ -44,16 +44,15 @@ export const canonicalGrowthHabit = (written: string | null): string | null =>
   HABIT_WORDS[(written ?? '').normalize('NFD').replace(/\p{M}/gu, '').trim().toLowerCase()] ?? null;
 
 /**
- * Rules for a crop and insect, preferred ones first, otherwise in the catalogue's order.
- * Where rules tell growth habits apart and the habit is not known, all of them are given, strictest first:
+ * Rules for a crop and insect in the catalogue's order; which of them speaks is the program's choice (`rulesAmong`).
+ * Where rules tell growth habits apart and the habit is not known, all of them are given:
  * any may be the true one.
  */
 export function rulesFor(wanted: { crop: string; insect: string; growthHabit?: string | null }): readonly ActionRule[] {
   const habit = canonicalGrowthHabit(wanted.growthHabit ?? null);
   return catalogue.rules
     .filter((rule) => rule.insect === wanted.insect && rule.crops.includes(wanted.crop))
-    .filter((rule) => habit === null || rule.growthHabits === null || rule.growthHabits.includes(habit))
-    .sort((a, b) => Number(b.preferred) - Number(a.preferred));
+    .filter((rule) => habit === null || rule.growthHabits === null || rule.growthHabits.includes(habit));
 }
 
 /** Where to look for a stage of an insect on a crop; null where the catalogue has no word for it. */

@@ -14,6 +14,24 @@ export const REGIONS = {
 
 export type Region = keyof typeof REGIONS;
 
+const WITHIN: Readonly<Partial<Record<Region, Region>>> = {
+  Indiana: 'Midwestern United States',
+  'South Dakota': 'Midwestern United States',
+  Wisconsin: 'Midwestern United States',
+  Maine: 'Northeastern United States',
+  'New Hampshire': 'Northeastern United States',
+};
+
+/**
+ * How far a rule's region is from the program's own: 0 the same, 1 a wider one that holds it, 2 tied to none (or the
+ * program names no region), 3 another.
+ */
+export function regionDistance(region: Region | '', own: string | null): 0 | 1 | 2 | 3 {
+  if (own === null || region === '') return 2;
+  if (region === own) return 0;
+  return WITHIN[own as Region] === region ? 1 : 3;
+}
+
 /** A region's name; one that a program wrote itself is read as it stands. */
 export const regionName = (region: string): LocalName =>
   (REGIONS as Record<string, LocalName>)[region] ?? { en: region, es: region };

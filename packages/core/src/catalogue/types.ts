@@ -81,6 +81,12 @@ export interface PhenologyModel extends Sourced {
   readonly note: LocalText | null;
 }
 
+/**
+ * What a rule may do once its figure is reached: ask for a decision by itself, or send somebody to look at the plants,
+ * which then decide.
+ */
+export type RuleMay = 'decide' | 'send-scouting';
+
 interface RuleBase extends Sourced {
   readonly id: string;
   readonly insect: string;
@@ -91,8 +97,9 @@ interface RuleBase extends Sourced {
   readonly stages: readonly string[] | null;
   /** Where the rule was made for; empty when it is not tied to a region or the source names none. */
   readonly region: Region | '';
-  /** When several regions' rules fit, the one shown first; the others are named in the evidence. */
-  readonly preferred: boolean;
+  readonly may: RuleMay;
+  /** Where that is from when not from the rule's own source. */
+  readonly maySource?: Sourced;
 }
 
 export interface CatchThresholdRule extends RuleBase {

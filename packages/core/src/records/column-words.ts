@@ -106,6 +106,10 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
     threshold: 'Moths per trap from which a decision is due.',
     per: 'Time the threshold is counted over.',
     interval_days: 'Days between protective decisions; empty when the rule gives none.',
+    may: [
+      'What a catch at the threshold may do: decide by itself, or send-scouting, after which the plants decide. Empty: decide.',
+      { extension: true },
+    ],
     valid_from: 'First day the rule holds; empty: always has.',
     valid_to: 'Last day the rule holds; empty: still does.',
     source: 'Where the rule comes from.',

@@ -144,6 +144,8 @@ export const treatmentSchema = z.object({
   preharvestDays: z.int().min(0).max(365).nullable(),
 });
 
+export const RULE_MAY = ['decide', 'send-scouting'] as const;
+
 export const ruleSchema = z.object({
   ruleId: id,
   crop: id,
@@ -155,6 +157,8 @@ export const ruleSchema = z.object({
   threshold: z.number().min(0).max(1_000_000),
   per: z.enum(['night', 'week']),
   intervalDays: z.int().min(1).max(60).nullable(),
+  /** What a catch at the threshold may do; null: decide. */
+  may: z.enum(RULE_MAY).nullable().optional(),
   validFrom: isoDay.nullable(),
   validTo: isoDay.nullable(),
   source: text.nullable(),
@@ -256,6 +260,10 @@ export const settingsSchema = z.object({
   invented: z.boolean(),
   /** A program that stopped at a day (a demo, an archive) is read as of that day; null: today. */
   pinnedOn: isoDay.nullable(),
+  /** Where the program is, as the catalogue writes regions: rules made for it go before others. Null: not chosen. */
+  region: text.nullable().optional(),
+  /** Rules of the catalogue that the program chose among rivals, by their ids: they go before the region's. */
+  chosenRules: z.array(id).nullable().optional(),
 });
 
 export type FieldRecord = z.infer<typeof fieldSchema>;

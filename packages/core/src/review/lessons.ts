@@ -76,12 +76,12 @@ function fromPairs({ pairs, ...set }: InfestationPairs): Learned<CatchToInfestat
 }
 
 function inForce(
-  { rules }: Program,
+  { rules, settings }: Program,
   { pairs, crop, insect, design, ruleLevel }: InfestationPairs,
   learned: ReturnType<typeof fromPairs>,
   on: Day,
 ): RuleInForce | null {
-  const own = rules.map((rule) => ({ ...rule, crop: canonicalCrop(rule.crop) }));
+  const own = { settings, rules: rules.map((rule) => ({ ...rule, crop: canonicalCrop(rule.crop) })) };
   const rule = ruleForDesign(rulesAmong(own, { crop, growthHabit: null, insect, on }).catch, design);
   if (rule === null) return null;
   const perNight = lowestPerNight(rule);

@@ -7,5 +7,6 @@ export * from './exact.ts';
 export * from './plan.ts';
 export * from './plan-for.ts';
 export * from './presence.ts';
+export * from './sample-verdict.ts';
 export * from './wald.ts';
 export * from './walking.ts';

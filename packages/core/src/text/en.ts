@@ -5,6 +5,7 @@ import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/tempe
 import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence } from './larvae.en.ts';
+import { askedReason, askedSentence, choiceOpenSentence, closeCall, otherRuleSentence, sampleSentence } from './reasons.en.ts';
 import type { Wording, WordingOptions } from './types.ts';
 import { unfitReasonWords } from './unfit-reason.ts';
 
@@ -121,13 +122,14 @@ function headline(advice: Advice, date: Dates): string {
         advice.intervalDays === null
           ? ''
           : ` While the catch holds, the rule asks for a decision every ${plural(advice.intervalDays, 'day')}.`;
-      return `A decision on ${insect} is due${by}, with a licensed adviser.${next}`;
+      return `A decision on ${insect} is due${by}, with a licensed adviser.${closeCall(advice)}${next}`;
     }
     case 'scout':
       if (first?.kind === 'larvae') return `Go and look for ${insect}${by}: ${larvaeReason(first, date)}.`;
+      if (first?.kind === 'scouting-asked') return `Go and look for ${insect}${by}: ${askedReason(first)}.`;
       return first?.kind === 'event'
         ? `Go and look for ${insect}${by}: ${event[first.event]} ${first.status === 'now' ? 'due now' : 'expected soon'}.`
-        : `Go and look for ${insect}${by}: the catch is close to the rule or adding up below it.`;
+        : `Go and look for ${insect}${by}.`;
     case 'watch':
       return advice.by === null ? `Nothing is due on ${insect}.` : `Nothing is due on ${insect}. Next check ${date(advice.by)}.`;
     case 'covered':
@@ -190,14 +192,10 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       return `${biofixName(item.rule)} on ${date(item.on)}${item.trapId === null ? '' : ` in trap ${item.trapId}`}${item.earliest === item.on ? '' : ` (could have been from ${date(item.earliest)} on)`}.`;
     case 'event':
       return eventSentence(item, date, unit);
-    case 'sample': {
-      const found = item.infested === null ? 'nobody wrote how many were infested' : `${item.infested} infested`;
-      const held =
-        item.ruleShare === null
-          ? 'no figure in the rules fits this kind of sample'
-          : `${item.share === null ? '' : `${percent(item.share)} `}against ${percent(item.ruleShare)}${item.withInsect === null ? '' : ` (together with ${insectName(item.withInsect)})`}`;
-      return `Sample of ${date(item.sampledOn)}: ${item.examined} ${readable(item.what)} looked at, ${found}; ${held}.`;
-    }
+    case 'sample':
+      return sampleSentence(item, date);
+    case 'scouting-asked':
+      return askedSentence(item);
     case 'treatment': {
       const covers =
         item.coversUntil === null
@@ -214,7 +212,9 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
     case 'missing':
       return missing(item, date);
     case 'other-rule':
-      return `Another rule${item.region === '' ? '' : ` (${regionEnglish(item.region)})`} has ${item.threshold === null ? 'another figure' : `${exact(item.threshold)} per ${item.per}`}${citation(item.source) === null ? '' : `: ${citation(item.source)}`}. Choose with your adviser which holds here.`;
+      return otherRuleSentence(item, verb);
+    case 'choice-open':
+      return choiceOpenSentence(item);
     case 'other-design':
       return `A ${design[item.design]} stands here too: ${figure(item.perNight)} per night${
         item.adjusted === null || item.against === null

@@ -5,6 +5,15 @@ import { catalogue, citation, cropById, insectById, regionName } from '../catalo
 import { spanishDay as date } from './days.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
+import {
+  askedReason,
+  askedSentence,
+  choiceOpenSentence,
+  closeCall,
+  otherRuleSentence,
+  type SpanishWrites,
+  sampleSentence,
+} from './reasons.es.ts';
 import type { Wording, WordingOptions } from './types.ts';
 import { unfitReasonWords } from './unfit-reason.ts';
 
@@ -80,6 +89,16 @@ const SIGN: Readonly<Record<string, string>> = {
   'egg-masses': 'masas de huevos',
 };
 const unitName = (word: string) => UNIT[word] ?? readable(word);
+const writes: SpanishWrites = {
+  date,
+  number,
+  given,
+  fine: (value) => decimal(fine(value)),
+  share,
+  unit: unitName,
+  stage: stageName,
+  verb,
+};
 
 export function spanish(options: WordingOptions): Wording {
   const degrees = (valueC: number) => `${Math.round(fromCelsius(valueC, options.temperature))} °${options.temperature}`;
@@ -129,13 +148,14 @@ function headline(advice: Advice): string {
         advice.intervalDays === null
           ? ''
           : ` Mientras se mantenga la captura, la regla pide una decisión cada ${plural(advice.intervalDays, 'día')}.`;
-      return `Toca decidir sobre ${insect}${by}, con un asesor autorizado.${next}`;
+      return `Toca decidir sobre ${insect}${by}, con un asesor autorizado.${closeCall(advice, writes)}${next}`;
     }
     case 'scout':
       if (first?.kind === 'larvae') return `Vaya a buscar ${insect}${by}: ${larvaeReason(first, says)}.`;
+      if (first?.kind === 'scouting-asked') return `Vaya a buscar ${insect}${by}: ${askedReason(first, writes)}.`;
       return first?.kind === 'event'
         ? `Vaya a buscar ${insect}${by}: ${event[first.event]}, ${first.status === 'now' ? 'ahora' : 'pronto'}.`
-        : `Vaya a buscar ${insect}${by}: la captura está cerca de la regla o se acumula por debajo de ella.`;
+        : `Vaya a buscar ${insect}${by}.`;
     case 'watch':
       return advice.by === null
         ? `Nada pendiente sobre ${insect}.`
@@ -201,14 +221,10 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
       return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde ${date(item.earliest)})`}.`;
     case 'event':
       return eventSentence(item, unit);
-    case 'sample': {
-      const found = item.infested === null ? 'nadie anotó cuántas unidades infestadas' : `${item.infested} con infestación`;
-      const held =
-        item.ruleShare === null
-          ? 'ninguna cifra de las reglas corresponde a este tipo de muestra'
-          : `${item.share === null ? '' : `${share(item.share)} `}frente a ${share(item.ruleShare)}${item.withInsect === null ? '' : ` (junto con ${insectName(item.withInsect)})`}`;
-      return `Muestra de ${date(item.sampledOn)}: ${item.examined} ${unitName(item.what)}, ${found}; ${held}.`;
-    }
+    case 'sample':
+      return sampleSentence(item, writes);
+    case 'scouting-asked':
+      return askedSentence(item, writes);
     case 'treatment': {
       const covers =
         item.coversUntil === null
@@ -225,7 +241,9 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
     case 'missing':
       return missing(item);
     case 'other-rule':
-      return `Otra regla${item.region === '' ? '' : ` (${regionSpanish(item.region)})`} tiene ${item.threshold === null ? 'otra cifra' : `${given(item.threshold)} por ${PER[item.per!]}`}${citation(item.source) === null ? '' : `: ${citation(item.source)}`}. Elija con su asesor cuál vale aquí.`;
+      return otherRuleSentence(item, writes);
+    case 'choice-open':
+      return choiceOpenSentence(item);
     case 'other-design':
       return `Aquí hay también un diseño ${design[item.design]}: ${number(item.perNight)} por noche${
         item.adjusted === null || item.against === null

@@ -19,7 +19,13 @@ export interface DataPackage {
   readonly name: string;
   readonly title: string;
   /** Ours: what the standard has no property for. */
-  readonly duskwatch: { readonly invented: boolean; readonly pinnedOn: string | null };
+  readonly duskwatch: {
+    readonly invented: boolean;
+    readonly pinnedOn: string | null;
+    /** Written only where the program chose: its region, and rules of the catalogue by their ids. */
+    readonly region?: string;
+    readonly chosenRules?: readonly string[];
+  };
   readonly resources: readonly Resource[];
 }
 
@@ -39,12 +45,13 @@ export const tablesToWrite = (program: Program): RecordKind[] =>
   RECORD_KINDS.filter((kind) => tables[kind].required || program[kind].length > 0);
 
 export function dataPackage(program: Program): DataPackage {
-  const { name, invented, pinnedOn } = program.settings;
+  const { name, invented, pinnedOn, region, chosenRules } = program.settings;
+  const chosen = { ...(region ? { region } : {}), ...(chosenRules?.length ? { chosenRules } : {}) };
   return {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
     name: slug(name),
     title: name,
-    duskwatch: { invented, pinnedOn },
+    duskwatch: { invented, pinnedOn, ...chosen },
     resources: tablesToWrite(program).map((kind) => resource(kind, program)),
   };
 }
@@ -91,6 +98,8 @@ export function settingsFrom(text: string, fallback: ProgramSettings): Result<Pr
     name: written.title ?? written.name ?? fallback.name,
     invented: own.invented ?? fallback.invented,
     pinnedOn: own.pinnedOn ?? fallback.pinnedOn,
+    region: own.region ?? fallback.region,
+    chosenRules: own.chosenRules ?? fallback.chosenRules,
   });
   if (parsed.success) return ok(parsed.data);
   return refused(
@@ -107,6 +116,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
   name: 'a title of 1 to 120 characters',
   invented: 'true or false',
   pinnedOn: 'null or a calendar day as YYYY-MM-DD',
+  region: 'a region as the catalogue writes it, or its own words',
+  chosenRules: 'a list of rule ids of the catalogue',
 };
 
 const refused = (problems: Problem[]): Result<never> => ({ ok: false, problems });

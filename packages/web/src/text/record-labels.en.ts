@@ -85,6 +85,7 @@ export const labelsEn: Labels = {
     threshold: { label: 'Threshold, moths per trap' },
     per: { label: 'Per' },
     intervalDays: { label: 'Interval, days' },
+    may: { label: 'What its catch may do' },
     validFrom: { label: 'Holds from' },
     validTo: { label: 'Holds to' },
     source: { label: 'Source' },

@@ -85,6 +85,7 @@ export const labelsEs: Labels = {
     threshold: { label: 'Umbral, polillas por trampa' },
     per: { label: 'Por' },
     intervalDays: { label: 'Intervalo, días' },
+    may: { label: 'Qué puede hacer su captura' },
     validFrom: { label: 'Vale desde' },
     validTo: { label: 'Vale hasta' },
     source: { label: 'Fuente' },

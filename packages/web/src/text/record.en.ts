@@ -41,6 +41,9 @@ export const recordEn = {
     sun: 'Sunday',
   } as Readonly<Record<Weekday, string>>,
   per: { night: 'night', week: 'week' } as Readonly<Record<RuleRecord['per'], string>>,
+  may: { decide: 'decide by itself', 'send-scouting': 'send people to look' } as Readonly<
+    Record<NonNullable<RuleRecord['may']>, string>
+  >,
   answers: { right: 'it is as written', later: 'ask again later', declined: 'declined' } as Readonly<
     Record<(typeof ANSWERS)[number], string>
   >,

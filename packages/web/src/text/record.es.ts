@@ -41,6 +41,7 @@ export const recordEs: RecordWords = {
     sun: 'domingo',
   },
   per: { night: 'noche', week: 'semana' },
+  may: { decide: 'decidir por sí sola', 'send-scouting': 'mandar a revisar' },
   answers: { right: 'está bien escrito', later: 'preguntar más tarde', declined: 'no se aceptó' },
   everywhere: 'en todas partes',
   any: 'cualquiera',

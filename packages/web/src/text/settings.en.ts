@@ -74,6 +74,7 @@ export const settingsEn = {
       model: 'Heat models',
       'model-start': 'Starts of heat models',
       rule: 'Action rules',
+      'rule-may': 'What a rule may do',
       'weather-adjustment': 'Adjustments for weather',
       'sample-size': 'Sample sizes',
       recognition: 'Where to look',

@@ -76,6 +76,7 @@ export const settingsEs: SettingsWords = {
       model: 'Modelos de calor',
       'model-start': 'Inicios de los modelos de calor',
       rule: 'Reglas de acción',
+      'rule-may': 'Qué puede hacer una regla',
       'weather-adjustment': 'Ajustes por el tiempo',
       'sample-size': 'Tamaños de muestra',
       recognition: 'Dónde buscar',

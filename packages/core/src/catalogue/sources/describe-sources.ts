@@ -12,6 +12,7 @@ export type SourceKind =
   | 'model'
   | 'model-start'
   | 'rule'
+  | 'rule-may'
   | 'weather-adjustment'
   | 'sample-size'
   | 'design'
@@ -44,6 +45,7 @@ export function describeSources(): readonly SourceLine[] {
     ...models.flatMap((model) => [...line('model', model.id, model), ...line('model-start', model.id, model.startSource)]),
     ...rules.flatMap((rule) => [
       ...line('rule', rule.id, rule),
+      ...line('rule-may', rule.id, rule.maySource),
       ...(rule.kind === 'catch-table'
         ? rule.adjustments.flatMap((change) => line('weather-adjustment', `${rule.id}: ${change.when}`, change))
         : []),

@@ -12,7 +12,7 @@ const listedWords = ({ design, condition, unfitReason }: Wording): ListedWords =
   weather: {},
   samples: {},
   treatments: {},
-  rules: { design, per: recordWords.per },
+  rules: { design, per: recordWords.per, may: recordWords.may },
   seasons: { checkWeekdays: recordWords.weekdays },
   plans: { design },
   prices: { item: recordWords.items },

@@ -3,6 +3,7 @@ import {
   COMMON_PRACTICE,
   DELAWARE_KUHAR,
   FROM_MEMORY,
+  NYSIPM_CATCHES,
   noted,
   PURDUE_HOTLINE,
   UCONN_2012,
@@ -11,12 +12,14 @@ import {
 import type { ActionRule, Recognition } from '../../types.ts';
 import { NORTHEAST_SWEET_CORN as NORTHEAST, SWEET_CORN } from '../sweet-corn.ts';
 
-const TOMATO = { crops: ['tomato'], growthHabits: null, insect: 'helicoverpa-zea', preferred: true } as const;
+const DECIDES = { may: 'decide', maySource: NYSIPM_CATCHES } as const;
+const TOMATO = { crops: ['tomato'], growthHabits: null, insect: 'helicoverpa-zea' } as const;
 
 export const rules: readonly ActionRule[] = [
   {
     ...NORTHEAST,
     kind: 'catch-table',
+    ...DECIDES,
     id: 'sweet-corn-earworm-mesh-cone',
     insect: 'helicoverpa-zea',
     stages: ['silk'],
@@ -55,11 +58,11 @@ export const rules: readonly ActionRule[] = [
     ...SWEET_CORN,
     ...PURDUE_HOTLINE,
     kind: 'catch-threshold',
+    ...DECIDES,
     id: 'sweet-corn-earworm-wire-cone',
     insect: 'helicoverpa-zea',
     stages: ['silk'],
     region: 'Indiana',
-    preferred: true,
     design: 'wire-cone',
     threshold: 1,
     per: 'night',
@@ -73,11 +76,11 @@ export const rules: readonly ActionRule[] = [
       es: 'Huevos o larvas; una proporción así puede necesitar un tratamiento de rescate. Leído en una guía de muestreo de un servicio de extensión cuyo autor y año no están a mano.',
     }),
     kind: 'infestation',
+    may: 'decide',
     id: 'sweet-corn-earworm-ears',
     insect: 'helicoverpa-zea',
     stages: ['silk', 'dry-silk'],
     region: '',
-    preferred: true,
     unit: 'ears',
     sign: 'infested',
     share: 0.05,
@@ -92,6 +95,7 @@ export const rules: readonly ActionRule[] = [
       es: 'Busque debajo de los racimos de flores. De ahí se leen las etapas; «cerca del 10 %» en la fuente.',
     }),
     kind: 'infestation',
+    may: 'decide',
     id: 'tomato-fruitworm-eggs',
     region: 'Delaware',
     stages: ['flowering', 'fruiting'],
@@ -109,6 +113,7 @@ export const rules: readonly ActionRule[] = [
       es: 'Tres dañados por cada cien frutos verdes, más avanzada la temporada.',
     }),
     kind: 'infestation',
+    may: 'decide',
     id: 'tomato-fruitworm-fruit',
     region: 'Delaware',
     stages: ['fruiting', 'ripening'],
@@ -126,6 +131,7 @@ export const rules: readonly ActionRule[] = [
       es: 'Sumado de las duraciones de etapa de USDA ARS-S-127 (1976): la eclosión empieza 72,9 °F·d después de una polilla que pone enseguida, y las últimas larvas pequeñas de una capturada recién emergida terminan a 112,7 + 72,9 + 147,1 = 332,7.',
     }),
     kind: 'heat-scout',
+    may: 'send-scouting',
     id: 'tomato-fruitworm-heat',
     region: '',
     stages: ['flowering', 'fruiting'],

@@ -1,11 +1,12 @@
 import { COMMON_PRACTICE, noted, SDSU_2021, UNH_EXTENSION } from '../../sources/sources.ts';
 import type { ActionRule, Recognition } from '../../types.ts';
 
-const CUCURBITS = { crops: ['squash', 'pumpkin'], insect: 'melittia-cucurbitae', stages: null, preferred: true } as const;
+const CUCURBITS = { crops: ['squash', 'pumpkin'], insect: 'melittia-cucurbitae', stages: null } as const;
 const UNH_CATCH = {
   ...CUCURBITS,
   ...UNH_EXTENSION,
   kind: 'catch-threshold',
+  may: 'decide',
   region: 'New Hampshire',
   design: null,
   per: 'week',
@@ -23,6 +24,7 @@ export const rules: readonly ActionRule[] = [
       es: 'Desde la emergencia hasta la última eclosión de los primeros huevos, 1000 + 300 °F·d: el final está sumado; la fuente no lo imprime.',
     }),
     kind: 'heat-scout',
+    may: 'send-scouting',
     id: 'squash-vine-borer-emergence',
     growthHabits: null,
     region: 'South Dakota',
@@ -39,6 +41,7 @@ export const rules: readonly ActionRule[] = [
       es: 'Los 245–300 °F·d publicados de la puesta a la eclosión, contados desde la primera captura; la fuente no lo dice.',
     }),
     kind: 'heat-scout',
+    may: 'send-scouting',
     id: 'squash-vine-borer-hatch',
     growthHabits: null,
     region: '',

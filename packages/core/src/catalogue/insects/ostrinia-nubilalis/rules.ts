@@ -1,7 +1,7 @@
 import { APPLE_UW, COMMON_PRACTICE, MAINE_POTATO, noted } from '../../sources/sources.ts';
 import type { ActionRule, Recognition } from '../../types.ts';
 import { FIVE_PLACES_OF_TWENTY } from '../sample-size.ts';
-import { infestedPlants, NORTHEAST_SWEET_CORN as NORTHEAST, SWEET_CORN } from '../sweet-corn.ts';
+import { infestedPlants, NORTHEAST_SWEET_CORN as NORTHEAST, SENDS_SCOUTING, SWEET_CORN } from '../sweet-corn.ts';
 
 const POTATO = {
   crops: ['potato'],
@@ -9,13 +9,13 @@ const POTATO = {
   insect: 'ostrinia-nubilalis',
   stages: null,
   region: 'Maine',
-  preferred: true,
 } as const;
 
 export const rules: readonly ActionRule[] = [
   {
     ...NORTHEAST,
     kind: 'catch-threshold',
+    ...SENDS_SCOUTING,
     id: 'sweet-corn-corn-borer-catch',
     insect: 'ostrinia-nubilalis',
     stages: ['silk'],
@@ -41,11 +41,11 @@ export const rules: readonly ActionRule[] = [
         es: 'La ventana es el período de tratamiento publicado; las etapas y lo que se busca son los de la regla de infestación.',
       },
       kind: 'heat-scout',
+      may: 'send-scouting',
       id: `sweet-corn-corn-borer-heat-${generation}`,
       insect: 'ostrinia-nubilalis',
       stages: ['whorl', 'tassel'],
       region: 'Wisconsin',
-      preferred: true,
       modelId: 'ostrinia-nubilalis-calendar',
       from,
       to,
@@ -61,6 +61,7 @@ export const rules: readonly ActionRule[] = [
       es: 'En una trampa de feromona; no se indica el diseño.',
     }),
     kind: 'catch-threshold',
+    ...SENDS_SCOUTING,
     id: 'potato-corn-borer-catch',
     design: null,
     threshold: 60,
@@ -75,6 +76,7 @@ export const rules: readonly ActionRule[] = [
       es: 'Una masa de huevos por cada 15 plantas: masas halladas entre plantas revisadas.',
     }),
     kind: 'infestation',
+    may: 'decide',
     id: 'potato-corn-borer-egg-masses',
     unit: 'plants',
     sign: 'egg-masses',

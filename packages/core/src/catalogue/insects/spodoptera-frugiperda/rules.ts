@@ -1,11 +1,12 @@
 import { COMMON_PRACTICE, MAINE_2017 } from '../../sources/sources.ts';
 import type { ActionRule, Recognition } from '../../types.ts';
-import { infestedPlants, NORTHEAST_SWEET_CORN as NORTHEAST, SWEET_CORN } from '../sweet-corn.ts';
+import { infestedPlants, NORTHEAST_SWEET_CORN as NORTHEAST, SENDS_SCOUTING, SWEET_CORN } from '../sweet-corn.ts';
 
 export const rules: readonly ActionRule[] = [
   {
     ...NORTHEAST,
     kind: 'catch-threshold',
+    ...SENDS_SCOUTING,
     id: 'sweet-corn-fall-armyworm-catch',
     insect: 'spodoptera-frugiperda',
     stages: ['silk'],
@@ -19,11 +20,11 @@ export const rules: readonly ActionRule[] = [
     ...SWEET_CORN,
     ...MAINE_2017,
     kind: 'catch-threshold',
+    ...SENDS_SCOUTING,
     id: 'sweet-corn-fall-armyworm-catch-maine',
     insect: 'spodoptera-frugiperda',
     stages: ['silk'],
     region: 'Maine',
-    preferred: false,
     design: null,
     threshold: 3,
     per: 'week',
