@@ -22,28 +22,34 @@ export interface CommandUnderTest {
   folder(name: string, files: Readonly<Record<string, string>>): string;
 }
 
-/** Bundles the command for the tests of one file, and clears up after them. */
+/** Bundled once for the tests that run in one process, in the checkout, so that what the bundle leaves outside is found. */
+let bundled: string | undefined;
+function bundle(): string {
+  if (bundled !== undefined) return bundled;
+  const cache = join(checkoutRoot, 'node_modules', '.cache');
+  mkdirSync(cache, { recursive: true });
+  const folder = mkdtempSync(join(cache, 'duskwatch-cli-'));
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  execFileSync(process.execPath, [join(checkoutRoot, 'scripts', 'build-cli.mjs'), folder]);
+  writeFileSync(join(folder, 'run.mjs'), "import { main } from './duskwatch.mjs';\nawait main(process.argv.slice(2));\n");
+  bundled = join(folder, 'run.mjs');
+  return bundled;
+}
+
+/** The command, with a folder of its own for the tests of one file, which is cleared up after them. */
 export function commandUnderTest(): CommandUnderTest {
-  let bundle: string;
   let folder: string;
   const path = (...parts: readonly string[]) => join(folder, ...parts);
 
   beforeAll(() => {
-    // Inside the checkout, so that what the bundle leaves outside is found.
-    const cache = join(checkoutRoot, 'node_modules', '.cache');
-    mkdirSync(cache, { recursive: true });
-    bundle = mkdtempSync(join(cache, 'duskwatch-cli-'));
+    bundle();
     folder = mkdtempSync(join(tmpdir(), 'duskwatch-cli-'));
-    execFileSync(process.execPath, [join(checkoutRoot, 'scripts', 'build-cli.mjs'), bundle]);
-    writeFileSync(join(bundle, 'run.mjs'), "import { main } from './duskwatch.mjs';\nawait main(process.argv.slice(2));\n");
   });
-  afterAll(() => {
-    for (const made of [bundle, folder]) rmSync(made, { recursive: true, force: true });
-  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   const start = (...args: readonly string[]) => {
     const { DATABASE_URL: _, ...env } = process.env;
-    return spawn(process.execPath, [join(bundle, 'run.mjs'), ...args], { env: { ...env, DUSKWATCH_DATA: path('data') } });
+    return spawn(process.execPath, [bundle(), ...args], { env: { ...env, DUSKWATCH_DATA: path('data') } });
   };
 
   return {
