@@ -2,9 +2,10 @@ import type { IsoDay } from '@duskwatch/core';
 import cookie from '@fastify/cookie';
 import swagger from '@fastify/swagger';
 import fastify, { type FastifyInstance } from 'fastify';
-import { jsonSchemaTransform, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import { validatorCompiler } from 'fastify-type-provider-zod';
 import { readingDay } from './clock.ts';
 import { compressAnswers } from './compress.ts';
+import { openApi } from './open-api.ts';
 import { type AccountsOptions, accountsOn } from './people/accounts.ts';
 import { guard, THIS_MACHINE } from './people/guard.ts';
 import { limitRates } from './people/limits.ts';
@@ -25,7 +26,7 @@ import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
 import { roundRoute } from './routes/round.ts';
 import { roundsRoute } from './routes/rounds.ts';
-import type { RouteContext } from './routes/route.ts';
+import type { RouteContext, SchemaTypes } from './routes/route.ts';
 import { scoutingRoute } from './routes/scouting.ts';
 import { seasonRoute } from './routes/season.ts';
 import { sessionRoute } from './routes/session.ts';
@@ -73,7 +74,7 @@ export function buildServer({
     trustProxy: accountsOptions?.publicOrigin === undefined ? false : 'loopback',
     forceCloseConnections: 'idle',
     routerOptions: { maxParamLength: 200 },
-  }).withTypeProvider<ZodTypeProvider>();
+  }).withTypeProvider<SchemaTypes>();
 
   app.setValidatorCompiler(validatorCompiler);
   // Answers are the core's own values; the schemas describe them and tests hold them to it.
@@ -86,17 +87,7 @@ export function buildServer({
   compressAnswers(app);
   app.register(cookie);
   if (accounts) limitRates(app);
-  app.register(swagger, {
-    openapi: {
-      openapi: '3.1.0',
-      info: {
-        title: 'Duskwatch',
-        version: '1',
-        description: 'From moth counts and weather to what to do in which field by when. Days are ISO 8601; temperatures °C.',
-      },
-    },
-    transform: jsonSchemaTransform,
-  });
+  app.register(swagger, openApi);
 
   app.addHook('onClose', () => sums.close());
   const reader = programReader(store);
@@ -109,7 +100,7 @@ export function buildServer({
     dayFor: async (asked) => asked ?? today?.() ?? readingDay(await reader.everything()),
   };
   app.register(async (scope) => {
-    const api = scope.withTypeProvider<ZodTypeProvider>();
+    const api = scope.withTypeProvider<SchemaTypes>();
     for (const route of [
       healthRoute,
       programRoute,

@@ -1,38 +1,18 @@
 /** How much traps of one field differ in the same nights, from a program's own checks. */
 
 import { groupBy } from '../base/group-by.ts';
+import type { Shape } from '../base/shape.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
-import type { Assumption } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import { dispersionWithinBlocks } from '../statistics/block-dispersion.ts';
+import type { dispersionSchema } from './dispersion-schema.ts';
 import { historyOf, once, type Prepared } from './prepare.ts';
 import type { KBasis } from './types.ts';
 
-export type DispersionReason =
-  /** The program's own figure is used. */
-  | 'own-checks'
-  /** Too few stretches of the same nights with two or more traps, or too few moths in them. */
-  | 'too-few-checks'
-  /** The counts scatter no more than chance: the assumed k stays, because it errs towards more traps. */
-  | 'no-scatter-found'
-  | 'no-fit';
-
-/** The dispersion k of one trap's count at one visit, and where it is from. */
-export interface CatchDispersion {
-  readonly k: number;
-  readonly reason: DispersionReason;
-  /** Null when the figure is the program's own. */
-  readonly assumption: Assumption | null;
-  /** About 95 %; null unless estimated with a standard error. */
-  readonly low: number | null;
-  readonly high: number | null;
-  /** What the estimate rests on, or what there was of it. */
-  readonly blocks: number;
-  readonly counts: number;
-  readonly moths: number;
-}
+export type CatchDispersion = Shape<typeof dispersionSchema>;
+export type DispersionReason = CatchDispersion['reason'];
 
 /** The newest stretches speak; more cost time and hardly change the figure. */
 const MOST_BLOCKS = 80;

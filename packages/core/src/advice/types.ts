@@ -87,12 +87,29 @@ export const expectedSchema = datesSchema
 
 const insectStage = z.enum(['egg', 'small-larva', 'large-larva', 'larva']);
 
+/** Why field and insect do not meet now. */
+export const outOfSeasonSchema = z.enum(['not-a-host', 'not-planted', 'harvested', 'harvest-stop', 'stage']);
+
+/** What would have to be known. */
+export const missingSchema = z.enum([
+  'trap',
+  'rule',
+  'stage',
+  'weather',
+  'weather-source',
+  'model',
+  'biofix',
+  'crop',
+  'nearby-crop',
+  'protection',
+]);
+
 export const evidenceSchema = z
   .discriminatedUnion('kind', [
     z
       .object({
         kind: z.literal('out-of-season'),
-        why: z.enum(['not-a-host', 'not-planted', 'harvested', 'harvest-stop', 'stage']),
+        why: outOfSeasonSchema,
         date: isoDay.nullable(),
         days: whole.nullable(),
       })
@@ -231,18 +248,7 @@ export const evidenceSchema = z
     z.object({ kind: z.literal('lure-unknown'), trapIds: z.array(z.string()) }),
     z.object({
       kind: z.literal('missing'),
-      what: z.enum([
-        'trap',
-        'rule',
-        'stage',
-        'weather',
-        'weather-source',
-        'model',
-        'biofix',
-        'crop',
-        'nearby-crop',
-        'protection',
-      ]),
+      what: missingSchema,
       from: isoDay.nullable(),
       to: isoDay.nullable(),
       detail: z.string().nullable(),

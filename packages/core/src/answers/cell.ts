@@ -1,6 +1,6 @@
 /** What one cell of the week says of its advice. What the advice rests on is a page by itself, asked for when it is opened. */
 import type { Advice, Evidence } from '../advice/types.ts';
-import type { CellAdvice, CellReason } from './types.ts';
+import type { CellAdvice, CellReason } from './week-schema.ts';
 
 export function cellAdvice(advice: Advice): CellAdvice {
   const { verb, by, rate, interval, confidence } = advice;

@@ -1,7 +1,7 @@
 import { writtenWindow } from '../advice/phenology.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import type { EventForecast } from '../forecast/event-forecast.ts';
-import type { DatesView } from './flights-types.ts';
+import type { DatesView } from './flights-schema.ts';
 
 /** A forecast as it is drawn; null where it has no date. */
 export function datesView(forecast: EventForecast): DatesView | null {

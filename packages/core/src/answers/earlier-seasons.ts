@@ -4,8 +4,9 @@ import { visitDispersion } from '../advice/visit-dispersion.ts';
 import { type Day, day, dayOf, formatDay, partsOf, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
+import type { EarlierSeason } from './field-schema.ts';
+import type { SeasonPoint } from './schema.ts';
 import { seasonPoints } from './season-line.ts';
-import type { EarlierSeason, SeasonPoint } from './types.ts';
 
 /** Seasons further back than this say little that the nearer ones do not. */
 const SEASONS_BACK = 5;

@@ -8,8 +8,8 @@ import { modelsFor } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { earlierSeasons } from './earlier-seasons.ts';
+import type { CheckMark, FieldInsectView, FieldView, HeatStrip } from './field-schema.ts';
 import { seasonLines } from './season-line.ts';
-import type { CheckMark, FieldInsectView, FieldView, HeatStrip } from './types.ts';
 import { insectName } from './week.ts';
 
 /** Days shown after today, so that what is expected next has room on the axis. */

@@ -25,7 +25,7 @@ import type {
   ForecastView,
   InsectFlights,
   SeasonFlights,
-} from './flights-types.ts';
+} from './flights-schema.ts';
 import { larvaeView } from './larvae.ts';
 
 /** Days drawn after the last measured one, as on the field's time axis. */

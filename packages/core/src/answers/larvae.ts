@@ -10,7 +10,7 @@ import type { LifeLine } from '../forecast/larvae.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { datesView } from './dates.ts';
-import type { LarvaeRow, LarvaeView, StageDays } from './flights-types.ts';
+import type { LarvaeRow, LarvaeView, StageDays } from './flights-schema.ts';
 
 const DAYS_AHEAD = 28;
 

@@ -4,7 +4,7 @@ import { addDays, day, daysBetween, formatDay, type IsoDay } from '../base/day.t
 import { distanceKm } from '../base/distance.ts';
 import { driveOrder } from '../planning/route.ts';
 import type { CheckRecord, LureRecord, StageRecord } from '../records/schema.ts';
-import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-types.ts';
+import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-schema.ts';
 
 /** What the phone's own scout wrote since, sent or not. */
 export interface WrittenSince {

@@ -7,7 +7,7 @@ import { day, daysBetween, formatDay } from '../base/day.ts';
 import { cropById, designFacts, insectById } from '../catalogue/index.ts';
 import { driveOrder } from '../planning/route.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
-import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-types.ts';
+import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-schema.ts';
 import { insectName } from './week.ts';
 
 export function roundView(prepared: Prepared): RoundView {

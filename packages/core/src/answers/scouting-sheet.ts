@@ -7,9 +7,9 @@ import { type CountingPlan, countingPlan } from '../scouting/counting.ts';
 import { type PlanCurves, planCurves } from '../scouting/curve.ts';
 import { type PlanOptions, planFor, type ScoutingPlan, type WalkedPlaces } from '../scouting/plan-for.ts';
 import { placeNow, type SheetLine, sheetLines } from '../scouting/walking.ts';
+import type { InsectName } from './schema.ts';
 import { scoutingView } from './scouting.ts';
-import type { ScoutingField, ScoutingPair, ScoutingView } from './scouting-types.ts';
-import type { InsectName } from './types.ts';
+import type { ScoutingField, ScoutingPair, ScoutingView } from './scouting-schema.ts';
 
 /** One sheet asked for; without a rule, the one that speaks for the crop now. */
 export interface SheetWanted {

@@ -11,7 +11,7 @@ import { type Clumping, clumpingOf, placeCounts } from '../scouting/clumping.ts'
 import { countingPlan } from '../scouting/counting.ts';
 import { planFor } from '../scouting/plan-for.ts';
 import { roundField } from './round.ts';
-import type { ScoutingField, ScoutingPair, ScoutingView, StageMatch } from './scouting-types.ts';
+import type { ScoutingField, ScoutingPair, ScoutingView, StageMatch } from './scouting-schema.ts';
 import { insectName } from './week.ts';
 
 const VERBS: readonly Verb[] = ['scout', 'decide', 'blind', 'watch', 'covered', 'none'];

@@ -11,7 +11,7 @@ import {
 } from '../planning/index.ts';
 import type { PricedItem } from '../records/schema.ts';
 import { fieldOf } from './season-field.ts';
-import type { BudgetRow, SeasonBudgetView } from './season-types.ts';
+import type { BudgetRow, SeasonBudgetView } from './season-schema.ts';
 
 /** What the season takes and costs, summed by what is bought. */
 export function seasonBudgetView(prepared: Prepared, { season, lines, lures }: PlannedSeason): SeasonBudgetView {

@@ -1,5 +1,5 @@
 import type { Prepared } from '../advice/prepare.ts';
-import type { SeasonField } from './season-types.ts';
+import type { SeasonField } from './season-schema.ts';
 
 export function fieldOf(prepared: Prepared, id: string): SeasonField {
   const field = prepared.fields.get(id);

@@ -8,7 +8,7 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import { type DispersionBelief, estimateRate, sumIntervals } from '../catch/index.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
-import type { SeasonLine, SeasonPoint } from './types.ts';
+import type { SeasonLine, SeasonPoint } from './schema.ts';
 
 /** One line per trap design that informs the field this season: designs are never pooled. */
 export function seasonLines(prepared: Prepared, field: FieldRecord, insect: string): SeasonLine[] {

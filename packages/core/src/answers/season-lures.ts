@@ -4,7 +4,7 @@ import { addDays, day, daysBetween, formatDay } from '../base/day.ts';
 import { practicesFor } from '../catalogue/index.ts';
 import { lureNeeds, type PlannedSeason, priceOf, pricesFor, seasonRecord, stockNow } from '../planning/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
-import type { LureDue, SeasonLures } from './season-types.ts';
+import type { LureDue, SeasonLures } from './season-schema.ts';
 
 export function seasonLures(prepared: Prepared, work: PlannedSeason, withPrices: boolean): SeasonLures {
   const { lines, lures, season } = work;

@@ -2,7 +2,7 @@ import type { Prepared } from '../advice/prepare.ts';
 import { formatDay } from '../base/day.ts';
 import { planAgainstSeason, planRequest, seasonPlan, seasonSpan } from '../planning/index.ts';
 import { fieldOf } from './season-field.ts';
-import type { SeasonTruthView } from './season-types.ts';
+import type { SeasonTruthView } from './season-schema.ts';
 
 /** The plan of a season held against what has happened up to the day of `prepared`. */
 export function seasonTruthView(prepared: Prepared, season: number): SeasonTruthView {

@@ -23,7 +23,7 @@ import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { seasonBudgetView } from './season-budget.ts';
 import { fieldOf } from './season-field.ts';
 import { seasonLures } from './season-lures.ts';
-import type { CarriedFlight, SeasonLineView, SeasonQuestion, SeasonView, TrapNumbers } from './season-types.ts';
+import type { CarriedFlight, SeasonLineView, SeasonQuestion, SeasonView, TrapNumbers } from './season-schema.ts';
 import { insectName } from './week.ts';
 
 /** Nights between checks that the table of trap numbers compares. */

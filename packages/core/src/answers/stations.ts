@@ -5,7 +5,7 @@ import { distanceKm } from '../base/distance.ts';
 import { catalogue, practicesFor } from '../catalogue/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { stationTrap, visitsOf } from './station-trap.ts';
-import type { StationPlace, StationsView, TrapState, TrapView } from './stations-types.ts';
+import type { StationPlace, StationsView, TrapState, TrapView } from './stations-schema.ts';
 
 /**
  * Farther apart than this, two traps of one station name stood in two places, and catch is local. Wide enough for

@@ -8,8 +8,9 @@ import { addDays, type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { insectById } from '../catalogue/index.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { cellAdvice, trapsBehind } from './cell.ts';
+import type { InsectName, SeasonLine } from './schema.ts';
 import { seasonLines } from './season-line.ts';
-import type { DueField, DueTrap, InsectName, SeasonLine, WeekCell, WeekField, WeekView } from './types.ts';
+import type { DueField, DueTrap, WeekCell, WeekField, WeekView } from './week-schema.ts';
 
 interface AdvisedField {
   readonly field: FieldRecord;

@@ -1,47 +1,61 @@
 /** What exactly is wrong, as values: what a problem says in English, other languages say from these. */
-import type { IsoDay } from './day.ts';
+import { z } from 'zod';
+import type { Shape } from './shape.ts';
 
-export interface Wanted {
-  readonly type: 'text' | 'day' | 'whole' | 'number' | 'word' | 'yes-no' | 'list';
-  readonly minimum: number | null;
-  readonly maximum: number | null;
-}
+const texts = z.array(z.string());
 
-export type Fault =
-  /** A cell or box that holds something else than it should; `hint` says what to do about it. */
-  | { readonly kind: 'unreadable'; readonly wanted: Wanted; readonly hint: Hint }
-  | { readonly kind: 'too-long'; readonly longest: number; readonly length: number }
-  | { readonly kind: 'sign-in-id' }
-  | { readonly kind: 'no-such-day' }
-  | { readonly kind: 'wrong-order'; readonly first: string; readonly from: IsoDay; readonly second: string }
-  | { readonly kind: 'time-zone' }
-  | { readonly kind: 'too-many-visits'; readonly most: number }
-  | { readonly kind: 'uncounted' }
-  | { readonly kind: 'reason-of-fit'; readonly condition: string }
-  | { readonly kind: 'low-above-high' }
-  | { readonly kind: 'forecast-after' }
-  | { readonly kind: 'infested-above-examined'; readonly infested: number; readonly examined: number }
-  | { readonly kind: 'places-do-not-add-up'; readonly infested: number; readonly examined: number }
-  | { readonly kind: 'worn-above-stock'; readonly wornOut: number; readonly onHand: number }
-  | { readonly kind: 'unknown-insect'; readonly close: readonly string[] }
-  | { readonly kind: 'unknown-stage'; readonly crop: string; readonly close: readonly string[] }
-  | { readonly kind: 'key-twice' }
-  | { readonly kind: 'repeated-check' }
-  | { readonly kind: 'unknown-reference'; readonly to: 'fields' | 'traps'; readonly close: readonly string[] }
-  | { readonly kind: 'before-hung'; readonly trapId: string; readonly hungOn: IsoDay }
-  | { readonly kind: 'after-taken-down'; readonly trapId: string; readonly takenDownOn: IsoDay }
-  | { readonly kind: 'unknown-weather-source'; readonly known: readonly string[] }
-  | { readonly kind: 'may-not-write'; readonly role: string }
-  | { readonly kind: 'other-farm' }
-  | { readonly kind: 'too-large' }
-  | { readonly kind: 'photo-type'; readonly types: readonly string[] };
+const wantedSchema = z
+  .object({
+    type: z.enum(['text', 'day', 'whole', 'number', 'word', 'yes-no', 'list']),
+    minimum: z.number().nullable(),
+    maximum: z.number().nullable(),
+  })
+  .meta({ id: 'Wanted' });
+export type Wanted = Shape<typeof wantedSchema>;
 
-export type Hint =
-  | { readonly kind: 'fill-in' }
-  | { readonly kind: 'figures-only' }
-  | { readonly kind: 'whole' }
-  | { readonly kind: 'correct' }
-  | { readonly kind: 'fahrenheit' }
-  | { readonly kind: 'one-of' }
-  /** Texts of which one was probably meant. */
-  | { readonly kind: 'write'; readonly texts: readonly string[] };
+const hintSchema = z
+  .discriminatedUnion('kind', [
+    z.object({ kind: z.literal('fill-in') }),
+    z.object({ kind: z.literal('figures-only') }),
+    z.object({ kind: z.literal('whole') }),
+    z.object({ kind: z.literal('correct') }),
+    z.object({ kind: z.literal('fahrenheit') }),
+    z.object({ kind: z.literal('one-of') }),
+    z.object({ kind: z.literal('write'), texts }).describe('Texts of which one was probably meant.'),
+  ])
+  .meta({ id: 'Hint' });
+export type Hint = Shape<typeof hintSchema>;
+
+export const faultSchema = z
+  .discriminatedUnion('kind', [
+    z
+      .object({ kind: z.literal('unreadable'), wanted: wantedSchema, hint: hintSchema })
+      .describe('A cell or box that holds something else than it should; `hint` says what to do about it.'),
+    z.object({ kind: z.literal('too-long'), longest: z.int(), length: z.int() }),
+    z.object({ kind: z.literal('sign-in-id') }),
+    z.object({ kind: z.literal('no-such-day') }),
+    z.object({ kind: z.literal('wrong-order'), first: z.string(), from: z.iso.date(), second: z.string() }),
+    z.object({ kind: z.literal('time-zone') }),
+    z.object({ kind: z.literal('too-many-visits'), most: z.int() }),
+    z.object({ kind: z.literal('uncounted') }),
+    z.object({ kind: z.literal('reason-of-fit'), condition: z.string() }),
+    z.object({ kind: z.literal('low-above-high') }),
+    z.object({ kind: z.literal('forecast-after') }),
+    z.object({ kind: z.literal('infested-above-examined'), infested: z.number(), examined: z.number() }),
+    z.object({ kind: z.literal('places-do-not-add-up'), infested: z.number(), examined: z.number() }),
+    z.object({ kind: z.literal('worn-above-stock'), wornOut: z.number(), onHand: z.number() }),
+    z.object({ kind: z.literal('unknown-insect'), close: texts }),
+    z.object({ kind: z.literal('unknown-stage'), crop: z.string(), close: texts }),
+    z.object({ kind: z.literal('key-twice') }),
+    z.object({ kind: z.literal('repeated-check') }),
+    z.object({ kind: z.literal('unknown-reference'), to: z.enum(['fields', 'traps']), close: texts }),
+    z.object({ kind: z.literal('before-hung'), trapId: z.string(), hungOn: z.iso.date() }),
+    z.object({ kind: z.literal('after-taken-down'), trapId: z.string(), takenDownOn: z.iso.date() }),
+    z.object({ kind: z.literal('unknown-weather-source'), known: texts }),
+    z.object({ kind: z.literal('may-not-write'), role: z.string() }),
+    z.object({ kind: z.literal('other-farm') }),
+    z.object({ kind: z.literal('too-large') }),
+    z.object({ kind: z.literal('photo-type'), types: texts }),
+  ])
+  .meta({ id: 'Fault', description: 'What exactly is wrong, as values, for languages other than English.' });
+export type Fault = Shape<typeof faultSchema>;

@@ -3,5 +3,6 @@ export * from './distance.ts';
 export * from './fault.ts';
 export * from './length.ts';
 export * from './problem.ts';
+export * from './problem-schema.ts';
 export * from './shape.ts';
 export * from './temperature.ts';

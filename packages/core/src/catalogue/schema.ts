@@ -1,5 +1,6 @@
 /** What of the catalogue an answer carries. */
 import { z } from 'zod';
+import { trapDesignSchema } from '../records/schema.ts';
 
 /**
  * `published`: source named. `practice`: common practice, no source. `memory`: recalled. `own`: this program's.
@@ -35,3 +36,58 @@ export const eventSchema = z
     'peak-egg-laying',
   ])
   .meta({ id: 'Event', description: 'What a model dates.' });
+
+export const workSchema = z
+  .object({
+    author: z.string().describe('The people, or the service that speaks.'),
+    year: z.int().nullable(),
+    title: z.string().nullable().describe('In its own language.'),
+    where: z.string().describe('Journal with volume and pages, DOI, report number, or the service and series that carries it.'),
+  })
+  .meta({
+    id: 'Work',
+    description: 'Something that was published, as one finds it. What is not at hand is null, never guessed.',
+  });
+
+const sourced = {
+  source: z.string().describe('A work as it is cited, in its own language, or a remark that there is none.'),
+  standing: standingSchema,
+  works: z.array(workSchema).exactOptional().describe('What is cited, in full; there for everything published.'),
+  note: localTextSchema
+    .nullable()
+    .exactOptional()
+    .describe('What a reader must know to weigh the figure: a derivation, a rounding, a choice between readings.'),
+};
+
+export const assumptionSchema = z
+  .object({ id: z.string(), value: z.number(), unit: localTextSchema, why: localTextSchema, ...sourced })
+  .meta({ id: 'Assumption', description: 'A figure that Duskwatch must assume somewhere: shown wherever it is used.' });
+
+export const practiceSchema = z
+  .object({
+    id: z.string(),
+    act: z
+      .enum([
+        'planning',
+        'siting',
+        'setting-posts',
+        'handling-lures',
+        'checking',
+        'handling-moths',
+        'reading-catch',
+        'deciding',
+        'treating',
+        'walking-fields',
+      ])
+      .describe('The work at hand when it matters.'),
+    weight: z.enum(['fact', 'caution']).describe('`caution`: leaving it out can hurt somebody or break the law.'),
+    insects: z.array(z.string()).nullable().describe('Null: any insect.'),
+    designs: z.array(trapDesignSchema).nullable().describe('Null: any design.'),
+    text: localTextSchema,
+    figure: z
+      .object({ low: z.number(), high: z.number(), unit: z.enum(['m', 'days', 'h']) })
+      .nullable()
+      .describe('The figure in the text, in SI units or days; low and high are equal when the source gives one number.'),
+    ...sourced,
+  })
+  .meta({ id: 'Practice', description: 'Something to know, or to beware of, while doing one thing.' });

@@ -4,22 +4,13 @@ import type { BiofixRule } from '../flight/types.ts';
 import type { HeatRule } from '../heat/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { Region } from './regions.ts';
-import type { eventSchema, localTextSchema, standingSchema } from './schema.ts';
+import type { assumptionSchema, eventSchema, localTextSchema, practiceSchema, standingSchema, workSchema } from './schema.ts';
 
 export type Standing = Shape<typeof standingSchema>;
 export type LocalText = Shape<typeof localTextSchema>;
 export type LocalName = LocalText;
 
-/** Something that was published, as one finds it. What is not at hand is null, never guessed. */
-export interface Work {
-  /** The people, or the service that speaks. */
-  readonly author: string;
-  readonly year: number | null;
-  /** In its own language. */
-  readonly title: string | null;
-  /** Journal with volume and pages, DOI, report number, or the service and series that carries it. */
-  readonly where: string;
-}
+export type Work = Shape<typeof workSchema>;
 
 export interface Sourced {
   /** A work as it is cited, in its own language, or one of the remarks that `citation` knows. */
@@ -210,32 +201,9 @@ export interface DesignRatio extends Sourced {
   readonly high: number;
 }
 
+export type Practice = Shape<typeof practiceSchema>;
 /** The work at hand when a practice matters. */
-export type Act =
-  | 'planning'
-  | 'siting'
-  | 'setting-posts'
-  | 'handling-lures'
-  | 'checking'
-  | 'handling-moths'
-  | 'reading-catch'
-  | 'deciding'
-  | 'treating'
-  | 'walking-fields';
-
-/** Something to know, or to beware of, while doing one thing. */
-export interface Practice extends Sourced {
-  readonly id: string;
-  readonly act: Act;
-  /** `caution`: leaving it out can hurt somebody or break the law. */
-  readonly weight: 'fact' | 'caution';
-  /** Null: any insect, any design. */
-  readonly insects: readonly string[] | null;
-  readonly designs: readonly TrapDesign[] | null;
-  readonly text: LocalName;
-  /** The figure in the text, in SI units or days; low and high are equal when the source gives one number. */
-  readonly figure: { readonly low: number; readonly high: number; readonly unit: 'm' | 'days' | 'h' } | null;
-}
+export type Act = Practice['act'];
 
 export interface Crop {
   readonly id: string;
@@ -245,13 +213,7 @@ export interface Crop {
   readonly stagesSource: Sourced;
 }
 
-/** A figure that Duskwatch must assume somewhere: shown wherever it is used. */
-export interface Assumption extends Sourced {
-  readonly id: string;
-  readonly value: number;
-  readonly unit: LocalText;
-  readonly why: LocalText;
-}
+export type Assumption = Shape<typeof assumptionSchema>;
 
 export interface Catalogue {
   readonly insects: readonly Insect[];

@@ -1,8 +1,10 @@
 /** What a season takes and costs, per farm, field and insect. */
+import type { Shape } from '../base/shape.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
 import type { LineLures } from './plan-lures.ts';
 import { type CostKind, type Price, type PriceList, priceOf } from './prices.ts';
+import type { rangeSchema, totalSchema, trapStockSchema } from './schema.ts';
 
 export interface KeptTraps {
   readonly design: TrapDesign;
@@ -42,23 +44,11 @@ export interface CostItem {
   readonly cost: Money | null;
 }
 
-export interface Money {
-  readonly low: number;
-  readonly high: number;
-}
+export type Money = Shape<typeof rangeSchema>;
 
-export interface Total extends Money {
-  /** Something has no price or no quantity: the true sum is at least this. */
-  readonly atLeast: boolean;
-}
+export type Total = Shape<typeof totalSchema>;
 
-export interface TrapStock {
-  readonly design: TrapDesign | null;
-  readonly needed: number;
-  readonly kept: number;
-  readonly wornOut: number;
-  readonly bought: number;
-}
+export type TrapStock = Shape<typeof trapStockSchema>;
 
 export interface Budget {
   readonly currency: string;

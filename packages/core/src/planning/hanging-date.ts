@@ -1,70 +1,21 @@
 /** When to hang traps: before the earliest flight that the weather of past years makes plausible. */
 
 import { addDays, type Day, dayOf, daysBetween, formatDay, type IsoDay, yearOf } from '../base/day.ts';
-import type { TemperatureUnit } from '../base/temperature.ts';
+import type { Shape } from '../base/shape.ts';
 import type { EventId, ModelEvent, PhenologyModel } from '../catalogue/types.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import { waitWindow } from '../heat/wait-window.ts';
 import type { Gap } from '../weather/types.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
+import type { flightSpreadSchema, hangBySchema, noHeatReasonSchema, pastFlightSchema } from './schema.ts';
 
-/** One past growing year: when the event came, or why it is not known to have come. */
-export type PastFlight = { readonly season: number } & (
-  | { readonly kind: 'reached'; readonly on: IsoDay /** Days from the model's start, which is day 0. */; readonly wait: number }
-  /** The whole growing year is known and its heat, in the model's unit, stays below the event. */
-  | { readonly kind: 'not-reached'; readonly heat: number }
-  /** Weather is missing before the event came: the year says nothing. */
-  | { readonly kind: 'unknown'; readonly from: IsoDay; readonly to: IsoDay }
-);
+export type PastFlight = Shape<typeof pastFlightSchema>;
 
-export type NoHeatReason =
-  /** The insect has no model that dates a first flight from a calendar day. */
-  | 'no-model'
-  | 'no-weather'
-  /** There is weather, but no year of it is known up to the event. */
-  | 'no-whole-year'
-  /** In no year did the heat suffice: here the model expects no flight. */
-  | 'never-reached';
+export type NoHeatReason = Shape<typeof noHeatReasonSchema>;
 
-export interface FlightSpread {
-  readonly modelId: string;
-  readonly event: EventId;
-  readonly from: number;
-  readonly unit: TemperatureUnit;
-  /** Oldest first. */
-  readonly years: readonly PastFlight[];
-  /** Of the years that reached the event, carried to the season planned. */
-  readonly earliest: IsoDay;
-  readonly median: IsoDay;
-  readonly latest: IsoDay;
-  /**
-   * The earlier of `earliest` and the day that one more year comes before only one time in ten; for a single year, that
-   * year's day less a stated margin.
-   */
-  readonly plausible: IsoDay;
-}
+export type FlightSpread = Shape<typeof flightSpreadSchema>;
 
-export type HangBy =
-  | {
-      readonly basis: 'heat';
-      readonly on: IsoDay;
-      readonly leadDays: number;
-      readonly spread: FlightSpread;
-      /** `one-year`: the spread is an assumption. `some-years-without`: the flight does not come every year. */
-      readonly caution: 'one-year' | 'some-years-without' | null;
-    }
-  /** The user's day, beside the one that heat proposes. */
-  | {
-      readonly basis: 'chosen';
-      readonly on: IsoDay;
-      readonly proposed: IsoDay;
-      readonly leadDays: number;
-      readonly spread: FlightSpread;
-      /** `late`: after the day from which the flight is plausible. */
-      readonly caution: 'late' | null;
-    }
-  | { readonly basis: 'stated'; readonly on: IsoDay; readonly why: NoHeatReason; readonly years: readonly PastFlight[] }
-  | { readonly basis: 'unknown'; readonly on: null; readonly why: NoHeatReason; readonly years: readonly PastFlight[] };
+export type HangBy = Shape<typeof hangBySchema>;
 
 export interface HangOptions {
   /** The year in which the growing year begins: 1 January, south of the equator 1 July. */

@@ -1,12 +1,8 @@
-import { addDays, type Day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
+import { addDays, type Day, daysBetween, formatDay } from '../base/day.ts';
+import type { Shape } from '../base/shape.ts';
+import type { lureChangeSchema } from './schema.ts';
 
-export interface LureChange {
-  readonly on: IsoDay;
-  /** Days that the lure taken out has hung. */
-  readonly ageDays: number;
-  /** True when no check falls within the lure's life, so that somebody must come for the lure alone. */
-  readonly extraVisit: boolean;
-}
+export type LureChange = Shape<typeof lureChangeSchema>;
 
 /**
  * When to change the lures of a trap from its hanging to its taking down.

@@ -1,8 +1,10 @@
 /** How many lures a season takes, when, and what is left to order. */
 
 import { addDays, type Day, day, formatDay, type IsoDay } from '../base/day.ts';
+import type { Shape } from '../base/shape.ts';
 import type { Sourced } from '../catalogue/types.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
+import type { lureMonthSchema, lureNeedSchema, lureOrderSchema, lureStockSchema, stockUseSchema } from './schema.ts';
 
 /** Lures to be placed on one day. */
 export interface LureUse {
@@ -11,21 +13,9 @@ export interface LureUse {
   readonly lures: number;
 }
 
-export interface LureMonth {
-  readonly insect: string;
-  /** `YYYY-MM`. */
-  readonly month: string;
-  readonly lures: number;
-}
+export type LureMonth = Shape<typeof lureMonthSchema>;
 
-export interface LureStock {
-  readonly insect: string;
-  readonly lures: number;
-  /** The package has been opened. */
-  readonly opened: boolean;
-  /** Last day on which they may be placed; null when the package does not say. */
-  readonly expiresOn: IsoDay | null;
-}
+export type LureStock = Shape<typeof lureStockSchema>;
 
 export interface LureShares {
   /** Lures kept in reserve, as a share of those placed. */
@@ -34,13 +24,7 @@ export interface LureShares {
   readonly losses?: number | undefined;
 }
 
-export interface LureNeed {
-  readonly insect: string;
-  readonly placed: number;
-  /** Reserve and losses together, rounded up to whole lures. */
-  readonly reserve: number;
-  readonly months: readonly LureMonth[];
-}
+export type LureNeed = Shape<typeof lureNeedSchema>;
 
 /** Need by insect, in the order in which insects first need a lure; months by the day of placing. */
 export function lureNeeds(uses: readonly LureUse[], shares: LureShares = {}): LureNeed[] {
@@ -62,24 +46,9 @@ export function lureNeeds(uses: readonly LureUse[], shares: LureShares = {}): Lu
   });
 }
 
-export interface StockUse extends LureStock {
-  readonly used: number;
-  /** Why some or all are not counted on: past their day before they are needed, or opened without a stated day. */
-  readonly left: number;
-  readonly why: 'expires-before-use' | 'opened-without-date' | 'not-needed' | null;
-}
+export type StockUse = Shape<typeof stockUseSchema>;
 
-export interface LureOrder {
-  readonly insect: string;
-  readonly lures: number;
-  /** The first day on which one of them is placed. */
-  readonly neededOn: IsoDay;
-  readonly orderBy: IsoDay;
-  /** True when `orderBy` is already past. */
-  readonly late: boolean;
-  /** 1 for the first order of the season. */
-  readonly ordinal: number;
-}
+export type LureOrder = Shape<typeof lureOrderSchema>;
 
 export interface OrderOptions extends LureShares {
   readonly today: Day;

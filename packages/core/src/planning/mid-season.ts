@@ -1,38 +1,20 @@
 /** The plan held against what happened, and what that does to the advice. */
+
 import { adviseCell } from '../advice/advise.ts';
 import { lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared } from '../advice/prepare.ts';
 import type { Verb } from '../advice/types.ts';
 import { day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
+import type { Shape } from '../base/shape.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { independentTraps } from './placing.ts';
 import type { PlanLine, SeasonPlan } from './plan-types.ts';
-import { type TrapNumberRow, type TrapWishes, trapNumberRow } from './trap-table.ts';
+import type { deviationSchema, effectSchema } from './schema.ts';
+import { type TrapWishes, trapNumberRow } from './trap-table.ts';
 
-export type PlanDeviation =
-  /** `firstVisitCaught`: moths were there before anybody looked. */
-  | { readonly kind: 'hung-late'; readonly trapId: string; readonly daysLate: number; readonly firstVisitCaught: boolean }
-  | { readonly kind: 'not-hung'; readonly missing: number; readonly daysLate: number }
-  | { readonly kind: 'other-design'; readonly trapId: string; readonly design: string }
-  /** Planned days without a visit until the next planned day. */
-  | { readonly kind: 'missed-checks'; readonly trapId: string; readonly days: readonly IsoDay[]; readonly planned: number }
-  | { readonly kind: 'lure-overdue'; readonly trapId: string; readonly endedOn: IsoDay; readonly days: number }
-  | { readonly kind: 'lure-unknown'; readonly trapId: string }
-  /** Traps on one spot count as one. */
-  | { readonly kind: 'fewer-traps'; readonly planned: number; readonly telling: number };
-
-export type EffectOnAdvice =
-  /** The start of the flight may have been missed: events dated from a biofix come out late. */
-  | { readonly kind: 'biofix-late'; readonly trapIds: readonly string[] }
-  /** No trap hangs, or none tells anything now. */
-  | { readonly kind: 'out-of-sight' }
-  /** Catches read low, so that a rule may be reached unseen. */
-  | { readonly kind: 'reads-low'; readonly trapIds: readonly string[] }
-  /** Risks of a wrong verb as planned and as things are. */
-  | { readonly kind: 'risks-grown'; readonly planned: TrapNumberRow; readonly now: TrapNumberRow }
-  /** The rule was made for another design. */
-  | { readonly kind: 'rule-not-for-design'; readonly trapIds: readonly string[] };
+export type PlanDeviation = Shape<typeof deviationSchema>;
+export type EffectOnAdvice = Shape<typeof effectSchema>;
 
 export interface LineTruth {
   readonly line: PlanLine;

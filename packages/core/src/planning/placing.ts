@@ -1,14 +1,12 @@
 /** What the places of traps leave in doubt before the season begins. */
 
 import { distanceKm } from '../base/distance.ts';
+import type { Shape } from '../base/shape.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
+import type { placingQuestionSchema } from './schema.ts';
 
-export type PlacingQuestion =
-  /** Traps of one insect and design draw on the same moths: their catches are read, but count as one for precision. */
-  | { readonly kind: 'one-spot'; readonly trapIds: readonly string[]; readonly farthestM: number }
-  /** The station is in no driving order and on no map; its traps are checked and read like others. */
-  | { readonly kind: 'no-coordinates'; readonly station: string; readonly trapIds: readonly string[] };
+export type PlacingQuestion = Shape<typeof placingQuestionSchema>;
 
 /** Questions about traps that hang at the same time; taken-down ones are the caller's to leave out. */
 export function placingQuestions(traps: readonly TrapRecord[]): PlacingQuestion[] {

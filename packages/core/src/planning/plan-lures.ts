@@ -1,18 +1,16 @@
 /** The lures that a plan takes: how long they last, and the days they are placed. */
+
 import type { Prepared } from '../advice/prepare.ts';
 import { day, type IsoDay } from '../base/day.ts';
+import type { Shape } from '../base/shape.ts';
 import { practicesFor } from '../catalogue/index.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
 import { type LureChange, lureChanges } from './lure-changes.ts';
 import type { LureUse } from './lure-need.ts';
 import type { PlanLine, SeasonPlan } from './plan-types.ts';
+import type { lureLifeSchema } from './schema.ts';
 
-export interface LureLife {
-  readonly days: number;
-  /** `own-records`: the life written with the program's newest lure for the insect. `practice`: the shorter usual one. */
-  readonly why: 'stated' | 'own-records' | 'practice';
-  readonly source: string | null;
-}
+export type LureLife = Shape<typeof lureLifeSchema>;
 
 export function lureLife(prepared: Prepared, insect: string, stated: number | null = null): LureLife {
   if (stated !== null) return { days: stated, why: 'stated', source: null };

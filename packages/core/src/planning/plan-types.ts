@@ -1,10 +1,11 @@
 /** A season plan is a value: what to hang, where, how many, when, and what each choice rests on. */
-import type { CatchDispersion } from '../advice/dispersion.ts';
+
 import type { IsoDay } from '../base/day.ts';
-import type { Standing } from '../catalogue/types.ts';
+import type { Shape } from '../base/shape.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { HangBy } from './hanging-date.ts';
-import type { TrapNumberRow, TrapWishes } from './trap-table.ts';
+import type { plannedDesignSchema, plannedNumberSchema, plannedRuleSchema, plannedTakeDownSchema } from './schema.ts';
+import type { TrapWishes } from './trap-table.ts';
 
 export interface PlanRequest {
   /** The year in which the growing year begins: 1 January, south of the equator 1 July. */
@@ -39,42 +40,13 @@ export interface StatedPlan {
   readonly lureLifeDays?: number | undefined;
 }
 
-export interface PlannedDesign {
-  /** Null: nobody knows, and the user must choose. */
-  readonly design: TrapDesign | null;
-  /** `rule`: the rule was made for this design. `used-before`: the rule names none, and the program has used it. */
-  readonly why: 'stated' | 'rule' | 'used-before' | 'practice' | 'not-known';
-  readonly source: string | null;
-  readonly standing: Standing | null;
-}
+export type PlannedDesign = Shape<typeof plannedDesignSchema>;
 
-export interface PlannedNumber {
-  readonly count: number;
-  /**
-   * `risk`: the fewest that keep to the risks of a wrong verb. `most`: more would be needed than are kept up. `budget`:
-   * cut to the traps there are. `no-rule`: no catch rule to be wrong about, so the fewest that are safe from one failure.
-   */
-  readonly why: 'stated' | 'risk' | 'most' | 'budget' | 'no-rule';
-  /** What this number is good for under the rule; null without one. */
-  readonly quality: TrapNumberRow | null;
-  /** What was proposed before the budget cut it. */
-  readonly proposed: number;
-  readonly dispersion: CatchDispersion | null;
-}
+export type PlannedNumber = Shape<typeof plannedNumberSchema>;
 
-export interface PlannedRule {
-  readonly ruleId: string;
-  readonly thresholdPerNight: number;
-  readonly windowNights: number;
-  readonly source: string;
-  readonly standing: Standing;
-}
+export type PlannedRule = Shape<typeof plannedRuleSchema>;
 
-export interface PlannedTakeDown {
-  readonly on: IsoDay | null;
-  /** `harvest-as-before`, `as-before`: the date of an earlier season, a whole number of years on. */
-  readonly why: 'stated' | 'harvest' | 'harvest-as-before' | 'as-before' | 'assumed' | 'not-known';
-}
+export type PlannedTakeDown = Shape<typeof plannedTakeDownSchema>;
 
 /** One insect in one area. */
 export interface PlanLine {

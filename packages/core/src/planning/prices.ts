@@ -1,7 +1,8 @@
 /** What things cost: the user's prices before the catalogue's. A price that nobody knows stays unknown. */
+import type { Shape } from '../base/shape.ts';
 import { designFacts } from '../catalogue/index.ts';
-import type { Standing } from '../catalogue/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
+import type { costKindSchema, priceShownSchema } from './schema.ts';
 
 export interface PriceList {
   /** ISO 4217; the catalogue's figures are in USD and are used only where this is USD. */
@@ -16,15 +17,9 @@ export interface PriceList {
   readonly drivingKm?: number | undefined;
 }
 
-/** For one unit; low and high are equal where one figure is known. */
-export interface Price {
-  readonly low: number;
-  readonly high: number;
-  readonly standing: Standing | 'user';
-  readonly source: string | null;
-}
+export type Price = Shape<typeof priceShownSchema>;
 
-export type CostKind = 'trap' | 'lure' | 'gloves' | 'post' | 'driving-hour' | 'driving-km';
+export type CostKind = Shape<typeof costKindSchema>;
 
 export function priceOf(
   kind: CostKind,

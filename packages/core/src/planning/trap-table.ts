@@ -1,6 +1,8 @@
 /** Numbers of traps and nights between checks side by side: what each is good for, ready for a table or a picture. */
+import type { Shape } from '../base/shape.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
+import type { trapNumberRowSchema } from './schema.ts';
 import { chanceOfWrongSide, relativePrecision, visitsInWindow } from './trap-number.ts';
 
 export interface TrapQuestion {
@@ -24,19 +26,7 @@ export interface TrapWishes {
   readonly fewestTraps?: number | undefined;
 }
 
-export interface TrapNumberRow {
-  readonly traps: number;
-  readonly nightsBetweenChecks: number;
-  /** Visits to each trap behind one reading of the rule. */
-  readonly visits: number;
-  /** Half-width of the interval of the mean at the threshold, as a share of it, at `SEASON_ASSUMPTIONS.precisionLevel`. */
-  readonly precision: number;
-  /** The rule is not reached although moths come at `aboveShare` of its threshold. */
-  readonly missed: number;
-  /** The rule is reached although moths come at `belowShare` of its threshold. */
-  readonly falseAlarm: number;
-  readonly enough: boolean;
-}
+export type TrapNumberRow = Shape<typeof trapNumberRowSchema>;
 
 export function trapNumberRow(question: TrapQuestion, traps: number, wishes: TrapWishes = {}): TrapNumberRow {
   const { thresholdPerNight, nightsBetweenChecks, k } = question;

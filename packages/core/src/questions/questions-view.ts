@@ -1,32 +1,12 @@
 /** The season's questions with what was answered to them. */
 
-import { type Day, day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
+import { type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
 import type { AnswerRecord } from '../records/schema.ts';
 import { QUALITY_ASSUMPTIONS } from './assumptions.ts';
 import type { Entry } from './entries.ts';
 import { recordQuestions } from './questions.ts';
-import type { RecordQuestion } from './types.ts';
-
-export interface AskedQuestion {
-  /** What an answer names. */
-  readonly key: string;
-  readonly question: RecordQuestion;
-  /** Null: nobody answered yet, or it is time to ask again. */
-  readonly answer: Pick<AnswerRecord, 'answer' | 'answeredOn' | 'note'> | null;
-}
-
-export interface QuestionsView {
-  readonly on: IsoDay;
-  readonly year: number;
-  /** Fit visits of the season, and those that could be held against other traps. */
-  readonly visits: number;
-  readonly compared: number;
-  /** Oddest first. */
-  readonly open: readonly AskedQuestion[];
-  /** Put off, and answered. */
-  readonly settled: readonly AskedQuestion[];
-}
+import type { AskedQuestion, QuestionsView, RecordQuestion } from './types.ts';
 
 export function questionsView(
   program: Program,
@@ -37,7 +17,11 @@ export function questionsView(
   const asked = questions.map((question): AskedQuestion => {
     const key = questionKey(question, season.year);
     const said = answers.get(key);
-    return { key, question, answer: said && holds(said, on) ? said : null };
+    return {
+      key,
+      question,
+      answer: said && holds(said, on) ? { answer: said.answer, answeredOn: said.answeredOn, note: said.note } : null,
+    };
   });
   return {
     on: formatDay(on),

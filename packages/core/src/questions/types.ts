@@ -1,46 +1,80 @@
-import type { IsoDay } from '../base/day.ts';
+import { z } from 'zod';
+import type { Shape } from '../base/shape.ts';
+import { answerSchema, isoDay } from '../records/schema.ts';
 
-/** A check a question is about, by trap and day. */
-export interface AskedCheck {
-  readonly trapId: string;
-  readonly checkedOn: IsoDay;
-  /** Moths of the target since the visit before. */
-  readonly count: number;
-  readonly others: number | null;
-  /** Moths to be expected there by the other traps in the same nights; null where it plays no part. */
-  readonly expected: number | null;
-}
+const askedCheckSchema = z
+  .object({
+    trapId: z.string(),
+    checkedOn: isoDay,
+    count: z.int().describe('Moths of the target since the visit before.'),
+    others: z.int().nullable(),
+    expected: z
+      .number()
+      .nullable()
+      .describe('Moths to be expected there by the other traps in the same nights; null where it plays no part.'),
+  })
+  .meta({ id: 'AskedCheck', description: 'A check a question is about, by trap and day.' });
+export type AskedCheck = Shape<typeof askedCheckSchema>;
 
-interface Asked {
-  /** The checks that are odd together, in order of days. */
-  readonly checks: readonly AskedCheck[];
-  /** Whose traps they are; null when no field says. */
-  readonly farm: string | null;
-  /** Who knows: whoever stood at the trap, or whoever typed the records in. */
-  readonly whom: 'scout' | 'whoever-entered';
-  /** Probability that sound records look at least as odd at one such look; null where it is no matter of chance. */
-  readonly probability: number | null;
-  /** The same for all the looks of this kind in the season together: at most this. */
-  readonly inSeason: number | null;
-}
+const asked = z.object({
+  checks: z.array(askedCheckSchema).describe('The checks that are odd together, in order of days.'),
+  farm: z.string().nullable().describe('Whose traps they are; null when no field says.'),
+  whom: z.enum(['scout', 'whoever-entered']).describe('Who knows: whoever stood at the trap, or whoever typed the records in.'),
+  probability: z
+    .number()
+    .nullable()
+    .describe('That sound records look at least as odd at one such look; null where it is no matter of chance.'),
+  inSeason: z.number().nullable().describe('The same for all the looks of this kind in the season together: at most this.'),
+});
 
-/** Something odd that somebody should look at. Records are never changed for it. */
-export type RecordQuestion = Asked &
-  (
-    | { readonly kind: 'unlikely-count'; readonly side: 'high' | 'low' }
-    /** The figures of target and other species fit better the other way round. */
-    | { readonly kind: 'columns-swapped' }
-    /** One trap's count again and again. */
-    | { readonly kind: 'repeated-count'; readonly value: number }
-    /** Many traps of one farm with one count on one day. */
-    | { readonly kind: 'same-count-everywhere'; readonly value: number; readonly traps: number }
-    /** Checks of several days entered in one go. */
-    | { readonly kind: 'entered-in-bulk'; readonly author: string; readonly days: number }
-    /** More counts in fives than chance gives. */
-    | { readonly kind: 'rounded-counts'; readonly rounded: number; readonly of: number }
-    | { readonly kind: 'never-catches'; readonly nights: number; readonly expected: number }
-    /** From a day on, each of two traps catches what the other should. */
-    | { readonly kind: 'swapped-traps'; readonly traps: readonly [string, string]; readonly from: IsoDay }
-  );
-
+export const recordQuestionSchema = z
+  .discriminatedUnion('kind', [
+    asked.extend({ kind: z.literal('unlikely-count'), side: z.enum(['high', 'low']) }),
+    asked
+      .extend({ kind: z.literal('columns-swapped') })
+      .describe('The figures of target and other species fit better the other way round.'),
+    asked.extend({ kind: z.literal('repeated-count'), value: z.int() }).describe("One trap's count again and again."),
+    asked
+      .extend({ kind: z.literal('same-count-everywhere'), value: z.int(), traps: z.int() })
+      .describe('Many traps of one farm with one count on one day.'),
+    asked
+      .extend({ kind: z.literal('entered-in-bulk'), author: z.string(), days: z.int() })
+      .describe('Checks of several days entered in one go.'),
+    asked
+      .extend({ kind: z.literal('rounded-counts'), rounded: z.int(), of: z.int() })
+      .describe('More counts in fives than chance gives.'),
+    asked.extend({ kind: z.literal('never-catches'), nights: z.int(), expected: z.number() }),
+    asked
+      .extend({ kind: z.literal('swapped-traps'), traps: z.tuple([z.string(), z.string()]), from: isoDay })
+      .describe('From a day on, each of two traps catches what the other should.'),
+  ])
+  .meta({
+    id: 'RecordQuestion',
+    description: 'Something odd that somebody should look at. Records are never changed for it.',
+  });
+export type RecordQuestion = Shape<typeof recordQuestionSchema>;
 export type QuestionKind = RecordQuestion['kind'];
+
+const askedQuestionSchema = z
+  .object({
+    key: z.string().describe('What an answer names.'),
+    question: recordQuestionSchema,
+    answer: answerSchema
+      .pick({ answer: true, answeredOn: true, note: true })
+      .nullable()
+      .describe('Null: nobody answered yet, or it is time to ask again.'),
+  })
+  .meta({ id: 'AskedQuestion' });
+export type AskedQuestion = Shape<typeof askedQuestionSchema>;
+
+export const questionsSchema = z
+  .object({
+    on: isoDay,
+    year: z.int(),
+    visits: z.int().describe('Fit visits of the season.'),
+    compared: z.int().describe('Those that could be held against other traps.'),
+    open: z.array(askedQuestionSchema).describe('Oddest first.'),
+    settled: z.array(askedQuestionSchema).describe('Put off, and answered.'),
+  })
+  .meta({ id: 'Questions', description: "The season's questions with what was answered to them." });
+export type QuestionsView = Shape<typeof questionsSchema>;

@@ -1,5 +1,6 @@
 /** What a program's records teach, ready to draw: days as text, no figure without end, names for fields. */
 
+import type { BoundedEstimate, CatchToInfestationKnown, ErrorRate, Errors, LearnView, LureLesson } from './learn-schema.ts';
 import { type Day, formatDay, type IsoDay } from '../base/day.ts';
 import { designRatio } from '../catalogue/look-up.ts';
 import type { Program } from '../records/program.ts';
@@ -13,108 +14,6 @@ import { type LureDecay, type NoDecay, shareLeft } from './lure-decay.ts';
 import type { NoComparison, SideBySide, TreatmentRatio } from './side-by-side.ts';
 import type { Compared, SideBySideSet } from './side-by-side-of.ts';
 import type { ThresholdErrors } from './threshold-errors.ts';
-
-/** An estimate as JSON can hold it; null: without limit. */
-export interface BoundedEstimate {
-  readonly value: number | null;
-  readonly low: number | null;
-  readonly high: number | null;
-  readonly level: number;
-}
-
-/** A share of samples; null where there were none. */
-export interface ErrorRate {
-  readonly wrong: number;
-  readonly of: number;
-  readonly share: number | null;
-  readonly low: number;
-  readonly high: number;
-}
-
-export interface SideBySideLesson extends Omit<SideBySideSet, 'observations'> {
-  readonly used: number;
-  readonly learned:
-    | {
-        readonly known: true;
-        readonly ratios: readonly (TreatmentRatio & {
-          /** What is published of these two designs for the insect, in the same direction; null: nothing. */
-          readonly published: { readonly low: number; readonly high: number; readonly source: string } | null;
-        })[];
-        readonly leftOut: SideBySide['leftOut'];
-      }
-    | NotKnown<NoComparison>;
-}
-
-export interface LureLesson extends Omit<LureAges, 'observations'> {
-  readonly used: number;
-  readonly learned:
-    | {
-        readonly known: true;
-        /** Catch after a week of age against before, as a factor. */
-        readonly perWeek: BoundedEstimate;
-        readonly halfLifeDays: BoundedEstimate;
-        readonly weakens: boolean;
-        readonly oldestDays: number;
-        /** Catch as a share of a fresh lure's, up to the oldest lure seen. */
-        readonly curve: readonly {
-          readonly ageDays: number;
-          readonly value: number;
-          readonly low: number;
-          readonly high: number;
-        }[];
-      }
-    | NotKnown<NoDecay>;
-}
-
-export interface InfestationSample {
-  readonly field: string;
-  readonly name: string;
-  readonly farm: string;
-  readonly sampledOn: IsoDay;
-  readonly examined: number;
-  readonly found: number;
-  /** Moths per trap per night at the lag; null where no lag is known or no catch at it. */
-  readonly perNight: number | null;
-}
-
-export interface InfestationLesson {
-  readonly insect: string;
-  readonly crop: string;
-  readonly kind: string;
-  readonly design: TrapDesign;
-  readonly response: CatchToInfestationKnown['response'];
-  readonly ruleLevel: number | null;
-  readonly used: number;
-  readonly leftOut: Lessons['infestation'][number]['leftOut'];
-  readonly samples: readonly InfestationSample[];
-  readonly learned: CatchToInfestationKnown | NotKnown<NoThreshold | 'no-rule-level'>;
-  readonly inForce: (Omit<RuleInForce, 'errors'> & { readonly errors: Errors | null }) | null;
-}
-
-export interface CatchToInfestationKnown {
-  readonly known: true;
-  readonly response: 'share-infested' | 'count-per-unit';
-  readonly lag: CatchToInfestation['lag'];
-  readonly profile: CatchToInfestation['profile'];
-  readonly heterogeneity: number;
-  readonly curve: readonly CurvePoint[];
-  readonly suggestion: { readonly perNight: number; readonly notCalled: number; readonly errors: Errors };
-  readonly leftOut: number;
-}
-
-export interface Errors {
-  readonly needless: ErrorRate;
-  readonly missed: ErrorRate;
-}
-
-export interface LearnView {
-  readonly on: IsoDay;
-  /** Confidence level of every interval. */
-  readonly level: number;
-  readonly sideBySide: readonly SideBySideLesson[];
-  readonly lures: readonly LureLesson[];
-  readonly infestation: readonly InfestationLesson[];
-}
 
 export function learnView(program: Program, { on, level }: { readonly on: Day; readonly level: number }): LearnView {
   const { sideBySide, lures, infestation } = lessonsOf(program, { on });

@@ -1,4 +1,6 @@
 import type { Problem } from '../base/problem.ts';
+import type { Shape } from '../base/shape.ts';
+import type { estimateSchema } from './learn-schema.ts';
 
 /** Something learned from a program's own data, or the reason why the data cannot tell. */
 export type Learned<T, Reason extends string> = ({ readonly known: true } & T) | NotKnown<Reason>;
@@ -23,10 +25,4 @@ export function notKnown<Reason extends string>(
 }
 
 /** A figure with the limits of its interval. */
-export interface Estimate {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  /** Confidence level of the interval. */
-  readonly level: number;
-}
+export type Estimate = Shape<typeof estimateSchema>;

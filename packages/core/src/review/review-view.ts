@@ -1,4 +1,5 @@
 /** A season's review, ready to draw: days as text, fields by name. */
+import type { CallRow, ReviewPart, ReviewView, TimingRow } from './review-schema.ts';
 import type { Verb } from '../advice/types.ts';
 import { type Day, formatDay, type IsoDay } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
@@ -7,78 +8,6 @@ import type { SeasonWork } from './season-cost.ts';
 import { type Calls, type Review, reviewSeason } from './season-review.ts';
 import type { VerbRun } from './season-verbs.ts';
 import type { SeasonVisits } from './season-visits.ts';
-
-export interface TimingRow {
-  readonly insect: string;
-  readonly design: TrapDesign;
-  readonly traps: number;
-  readonly moths: number;
-  /** Moths per trap per night with its interval; null where no night carried information. */
-  readonly perNight: { readonly value: number; readonly low: number; readonly high: number } | null;
-  readonly firstCatch: IsoDay | null;
-  readonly peak: { readonly from: IsoDay; readonly to: IsoDay; readonly perNight: number } | null;
-  /** When a tenth, half and nine tenths of the mean trap's moths had been caught; null without a catch. */
-  readonly tenth: IsoDay | null;
-  readonly half: IsoDay | null;
-  readonly nineTenths: IsoDay | null;
-  readonly unseenNights: number;
-  readonly blindTrapNights: number;
-}
-
-/** Scout or Decide, and what followed. */
-export interface CallRow {
-  readonly field: string;
-  readonly name: string;
-  readonly insect: string;
-  readonly verb: Verb;
-  readonly from: IsoDay;
-  readonly to: IsoDay;
-  readonly ruleId: string | null;
-  readonly sample: {
-    readonly on: IsoDay;
-    readonly kind: string;
-    readonly examined: number;
-    readonly infested: number | null;
-  } | null;
-  readonly treatment: { readonly on: IsoDay; readonly product: string } | null;
-}
-
-export interface ReviewPart {
-  readonly timing: readonly TimingRow[];
-  readonly visits: Pick<SeasonVisits, 'visits' | 'luresPlaced' | 'luresWithoutLife' | 'trapsWithoutLure' | 'unfit'> & {
-    readonly missed: readonly {
-      readonly trapId: string;
-      readonly from: IsoDay;
-      readonly to: IsoDay | null;
-      readonly nights: number;
-    }[];
-    readonly lateLures: readonly {
-      readonly trapId: string;
-      readonly dueOn: IsoDay;
-      readonly changedOn: IsoDay | null;
-      readonly daysLate: number;
-    }[];
-  };
-  readonly calls: Calls;
-  readonly rows: readonly CallRow[];
-  readonly work: SeasonWork;
-}
-
-export interface ReviewView {
-  readonly year: number;
-  readonly from: IsoDay;
-  readonly to: IsoDay;
-  /** Last day looked at; the season is still open before its end. */
-  readonly through: IsoDay;
-  readonly open: boolean;
-  /** Days after a verb in which an act counts as following it. */
-  readonly within: number;
-  readonly daysChecked: number;
-  readonly daysRead: number;
-  readonly program: ReviewPart;
-  readonly farms: readonly (ReviewPart & { readonly farm: string })[];
-  readonly uncalled: readonly { readonly farm: string; readonly name: string; readonly insect: string; readonly on: IsoDay }[];
-}
 
 /** Tells after each day read how far it has come. */
 export function* reviewView(

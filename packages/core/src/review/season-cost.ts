@@ -1,4 +1,6 @@
 /** What a season's watching cost for each decision it led to. */
+import type { Shape } from '../base/shape.ts';
+import type { seasonWorkSchema } from './review-schema.ts';
 
 /** In one currency; null where nobody gave a price. */
 export interface Prices {
@@ -11,13 +13,7 @@ export interface Prices {
   readonly sample: number | null;
 }
 
-export interface SeasonWork {
-  readonly traps: number;
-  readonly lures: number;
-  readonly visits: number;
-  readonly samples: number;
-  readonly decisions: number;
-}
+export type SeasonWork = Shape<typeof seasonWorkSchema>;
 
 export type SeasonCost =
   | {

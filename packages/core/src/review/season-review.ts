@@ -1,10 +1,13 @@
 /** A look back at one season, farm by farm and for the program as a whole. */
+
 import type { Verb } from '../advice/types.ts';
 import { type Day, day } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
+import type { Shape } from '../base/shape.ts';
 import type { Program } from '../records/program.ts';
 import { farmOfTrap } from './farm-of-trap.ts';
 import { type GrowingYear, growingYear } from './growing-year.ts';
+import type { callsSchema } from './review-schema.ts';
 import { type Prices, type SeasonCost, type SeasonWork, seasonCost } from './season-cost.ts';
 import { type SeasonTiming, seasonTiming } from './season-timing.ts';
 import { readVerbs, type SeasonVerbs, type VerbOptions, type VerbRun } from './season-verbs.ts';
@@ -21,15 +24,7 @@ export interface Review {
 }
 
 /** Runs of verbs that asked for something, and what followed. */
-export interface Calls {
-  /** How often each verb was given: once for each stretch of days in a row. */
-  readonly given: Readonly<Record<Verb, number>>;
-  readonly scoutSampled: number;
-  readonly decideSampled: number;
-  readonly decideTreated: number;
-  /** Samples that followed Scout or Decide: how many found something. */
-  readonly sampledInfested: number;
-}
+export type Calls = Shape<typeof callsSchema>;
 
 export interface FarmReview extends Review {
   readonly farm: string;

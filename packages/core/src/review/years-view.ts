@@ -1,26 +1,9 @@
 /** Years against one another, ready to draw. */
 
-import { type Day, formatDay, type IsoDay } from '../base/day.ts';
+import { formatDay } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
-import type { TrapDesign } from '../records/schema.ts';
-import { type YearPoint, type YearsAgainst, type YearsOptions, yearsAgainst } from './year-against-year.ts';
-
-type Dated<T> = { readonly [K in keyof T]: T[K] extends Day ? IsoDay : T[K] };
-
-export interface YearLine {
-  readonly year: number;
-  /** Not over on the day the years are read on: what follows is missing. */
-  readonly open: boolean;
-  readonly design: TrapDesign;
-  readonly traps: number;
-  readonly stations: readonly string[];
-  readonly points: readonly Dated<YearPoint>[];
-}
-
-export interface YearsView extends Omit<YearsAgainst, 'curves' | 'farm'> {
-  /** Oldest season first. */
-  readonly lines: readonly YearLine[];
-}
+import { type YearsOptions, yearsAgainst } from './year-against-year.ts';
+import type { YearsView } from './years-schema.ts';
 
 export function yearsView(program: Program, options: YearsOptions): YearsView {
   const { curves, farm: _, ...years } = yearsAgainst(program, options);

@@ -122,11 +122,11 @@ describe('GET /api/scouting.pdf', () => {
 
 describe('GET /api/scouting', () => {
   it('is as its schema describes, also for a program without fields', async () => {
-    const { scoutingView } = await import('../schemas/scouting.ts');
+    const { scoutingSchema } = await import('@duskwatch/core');
     for (const program of [everyRule, emptyProgram()]) {
       const answer = await buildServer({ store: memoryStore(program) }).inject('/api/scouting?on=2026-07-15');
       expect(answer.statusCode).toBe(200);
-      expect(scoutingView.parse(answer.json())).toEqual(answer.json());
+      expect(scoutingSchema.parse(answer.json())).toEqual(answer.json());
     }
   });
 });

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Program, Role } from '@duskwatch/core';
 import { openStore } from '@duskwatch/store';
 import type { FastifyInstance } from 'fastify';
+import { answersAreDescribed } from '../described.testing.ts';
 import { buildServer } from '../server.ts';
 
 export const CODE = 'K7QM-2XWD-HF4T-9BNR';
@@ -66,6 +67,7 @@ export async function served(program: Partial<Program> = {}, publicOrigin?: stri
   };
   const records = { store, photoFolder: join(folder, 'photos'), now: () => clock.wallMs };
   const app = buildServer({ store, accounts, records });
+  const succeeded = answersAreDescribed(app);
   const stop = async () => {
     await app.close();
     await store.close();
@@ -74,6 +76,8 @@ export async function served(program: Partial<Program> = {}, publicOrigin?: stri
 
   return {
     app,
+    /** Operations that gave an answer as described, so far. */
+    succeeded,
     store,
     clock,
     stop,

@@ -20,6 +20,9 @@ export function isAlive({ startedAt, seenAt }: Session, now: Date): boolean {
   return now.getTime() - Date.parse(startedAt) < ABSOLUTE_MS && now.getTime() - Date.parse(seenAt) < IDLE_MS;
 }
 
+/** Over https; over plain http, on this machine, without what comes before the name. */
+export const SESSION_COOKIE = '__Host-duskwatch';
+
 /** Sessions of one program, held by the browser in a cookie that scripts cannot read. */
 export interface Sessions {
   /** Ends the session the request came with and begins another: an id from before signing in is worth nothing after. */
@@ -32,7 +35,7 @@ export interface Sessions {
 export function sessionsIn(store: AccountStore, now: () => Date, publicOrigin: string | undefined): Sessions {
   // A browser takes a `__Host-` cookie over https only, and from no other host of the same site.
   const isSecure = (request: FastifyRequest) => publicOrigin?.startsWith('https:') || request.protocol === 'https';
-  const cookieName = (request: FastifyRequest) => (isSecure(request) ? '__Host-duskwatch' : 'duskwatch');
+  const cookieName = (request: FastifyRequest) => (isSecure(request) ? SESSION_COOKIE : 'duskwatch');
   const hashIn = (request: FastifyRequest): string | null => {
     const token = request.server.parseCookie(request.headers.cookie ?? '')[cookieName(request)];
     return token ? tokenHash(token) : null;

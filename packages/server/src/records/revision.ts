@@ -26,6 +26,10 @@ const said = {
   at: instant,
 };
 const schemas = { ...recordSchemas, settings: settingsSchema };
+for (const kind of STORED_KINDS) z.globalRegistry.add(schemas[kind], { id: `${kind[0]!.toUpperCase()}${kind.slice(1)}Record` });
+
+/** A record of any kind, or the settings. */
+export const recordValue = z.union(STORED_KINDS.map((kind) => schemas[kind]));
 
 const revisionOf: Readonly<Record<string, z.ZodType>> = Object.fromEntries(
   STORED_KINDS.map((kind) => [kind, z.object({ ...said, kind: z.literal(kind), value: schemas[kind].nullable() })]),

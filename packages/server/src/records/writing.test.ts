@@ -1,12 +1,23 @@
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { day, type Person, type Program, prepare, RECORD_KINDS, roundView, stationsView, trapView } from '@duskwatch/core';
+import {
+  day,
+  type Person,
+  type Program,
+  prepare,
+  RECORD_KINDS,
+  roundSchema,
+  roundView,
+  stationsSchema,
+  stationsView,
+  trapView,
+  trapViewSchema,
+} from '@duskwatch/core';
 import { openStore, uuidv7 } from '@duskwatch/store';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { answersAreDescribed } from '../described.testing.ts';
 import { THIS_MACHINE } from '../people/guard.ts';
-import { roundView as roundSchema } from '../schemas/round.ts';
-import { stationsView as stationsSchema, trapView as trapSchema } from '../schemas/stations.ts';
 import { buildServer } from '../server.ts';
 import { smallProgram } from '../small-program.testing.ts';
 import { acceptRevisions } from './accept.ts';
@@ -16,6 +27,7 @@ async function served(program: Program = smallProgram()) {
   const store = await openStore(join(folder, 'data.sqlite'));
   await store.importProgram(program, { author: 'importer', at: '2026-07-01T00:00:00Z' });
   const app = buildServer({ store, records: { store, photoFolder: join(folder, 'photos') } });
+  answersAreDescribed(app);
   onTestFinished(async () => {
     await app.close();
     await store.close();
@@ -250,6 +262,6 @@ it('the round and the traps are the core’s own, just as their schemas describe
   expect(round).toEqual(plain(roundView(prepared)));
   expect(stationsSchema.parse(traps)).toEqual(traps);
   expect(traps).toEqual(plain(stationsView(prepared)));
-  expect(trapSchema.parse(trap)).toEqual(trap);
+  expect(trapViewSchema.parse(trap)).toEqual(trap);
   expect(trap).toEqual(plain(trapView(prepared, 'T1')));
 });

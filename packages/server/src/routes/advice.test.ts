@@ -1,7 +1,6 @@
-import { adviseAll, adviseCell, day, emptyProgram, prepare } from '@duskwatch/core';
+import { adviceSchema, adviseAll, adviseCell, day, emptyProgram, prepare } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { advice } from '../schemas/advice.ts';
 import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
 
@@ -14,7 +13,7 @@ describe('GET /api/advice', () => {
   it("is the core's own advice, just as its schema describes", async () => {
     const { status, body } = await advised('/api/advice');
     expect(status).toBe(200);
-    expect(z.array(advice).parse(body)).toEqual(body);
+    expect(z.array(adviceSchema).parse(body)).toEqual(body);
     expect(body).toEqual(JSON.parse(JSON.stringify(adviseAll(prepare(smallProgram(), { on: day('2026-07-15') })))));
     expect(body).not.toHaveLength(0);
   });

@@ -1,8 +1,7 @@
-import { adviseAll, adviseCell } from '@duskwatch/core';
+import { adviceSchema, adviseAll, adviseCell } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
-import { advice } from '../schemas/advice.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
@@ -12,9 +11,11 @@ export const adviceRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'listAdvice',
+        tags: ['advice'],
         summary: 'The verb, its date and what it rests on, for every field and insect',
         querystring: asOf,
-        response: { 200: z.array(advice), 400: problems },
+        response: { 200: z.array(adviceSchema), 400: problems },
       },
     },
     async (request) => adviseAll(await reader.prepared(personOf(request), await dayFor(request.query.on))),
@@ -25,10 +26,12 @@ export const adviceRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getAdvice',
+        tags: ['advice'],
         summary: 'The verb for one field and insect, its date and what it rests on',
         params: z.object({ fieldId: z.string().describe('field_id'), insect: z.string() }),
         querystring: asOf,
-        response: { 200: advice, 400: problems, 404: problems },
+        response: { 200: adviceSchema, 400: problems, 404: problems },
       },
     },
     async (request, reply) => {

@@ -28,9 +28,15 @@ export const calendarRoute: RecordsRoute = (app, { reader, accounts, publicOrigi
     {
       config: { allow: 'anyone', rateLimit: CALENDAR_LIMIT },
       schema: {
+        operationId: 'getCalendarFile',
+        tags: ['calendar'],
         summary: 'A person’s calendar (RFC 5545): checks, lure changes, scouting and decisions due. Needs no session',
         params: z.object({ file: z.string().describe('The secret, and .ics') }),
-        response: { 200: z.string(), 304: z.null(), 404: problems },
+        response: {
+          200: { description: 'The calendar.', content: { 'text/calendar': { schema: z.string() } } },
+          304: z.null(),
+          404: problems,
+        },
       },
     },
     async (request, reply) => {
@@ -74,6 +80,8 @@ export const calendarRoute: RecordsRoute = (app, { reader, accounts, publicOrigi
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getCalendar',
+        tags: ['calendar'],
         summary: 'Whether one has a calendar address, and since when',
         response: { 200: z.object({ madeAt: z.string().nullable() }) },
       },
@@ -86,6 +94,8 @@ export const calendarRoute: RecordsRoute = (app, { reader, accounts, publicOrigi
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'makeCalendar',
+        tags: ['calendar'],
         summary: 'Make a calendar address of one’s own; it is told once, and ends one made before',
         response: { 201: z.object({ path: z.string(), madeAt: z.string() }) },
       },
@@ -102,7 +112,12 @@ export const calendarRoute: RecordsRoute = (app, { reader, accounts, publicOrigi
     '/api/calendar',
     {
       config: { allow: WITH_PLACES },
-      schema: { summary: 'End one’s calendar address', response: { 204: z.null() } },
+      schema: {
+        operationId: 'endCalendar',
+        tags: ['calendar'],
+        summary: 'End one’s calendar address',
+        response: { 204: z.null() },
+      },
     },
     async (request, reply) => {
       await store.calendars.revoke(personOf(request).id);

@@ -2,7 +2,7 @@ import { LANGUAGES, TRAP_DESIGNS } from '@duskwatch/core';
 import { z } from 'zod';
 import { areProblems, trapsToLabel } from '../documents/which-traps.ts';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
-import { problems } from '../schemas/common.ts';
+import { PDF, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
 const query = z.object({
@@ -18,9 +18,11 @@ export const checklistsRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'printChecklists',
+        tags: ['documents'],
         summary: 'Checklists for hanging traps, one for each design, to print',
         querystring: query,
-        response: { 200: z.instanceof(Buffer).meta({ description: 'A PDF.' }), 400: problems },
+        response: { 200: PDF, 400: problems },
       },
     },
     async (request, reply) => {

@@ -19,7 +19,12 @@ export const conflictsRoute: RecordsRoute = (app, { reader, store, inTurn, now }
     '/api/conflicts',
     {
       config: { allow: WITH_PLACES },
-      schema: { summary: 'What two people said of one thing, for a decision', response: { 200: z.array(conflict) } },
+      schema: {
+        operationId: 'listConflicts',
+        tags: ['records'],
+        summary: 'What two people said of one thing, for a decision',
+        response: { 200: z.array(conflict) },
+      },
     },
     async (request) => {
       const name = await namer(store);
@@ -32,9 +37,11 @@ export const conflictsRoute: RecordsRoute = (app, { reader, store, inTurn, now }
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'settleConflict',
+        tags: ['records'],
         summary: 'Decide a conflict: one side holds, the others stay in the history',
         body: z.object({ kind: storedKind, key: z.string(), keepRevisionId: z.string() }),
-        response: { 200: z.object({ added: z.array(z.string()).readonly(), open: z.int() }), 400: problems, 404: problems },
+        response: { 200: z.object({ added: z.array(z.string()), open: z.int() }), 400: problems, 404: problems },
       },
     },
     async (request, reply) => {

@@ -1,9 +1,8 @@
-import { fieldView as viewOf } from '@duskwatch/core';
+import { fieldView, fieldViewSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { noSuchField } from '../problems.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { fieldView } from '../schemas/field.ts';
 import type { Route } from './route.ts';
 
 export const fieldRoute: Route = (app, { reader, dayFor }) => {
@@ -12,15 +11,17 @@ export const fieldRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getField',
+        tags: ['advice'],
         summary: 'One field: its season on one time axis, and the evidence beneath',
         params: z.object({ fieldId: z.string().describe('field_id') }),
         querystring: asOf,
-        response: { 200: fieldView, 400: problems, 404: problems },
+        response: { 200: fieldViewSchema, 400: problems, 404: problems },
       },
     },
     async (request, reply) => {
       const { fieldId } = request.params;
-      const view = viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on)), fieldId);
+      const view = fieldView(await reader.prepared(personOf(request), await dayFor(request.query.on)), fieldId);
       if (view) return view;
       return noSuchField(reply, fieldId);
     },

@@ -1,9 +1,16 @@
-import { type FlightCache, type FlightRow, fieldFlightsView, formatDay, programFlights } from '@duskwatch/core';
+import {
+  type FlightCache,
+  type FlightRow,
+  fieldFlightsSchema,
+  fieldFlightsView,
+  flightRowsSchema,
+  formatDay,
+  programFlights,
+} from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { noSuchField } from '../problems.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { fieldFlights, flightRows } from '../schemas/flights.ts';
 import type { Route } from './route.ts';
 
 /** How long one answer may fit flights before it tells how far it has come, so that others are served in between. */
@@ -25,9 +32,11 @@ export const flightsRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'listFlights',
+        tags: ['flights'],
         summary: 'Where each insect is in its flight, field by field: some rows at a time, as they are fitted',
         querystring: asOf.extend({ from: z.coerce.number().int().min(0).default(0).describe('The row to begin at.') }),
-        response: { 200: flightRows, 400: problems },
+        response: { 200: flightRowsSchema, 400: problems },
       },
     },
     async (request) => {
@@ -51,10 +60,12 @@ export const flightsRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getFieldFlights',
+        tags: ['flights'],
         summary: 'One field: flights fitted to its catch, dates to come, and the larvae of the moths caught',
         params: z.object({ fieldId: z.string().describe('field_id') }),
         querystring: asOf,
-        response: { 200: fieldFlights, 400: problems, 404: problems },
+        response: { 200: fieldFlightsSchema, 400: problems, 404: problems },
       },
     },
     async (request, reply) => {

@@ -7,6 +7,8 @@ export const healthRoute: Route = (app, { reader }) => {
     {
       config: { allow: 'anyone' },
       schema: {
+        operationId: 'getHealth',
+        tags: ['server'],
         summary: 'Whether the server runs and can read its program',
         response: { 200: z.object({ status: z.literal('ok') }) },
       },

@@ -20,7 +20,12 @@ export const invitationsRoute: Route = (app, { accounts, reader }) => {
     '/api/invitations',
     {
       config: { allow: COORDINATOR },
-      schema: { summary: 'Invitations that can still be used', response: { 200: z.array(invitation) } },
+      schema: {
+        operationId: 'listInvitations',
+        tags: ['people'],
+        summary: 'Invitations that can still be used',
+        response: { 200: z.array(invitation) },
+      },
     },
     async () => {
       if (accounts === null) return [];
@@ -45,6 +50,8 @@ export const invitationsRoute: Route = (app, { accounts, reader }) => {
       bodyLimit: PEOPLE_BODY_BYTES,
       config: { allow: COORDINATOR },
       schema: {
+        operationId: 'makeInvitation',
+        tags: ['people'],
         summary: 'Make a link with which one newcomer joins, or somebody known gets a new password, within 7 days',
         body: grant,
         response: {
@@ -95,6 +102,8 @@ export const invitationsRoute: Route = (app, { accounts, reader }) => {
     {
       config: { allow: COORDINATOR },
       schema: {
+        operationId: 'withdrawInvitation',
+        tags: ['people'],
         summary: 'Withdraw an invitation',
         params: z.object({ id: z.string() }),
         response: { 204: z.null(), 404: problems, 409: problems },
@@ -118,13 +127,15 @@ export const invitationsRoute: Route = (app, { accounts, reader }) => {
     {
       config: { allow: 'anyone', rateLimit: PASSWORD_LIMIT },
       schema: {
+        operationId: 'getInvitation',
+        tags: ['people'],
         summary: 'What a link is for, to whoever holds it',
         params: z.object({ token }),
         response: {
           200: z.object({
             program: z.string(),
             role,
-            farms: z.array(z.string()).readonly(),
+            farms: z.array(z.string()),
             name: z.string().nullable().describe('Whose new password it is for; null: a newcomer.'),
             expiresAt: z.iso.datetime(),
           }),
@@ -149,6 +160,8 @@ export const invitationsRoute: Route = (app, { accounts, reader }) => {
       bodyLimit: PEOPLE_BODY_BYTES,
       config: { allow: 'anyone', rateLimit: PASSWORD_LIMIT },
       schema: {
+        operationId: 'acceptInvitation',
+        tags: ['people'],
         summary: 'Join with a link, or give oneself a new password with it; signs in',
         body: introduction.extend({ token, name: introduction.shape.name.default('') }),
         response: { 200: session, 400: problems, 404: problems, 409: problems, 429: problems },

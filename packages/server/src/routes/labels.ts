@@ -1,10 +1,10 @@
 import type { FastifyRequest } from 'fastify';
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { LabelRequest } from '../documents/labels.ts';
 import { areProblems, trapsToLabel } from '../documents/which-traps.ts';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
-import { problems } from '../schemas/common.ts';
+import { PDF, problems } from '../schemas/common.ts';
 import { labelRequest, labelSummary, MOST_LABELS } from '../schemas/labels.ts';
 import { isLoopback } from '../security.ts';
 import type { Route } from './route.ts';
@@ -37,6 +37,8 @@ export const labelsRoute: Route = (app, { reader, dayFor, publicOrigin }) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'layLabels',
+        tags: ['documents'],
         summary: 'What a sheet of labels would hold: how many sheets, how large the letters, where the codes lead',
         body: labelRequest,
         response: { 200: labelSummary, 400: problems },
@@ -56,9 +58,11 @@ export const labelsRoute: Route = (app, { reader, dayFor, publicOrigin }) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'printLabels',
+        tags: ['documents'],
         summary: 'Sheets of trap labels, to print at full size',
         body: labelRequest,
-        response: { 200: z.instanceof(Buffer).meta({ description: 'A PDF.' }), 400: problems },
+        response: { 200: PDF, 400: problems },
       },
     },
     async (request, reply) => {

@@ -1,7 +1,7 @@
+import { learnSchema, reviewSchema, yearsSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { COORDINATOR, personOf, WITH_PLACES } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { learnView, reviewView, yearsView } from '../schemas/learn.ts';
 import type { Route } from './route.ts';
 
 export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
@@ -10,9 +10,11 @@ export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
     {
       config: { allow: COORDINATOR },
       schema: {
+        operationId: 'getLessons',
+        tags: ['review'],
         summary: "What the program's own records teach: designs side by side, lure decay, catch against infestation",
         querystring: asOf,
-        response: { 200: learnView, 400: problems },
+        response: { 200: learnSchema, 400: problems },
       },
     },
     async (request) => {
@@ -26,9 +28,11 @@ export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getReview',
+        tags: ['review'],
         summary: 'A look back at the season that holds the day, for each farm and all of them: a grower sees the own farms',
         querystring: asOf,
-        response: { 200: reviewView, 400: problems },
+        response: { 200: reviewSchema, 400: problems },
       },
     },
     async (request) => {
@@ -42,12 +46,14 @@ export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getYears',
+        tags: ['review'],
         summary: "One insect's catch, year against year, by the calendar and by heat",
         querystring: asOf.extend({
           insect: z.string().describe('Slug of the scientific name.'),
           farm: z.string().optional().describe('Traps of one farm. Default: all.'),
         }),
-        response: { 200: yearsView, 400: problems },
+        response: { 200: yearsSchema, 400: problems },
       },
     },
     async (request) => {

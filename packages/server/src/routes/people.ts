@@ -15,7 +15,12 @@ export const peopleRoute: Route = (app, { accounts, reader }) => {
     '/api/people',
     {
       config: { allow: COORDINATOR },
-      schema: { summary: 'Everybody who has joined, by name', response: { 200: z.array(person) } },
+      schema: {
+        operationId: 'listPeople',
+        tags: ['people'],
+        summary: 'Everybody who has joined, by name',
+        response: { 200: z.array(person) },
+      },
     },
     async () => (accounts === null ? [] : accounts.store.people()),
   );
@@ -24,7 +29,12 @@ export const peopleRoute: Route = (app, { accounts, reader }) => {
     '/api/people/log',
     {
       config: { allow: COORDINATOR },
-      schema: { summary: 'Who changed what about people, newest first', response: { 200: z.array(logEntry) } },
+      schema: {
+        operationId: 'getPeopleLog',
+        tags: ['people'],
+        summary: 'Who changed what about people, newest first',
+        response: { 200: z.array(logEntry) },
+      },
     },
     async () => {
       if (accounts === null) return [];
@@ -43,6 +53,8 @@ export const peopleRoute: Route = (app, { accounts, reader }) => {
       bodyLimit: PEOPLE_BODY_BYTES,
       config: { allow: COORDINATOR },
       schema: {
+        operationId: 'changePerson',
+        tags: ['people'],
         summary: "Change somebody's role or farms, or whether they may sign in; ends their sessions",
         params: z.object({ id: z.string() }),
         body: z.object({

@@ -4,7 +4,7 @@ import { FIELD_WORKERS, personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
 import type { RecordsRoute } from '../records/context.ts';
 import { MAX_PHOTO_BYTES, PHOTO_TYPES, photoType } from '../records/photos.ts';
-import { problems } from '../schemas/common.ts';
+import { bytes, problems } from '../schemas/common.ts';
 
 export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
   app.register(async (scope) => {
@@ -20,13 +20,15 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
         bodyLimit: MAX_PHOTO_BYTES,
         config: { allow: FIELD_WORKERS },
         schema: {
+          operationId: 'keepPhoto',
+          tags: ['records'],
           summary: `Keep a photo (${PHOTO_TYPES.join(', ')}; at most 4 MB); its name goes into a check`,
-          response: { 200: z.object({ photo: photoSchema }), 400: problems },
+          response: { 200: z.object({ photo: photoSchema }), 400: problems, 415: problems },
         },
       },
       async (request, reply) => {
-        const bytes = request.body;
-        if (!(bytes instanceof Buffer) || photoType(bytes) === null) {
+        const sent = request.body;
+        if (!(sent instanceof Buffer) || photoType(sent) === null) {
           return refuse(reply, 400, {
             where: {},
             got: `${request.headers['content-type'] ?? 'bytes'} that begin like none of these`,
@@ -35,7 +37,7 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
             fault: { kind: 'photo-type', types: PHOTO_TYPES },
           });
         }
-        return { photo: await photos.put(bytes) };
+        return { photo: await photos.put(sent) };
       },
     );
   });
@@ -45,9 +47,11 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getPhoto',
+        tags: ['records'],
         summary: 'A photo',
         params: z.object({ photo: z.string() }),
-        response: { 200: z.instanceof(Buffer).meta({ description: 'The bytes of the photo.' }), 404: problems },
+        response: { 200: bytes('The photo.', ...PHOTO_TYPES), 404: problems },
       },
     },
     async (request, reply) => {
@@ -55,9 +59,9 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
       // A photo is seen by whoever sees a check that names it; before the check arrives, by nobody.
       const { checks } = await reader.program(personOf(request));
       const seen = photoSchema.safeParse(photo).success && checks.some((check) => check.photo === photo);
-      const bytes = seen ? await photos.get(photo) : null;
-      const type = bytes && photoType(bytes);
-      if (!bytes || !type) {
+      const photoBytes = seen ? await photos.get(photo) : null;
+      const type = photoBytes && photoType(photoBytes);
+      if (!photoBytes || !type) {
         return refuse(reply, 404, {
           where: { parameter: 'photo' },
           got: photo,
@@ -65,7 +69,7 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
           fix: 'it may still be on the phone that took it',
         });
       }
-      return reply.type(type).header('content-security-policy', "default-src 'none'; sandbox").send(bytes);
+      return reply.type(type).header('content-security-policy', "default-src 'none'; sandbox").send(photoBytes);
     },
   );
 };

@@ -17,7 +17,12 @@ export const programRoute: Route = (app, { reader }) => {
     '/api/program',
     {
       config: { allow: EVERY_ROLE },
-      schema: { summary: 'What the program is and whom it is about', response: { 200: program } },
+      schema: {
+        operationId: 'getProgram',
+        tags: ['program'],
+        summary: 'What the program is and whom it is about',
+        response: { 200: program },
+      },
     },
     async (request) => {
       const { settings, fields, traps } = await reader.program(personOf(request));

@@ -1,9 +1,8 @@
-import type { Entry, Person } from '@duskwatch/core';
+import { type Entry, type Person, questionsSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
 import type { RecordsContext, RecordsRoute } from '../records/context.ts';
 import { asOf, date, problems } from '../schemas/common.ts';
-import { questionsView } from '../schemas/questions.ts';
 
 export const questionsRoute: RecordsRoute = (app, context) => {
   app.get(
@@ -11,9 +10,11 @@ export const questionsRoute: RecordsRoute = (app, context) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'listQuestions',
+        tags: ['questions'],
         summary: "What somebody should look at again in the season's records, and what was answered",
         querystring: asOf,
-        response: { 200: questionsView, 400: problems },
+        response: { 200: questionsSchema, 400: problems },
       },
     },
     async (request) => questionsOf(context, personOf(request), await context.dayFor(request.query.on)),
@@ -24,6 +25,8 @@ export const questionsRoute: RecordsRoute = (app, context) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'countOpenQuestions',
+        tags: ['questions'],
         summary: 'How many questions are open',
         querystring: asOf,
         response: { 200: z.object({ on: date, open: z.int() }), 400: problems },

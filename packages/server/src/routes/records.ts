@@ -15,6 +15,8 @@ export const recordsRoute: RecordsRoute = (app, { reader, store }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'listRecords',
+        tags: ['records'],
         summary: 'Records as they now are, each with the revision that an edit builds on',
         params: z.object({ kind: storedKind }),
         response: { 200: z.array(storedRevision), 400: problems },
@@ -35,6 +37,8 @@ export const recordsRoute: RecordsRoute = (app, { reader, store }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getRecordHistory',
+        tags: ['records'],
         summary: 'All that was ever said of what has this natural key, oldest first',
         params: z.object({ kind: storedKind, key: z.string().describe('The natural key: ids and days with | between.') }),
         response: { 200: z.array(storedRevision), 400: problems },
@@ -56,6 +60,8 @@ export const recordsRoute: RecordsRoute = (app, { reader, store }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'listChanges',
+        tags: ['records'],
         summary: 'What arrived after a sequence number, in order of arrival',
         querystring: z.object({
           since: z.coerce.number().int().min(0).default(0),

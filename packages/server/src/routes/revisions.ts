@@ -21,6 +21,8 @@ export const revisionsRoute: RecordsRoute = (app, { reader, store, inTurn, now }
       // Who may write what is said of each revision, so that one who lost a right mid-way learns what arrived before.
       config: { allow: EVERY_ROLE },
       schema: {
+        operationId: 'writeRevisions',
+        tags: ['records'],
         summary: 'Write records: each revision is kept or refused by itself, and sending it again is harmless',
         body: offer,
         response: { 200: receipt, 400: problems, 409: elsewhere },
@@ -54,10 +56,12 @@ export const revisionsRoute: RecordsRoute = (app, { reader, store, inTurn, now }
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'restoreRevision',
+        tags: ['records'],
         summary: 'Say again what an earlier revision said; decides over all rivals of its record',
         params: z.object({ revisionId: z.string() }),
         response: {
-          200: z.object({ added: z.array(z.string()).readonly(), conflicts: z.array(conflict) }),
+          200: z.object({ added: z.array(z.string()), conflicts: z.array(conflict) }),
           400: problems,
           404: problems,
         },

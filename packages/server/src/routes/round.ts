@@ -1,7 +1,6 @@
-import { roundView as viewOf } from '@duskwatch/core';
+import { roundSchema, roundView } from '@duskwatch/core';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { roundView } from '../schemas/round.ts';
 import type { Route } from './route.ts';
 
 export const roundRoute: Route = (app, { reader, dayFor }) => {
@@ -10,11 +9,13 @@ export const roundRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'getRound',
+        tags: ['rounds'],
         summary: 'The round: every station with a trap hanging, in driving order, complete enough to work without signal',
         querystring: asOf,
-        response: { 200: roundView, 400: problems },
+        response: { 200: roundSchema, 400: problems },
       },
     },
-    async (request) => viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+    async (request) => roundView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 };

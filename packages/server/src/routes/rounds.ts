@@ -1,9 +1,9 @@
-import { day, roundsView as viewOf } from '@duskwatch/core';
+import { day, roundsView } from '@duskwatch/core';
 import { askDrivingTimes } from '../driving-times.ts';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
 import { problems } from '../schemas/common.ts';
-import { drivingTimes, placesBody, roundsQuery, roundsView } from '../schemas/rounds.ts';
+import { drivingTimes, placesBody, roundsQuery, roundsToPlan } from '../schemas/rounds.ts';
 import type { Route } from './route.ts';
 
 export const roundsRoute: Route = (app, { reader, dayFor, drivingTimesAddress = null }) => {
@@ -12,16 +12,18 @@ export const roundsRoute: Route = (app, { reader, dayFor, drivingTimesAddress = 
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'getRounds',
+        tags: ['rounds'],
         summary: 'Stations whose traps fall due, to plan rounds past them',
         querystring: roundsQuery,
-        response: { 200: roundsView, 400: problems },
+        response: { 200: roundsToPlan, 400: problems },
       },
     },
     async (request) => {
       const on = await dayFor(request.query.on);
       const prepared = await reader.prepared(personOf(request), on);
       const drivingTimesFrom = drivingTimesAddress && new URL(drivingTimesAddress).host;
-      return { ...viewOf(prepared, day(request.query.until ?? on)), drivingTimesFrom };
+      return { ...roundsView(prepared, day(request.query.until ?? on)), drivingTimesFrom };
     },
   );
 
@@ -30,6 +32,8 @@ export const roundsRoute: Route = (app, { reader, dayFor, drivingTimesAddress = 
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'askDrivingTimes',
+        tags: ['rounds'],
         summary: 'Driving minutes between places, from the service that whoever runs this server has chosen',
         body: placesBody,
         response: { 200: drivingTimes, 400: problems, 404: problems, 502: problems },
@@ -46,7 +50,7 @@ export const roundsRoute: Route = (app, { reader, dayFor, drivingTimesAddress = 
       }
       const asked = await askDrivingTimes(drivingTimesAddress, request.body.places);
       if (!asked.ok) return refuse(reply, 502, ...asked.problems);
-      return { ids: [...asked.value.ids], minutes: asked.value.minutes.map((row) => [...row]) };
+      return asked.value;
     },
   );
 };

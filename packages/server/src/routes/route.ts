@@ -1,12 +1,22 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import type { IsoDay } from '@duskwatch/core';
-import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
-import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import type { IsoDay, Shape } from '@duskwatch/core';
+import type { FastifyBaseLogger, FastifyInstance, FastifyTypeProvider, RawServerDefault } from 'fastify';
+import type { z } from 'zod';
 import type { Accounts } from '../people/accounts.ts';
 import type { ProgramReader } from '../reader.ts';
 import type { Sums } from '../sums/apart.ts';
 
-export type App = FastifyInstance<RawServerDefault, IncomingMessage, ServerResponse, FastifyBaseLogger, ZodTypeProvider>;
+/** What is asked is what its schema makes of it; what is answered is only read, so it may be the core's own values. */
+export interface SchemaTypes extends FastifyTypeProvider {
+  validator: this['schema'] extends z.ZodType ? z.output<this['schema']> : unknown;
+  serializer: this['schema'] extends z.ZodType<Uint8Array>
+    ? Uint8Array
+    : this['schema'] extends z.ZodType
+      ? Shape<this['schema']>
+      : unknown;
+}
+
+export type App = FastifyInstance<RawServerDefault, IncomingMessage, ServerResponse, FastifyBaseLogger, SchemaTypes>;
 
 export interface RouteContext {
   readonly reader: ProgramReader;

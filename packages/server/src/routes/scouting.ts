@@ -1,9 +1,8 @@
-import { type SheetWanted, scoutingSheets, scoutingView as viewOf } from '@duskwatch/core';
-import { z } from 'zod';
+import { type SheetWanted, scoutingSchema, scoutingSheets, scoutingView } from '@duskwatch/core';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
-import { asOf, problems } from '../schemas/common.ts';
-import { MOST_SHEETS, scoutingView, sheetsQuery } from '../schemas/scouting.ts';
+import { asOf, PDF, problems } from '../schemas/common.ts';
+import { MOST_SHEETS, sheetsQuery } from '../schemas/scouting.ts';
 import type { Route } from './route.ts';
 
 export const scoutingRoute: Route = (app, { reader, dayFor }) => {
@@ -12,12 +11,14 @@ export const scoutingRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getScouting',
+        tags: ['scouting'],
         summary: 'Fields and insects that may be sampled, with the plan for each: complete enough to work without signal',
         querystring: asOf,
-        response: { 200: scoutingView, 400: problems },
+        response: { 200: scoutingSchema, 400: problems },
       },
     },
-    async (request) => viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+    async (request) => scoutingView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 
   app.get(
@@ -25,9 +26,11 @@ export const scoutingRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'printScoutingSheets',
+        tags: ['documents'],
         summary: 'Scouting sheets to print: where to look, how many, when to stop',
         querystring: sheetsQuery,
-        response: { 200: z.instanceof(Buffer).meta({ description: 'A PDF.' }), 400: problems },
+        response: { 200: PDF, 400: problems },
       },
     },
     async (request, reply) => {

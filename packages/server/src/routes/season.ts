@@ -1,8 +1,7 @@
-import { seasonToShow, seasonTruthView as truthOf, seasonView as viewOf } from '@duskwatch/core';
+import { seasonToShow, seasonTruthSchema, seasonTruthView, seasonView, seasonViewSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { seasonTruthView, seasonView } from '../schemas/season.ts';
 import type { Route } from './route.ts';
 
 const ofYear = asOf.extend({
@@ -21,15 +20,17 @@ export const seasonRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'getSeason',
+        tags: ['season'],
         summary: 'The plan of a season: traps and when to hang them, lures and orders, budget, and what each rests on',
         querystring: ofYear,
-        response: { 200: seasonView, 400: problems },
+        response: { 200: seasonViewSchema, 400: problems },
       },
     },
     async (request) => {
       const person = personOf(request);
       const prepared = await reader.prepared(person, await dayFor(request.query.on));
-      return viewOf(prepared, request.query.year ?? seasonToShow(prepared), person.role === 'coordinator');
+      return seasonView(prepared, request.query.year ?? seasonToShow(prepared), person.role === 'coordinator');
     },
   );
 
@@ -38,14 +39,16 @@ export const seasonRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: FIELD_WORKERS },
       schema: {
+        operationId: 'getSeasonTruth',
+        tags: ['season'],
         summary: 'The plan held against what happened: hung late, checks missed, lures overdue, and what that does to the advice',
         querystring: ofYear,
-        response: { 200: seasonTruthView, 400: problems },
+        response: { 200: seasonTruthSchema, 400: problems },
       },
     },
     async (request) => {
       const prepared = await reader.prepared(personOf(request), await dayFor(request.query.on));
-      return truthOf(prepared, request.query.year ?? seasonToShow(prepared));
+      return seasonTruthView(prepared, request.query.year ?? seasonToShow(prepared));
     },
   );
 };

@@ -12,7 +12,12 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
     '/api/session',
     {
       config: { allow: 'anyone' },
-      schema: { summary: 'Who is signed in, and whether anybody needs to be', response: { 200: session } },
+      schema: {
+        operationId: 'getSession',
+        tags: ['people'],
+        summary: 'Who is signed in, and whether anybody needs to be',
+        response: { 200: session },
+      },
     },
     async ({ person }) => {
       const mode = accounts === null ? ('single-user' as const) : ('accounts' as const);
@@ -26,6 +31,8 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
       bodyLimit: PEOPLE_BODY_BYTES,
       config: { allow: 'anyone', rateLimit: PASSWORD_LIMIT },
       schema: {
+        operationId: 'signIn',
+        tags: ['people'],
         summary: 'Sign in',
         body: credentials,
         response: { 200: session, 400: problems, 401: problems, 409: problems, 429: problems },
@@ -54,6 +61,8 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
       bodyLimit: PEOPLE_BODY_BYTES,
       config: { allow: EVERY_ROLE },
       schema: {
+        operationId: 'changeOwnLanguage',
+        tags: ['people'],
         summary: "Change one's own language",
         body: z.object({ language }),
         response: { 204: z.null(), 400: problems, 409: problems },
@@ -68,7 +77,10 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
 
   app.delete(
     '/api/session',
-    { config: { allow: 'anyone' }, schema: { summary: 'Sign out here', response: { 204: z.null() } } },
+    {
+      config: { allow: 'anyone' },
+      schema: { operationId: 'signOut', tags: ['people'], summary: 'Sign out here', response: { 204: z.null() } },
+    },
     async (request, reply) => {
       await accounts?.sessions.end(request, reply);
       return reply.code(204).send(null);
@@ -77,7 +89,10 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
 
   app.delete(
     '/api/sessions',
-    { config: { allow: EVERY_ROLE }, schema: { summary: 'Sign out everywhere', response: { 204: z.null() } } },
+    {
+      config: { allow: EVERY_ROLE },
+      schema: { operationId: 'signOutEverywhere', tags: ['people'], summary: 'Sign out everywhere', response: { 204: z.null() } },
+    },
     async (request, reply) => {
       await accounts?.sessions.endAll(reply, personOf(request));
       return reply.code(204).send(null);
@@ -90,6 +105,8 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
       bodyLimit: PEOPLE_BODY_BYTES,
       config: { allow: 'anyone', rateLimit: PASSWORD_LIMIT },
       schema: {
+        operationId: 'becomeFirstPerson',
+        tags: ['people'],
         summary: 'Become the first coordinator with the code that the server printed when it started; signs in',
         body: introduction.extend({ code: z.string().max(100) }),
         response: { 200: session, 400: problems, 401: problems, 409: problems, 429: problems },

@@ -1,9 +1,8 @@
-import { trapView as trapOf, stationsView as viewOf } from '@duskwatch/core';
+import { stationsSchema, stationsView, trapView, trapViewSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { stationsView, trapView } from '../schemas/stations.ts';
 import type { Route } from './route.ts';
 
 export const trapsRoute: Route = (app, { reader, dayFor }) => {
@@ -12,12 +11,14 @@ export const trapsRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'listTraps',
+        tags: ['traps'],
         summary: 'Stations and the traps that stand or stood there, with siting, history and what is due',
         querystring: asOf,
-        response: { 200: stationsView, 400: problems },
+        response: { 200: stationsSchema, 400: problems },
       },
     },
-    async (request) => viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+    async (request) => stationsView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 
   app.get(
@@ -25,15 +26,17 @@ export const trapsRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: WITH_PLACES },
       schema: {
+        operationId: 'getTrap',
+        tags: ['traps'],
         summary: 'One trap: every visit and lure',
         params: z.object({ trapId: z.string().describe('trap_id') }),
         querystring: asOf,
-        response: { 200: trapView, 400: problems, 404: problems },
+        response: { 200: trapViewSchema, 400: problems, 404: problems },
       },
     },
     async (request, reply) => {
       const { trapId } = request.params;
-      const view = trapOf(await reader.prepared(personOf(request), await dayFor(request.query.on)), trapId);
+      const view = trapView(await reader.prepared(personOf(request), await dayFor(request.query.on)), trapId);
       if (view) return view;
       return refuse(reply, 404, {
         where: { parameter: 'trapId' },

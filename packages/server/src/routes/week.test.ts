@@ -1,6 +1,5 @@
-import { emptyProgram, type WeekView } from '@duskwatch/core';
+import { emptyProgram, type WeekView, weekSchema } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
-import { weekView } from '../schemas/week.ts';
 import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
 
@@ -14,7 +13,7 @@ describe('GET /api/week', () => {
   it('gives the verb for each field and insect on the pinned day, just as its schema describes', async () => {
     const { status, body } = await week();
     expect(status).toBe(200);
-    expect(weekView.parse(body)).toEqual(body);
+    expect(weekSchema.parse(body)).toEqual(body);
     const view = body as WeekView;
     expect(view.on).toBe('2026-07-15');
     expect(view.fields[0]!.cells[0]!.advice).toMatchObject({ verb: 'decide', reason: null });

@@ -1,7 +1,6 @@
-import { weekView as viewOf } from '@duskwatch/core';
+import { weekSchema, weekView } from '@duskwatch/core';
 import { EVERY_ROLE, personOf } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
-import { weekView } from '../schemas/week.ts';
 import type { Route } from './route.ts';
 
 export const weekRoute: Route = (app, { reader, dayFor }) => {
@@ -10,11 +9,13 @@ export const weekRoute: Route = (app, { reader, dayFor }) => {
     {
       config: { allow: EVERY_ROLE },
       schema: {
+        operationId: 'getWeek',
+        tags: ['advice'],
         summary: 'This week: what is due, and the verb for every field and insect',
         querystring: asOf,
-        response: { 200: weekView, 400: problems },
+        response: { 200: weekSchema, 400: problems },
       },
     },
-    async (request) => viewOf(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+    async (request) => weekView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 };

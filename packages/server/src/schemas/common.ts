@@ -1,4 +1,4 @@
-import { type Fault, isoDay, type Problem } from '@duskwatch/core';
+import { isoDay, problemSchema } from '@duskwatch/core';
 import { z } from 'zod';
 
 export const date = isoDay;
@@ -10,21 +10,15 @@ export const asOf = z.object({
     .describe("Read the program as of this day. Default: the program's pinned day, else today in its fields' time zone."),
 });
 
-/** As values, for languages other than English; `kind` says what the others are. */
-const fault = z.looseObject({ kind: z.string() }) as unknown as z.ZodType<Fault>;
+/** The body of every answer that is not a success. */
+export const problems = z
+  .object({ problems: z.array(problemSchema) })
+  .meta({ id: 'Problems', description: 'What was wrong, and how to mend it.' });
 
-export const problem: z.ZodType<Problem> = z.object({
-  where: z.object({
-    file: z.string().exactOptional(),
-    row: z.int().exactOptional(),
-    column: z.string().exactOptional(),
-    parameter: z.string().exactOptional(),
-  }),
-  got: z.string(),
-  expected: z.string(),
-  fix: z.string(),
-  fault: fault.exactOptional(),
+/** An answer that is a file of one of some media types. */
+export const bytes = (description: string, ...types: readonly string[]) => ({
+  description,
+  content: Object.fromEntries(types.map((type) => [type, { schema: z.instanceof(Buffer).meta({ format: 'binary' }) }])),
 });
 
-/** The body of every answer that is not a success. */
-export const problems = z.object({ problems: z.array(problem) }).meta({ description: 'What was wrong, and how to mend it.' });
+export const PDF = bytes('A PDF.', 'application/pdf');

@@ -1,4 +1,4 @@
-import { LANGUAGES, type Person, ROLES } from '@duskwatch/core';
+import { LANGUAGES, ROLES } from '@duskwatch/core';
 import { PEOPLE_ACTIONS } from '@duskwatch/store';
 import { z } from 'zod';
 
@@ -10,11 +10,11 @@ export const farms = z
   .max(500)
   .describe('Farms of the fields that a grower sees; empty in other roles.');
 
-export const person: z.ZodType<Person> = z.object({
+export const person = z.object({
   id: z.string(),
   name: z.string(),
   role,
-  farms: z.array(z.string()).readonly(),
+  farms: z.array(z.string()),
   language,
   disabled: z.boolean(),
 });
@@ -34,7 +34,7 @@ export const introduction = credentials.extend({ language: language.default('en'
 export const invitation = z.object({
   id: z.string(),
   role,
-  farms: z.array(z.string()).readonly(),
+  farms: z.array(z.string()),
   person: z.object({ id: z.string(), name: z.string() }).nullable().describe('Whose new password it is for; null: a newcomer.'),
   createdBy: z.string().describe('Name of the coordinator.'),
   createdAt: instant,

@@ -1,28 +1,9 @@
-import type { Conflict, StoredRevision } from '@duskwatch/store';
+import { problemSchema } from '@duskwatch/core';
 import { z } from 'zod';
-import type { Accepted } from '../records/accept.ts';
-import type { Named } from '../records/names.ts';
-import { instant, STORED_KINDS, storedKind } from '../records/revision.ts';
-import { problem } from './common.ts';
+import { instant, recordValue, STORED_KINDS, storedKind } from '../records/revision.ts';
 
 const id = z.string().describe('UUIDv7');
-/** Described where the kinds of record are; here it passes as it is. */
-const value = z.record(z.string(), z.unknown()).nullable() as unknown as z.ZodType<StoredRevision['value']>;
-
-/** A conflict as a person is shown it. */
-export interface SeenConflict extends Conflict {
-  readonly held: Named<StoredRevision>;
-  readonly rivals: readonly Named<StoredRevision>[];
-}
-
-export interface Receipt extends Accepted {
-  readonly epoch: string;
-  readonly last: number;
-  readonly skewMs: number | null;
-  readonly conflicts: readonly SeenConflict[];
-}
-
-export const storedRevision: z.ZodType<Named<StoredRevision>> = z.object({
+export const storedRevision = z.object({
   revisionId: id,
   recordId: id,
   kind: storedKind,
@@ -31,7 +12,7 @@ export const storedRevision: z.ZodType<Named<StoredRevision>> = z.object({
   author: z.string().describe('Id of the person who wrote it.'),
   authorName: z.string().describe('Their name now; the id where they are not known any more.'),
   at: instant.describe('By the clock it was written with.'),
-  value: value.describe('As the schema of its kind; null: removed.'),
+  value: recordValue.nullable().describe('As the schema of its kind; null: removed.'),
   key: z.string().describe('Natural key of the record at this revision.'),
   sequence: z.int().describe('Order of arrival, from 1.'),
   standing: z.enum(['current', 'removed', 'rival', 'past']),
@@ -41,7 +22,7 @@ export const storedRevision: z.ZodType<Named<StoredRevision>> = z.object({
   countedAt: instant.describe('When it was written as far as can be known; the later of two rival edits is current.'),
 });
 
-export const conflict: z.ZodType<SeenConflict> = z.object({
+export const conflict = z.object({
   reason: z.enum(['same-record', 'same-key']),
   kind: storedKind,
   key: z.string(),
@@ -62,16 +43,16 @@ export const offer = z.object({
     .describe(`Each { revisionId, recordId, kind (${STORED_KINDS.join(', ')}), baseRevisionId, settles?, at, value }.`),
 });
 
-export const receipt: z.ZodType<Receipt> = z.object({
+export const receipt = z.object({
   epoch: z.string().describe("Names this database's own history."),
   last: z.int().describe('Sequence of the newest revision of the program.'),
   skewMs: z.number().nullable(),
   added: z.array(id),
   alreadyThere: z.array(id),
-  refused: z.array(z.object({ revisionId: z.string().nullable(), problems: z.array(problem) })),
+  refused: z.array(z.object({ revisionId: z.string().nullable(), problems: z.array(problemSchema) })),
   conflicts: z.array(conflict),
 });
 
 export const elsewhere = z
-  .object({ reason: z.enum(['other-person', 'other-history']), epoch: z.string(), problems: z.array(problem) })
+  .object({ reason: z.enum(['other-person', 'other-history']), epoch: z.string(), problems: z.array(problemSchema) })
   .meta({ description: 'Nothing was taken.' });

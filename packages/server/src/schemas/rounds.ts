@@ -1,28 +1,14 @@
-import type { RoundsView } from '@duskwatch/core';
+import { roundsSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { asOf, date } from './common.ts';
 
 export const roundsQuery = asOf.extend({ until: date.optional().describe('Last day of the plan. Default: the day itself.') });
 
-export const roundsView: z.ZodType<RoundsView & { readonly drivingTimesFrom: string | null }> = z.object({
-  program: z.object({ name: z.string(), invented: z.boolean() }),
-  on: date,
-  until: date,
-  stations: z.array(
-    z.object({
-      id: z.string(),
-      latitude: z.number().nullable(),
-      longitude: z.number().nullable(),
-      due: date,
-      traps: z.int(),
-      window: z.null().optional(),
-      keepOutUntil: date.nullable().describe('Last day on which a recorded re-entry interval keeps people off.'),
-      trapIds: z.array(z.string()),
-      fields: z.array(z.object({ fieldId: z.string(), name: z.string(), farm: z.string() })),
-    }),
-  ),
-  drivingTimesFrom: z.string().nullable().describe('Host that can be asked for driving times; it then learns the places.'),
-});
+export const roundsToPlan = roundsSchema
+  .extend({
+    drivingTimesFrom: z.string().nullable().describe('Host that can be asked for driving times; it then learns the places.'),
+  })
+  .meta({ id: 'RoundsToPlan' });
 
 /** The service’s own servers answer no more at once. */
 const MOST_PLACES = 100;
@@ -34,4 +20,6 @@ export const placesBody = z.object({
     .max(MOST_PLACES),
 });
 
-export const drivingTimes = z.object({ ids: z.array(z.string()), minutes: z.array(z.array(z.number())) });
+export const drivingTimes = z
+  .object({ ids: z.array(z.string()), minutes: z.array(z.array(z.number())) })
+  .meta({ id: 'DrivingTimes' });

@@ -1,0 +1,73 @@
+/** A drive past the stations, as the phone needs it: complete, so that it works without signal. */
+import { z } from 'zod';
+import type { Shape } from '../base/shape.ts';
+import { localTextSchema } from '../catalogue/schema.ts';
+import { conditionSchema, isoDay, trapDesignSchema } from '../records/schema.ts';
+import { keepOutSchema, namedFieldSchema, namedProgramSchema, observedStageSchema } from './schema.ts';
+
+const roundTrapSchema = z
+  .object({
+    trapId: z.string(),
+    insect: z.string(),
+    insectName: localTextSchema,
+    scientificName: z.string(),
+    design: trapDesignSchema,
+    hungOn: isoDay,
+    heightM: z.number().nullable().describe('Height of the opening to keep, in metres; null when the catalogue has none.'),
+    lastVisit: z
+      .object({
+        on: isoDay,
+        visit: z.int(),
+        count: z.int().nullable(),
+        condition: conditionSchema,
+        emptied: z.boolean(),
+      })
+      .nullable(),
+    checkDue: isoDay,
+    due: z.boolean(),
+    lure: z
+      .object({
+        placedOn: isoDay,
+        lifeDays: z.int().nullable(),
+        ageDays: z.int(),
+        change: z.boolean().describe('It ends before the next visit would come.'),
+      })
+      .nullable(),
+    lookAlikes: z.array(z.object({ name: localTextSchema, note: localTextSchema })).describe('In words, from the catalogue.'),
+  })
+  .meta({ id: 'RoundTrap' });
+export type RoundTrap = Shape<typeof roundTrapSchema>;
+
+export const roundFieldSchema = namedFieldSchema
+  .extend({
+    crop: z.string(),
+    stage: observedStageSchema.nullable(),
+    stages: z
+      .array(z.object({ id: z.string(), name: localTextSchema }))
+      .describe('Canonical stage words of the crop, in order; empty when the crop is not in the catalogue.'),
+    keepOut: z.array(keepOutSchema),
+  })
+  .meta({ id: 'RoundField' });
+export type RoundField = Shape<typeof roundFieldSchema>;
+
+const roundStopSchema = z
+  .object({
+    station: z.string(),
+    latitude: z.number().nullable(),
+    longitude: z.number().nullable(),
+    due: z.boolean(),
+    traps: z.array(roundTrapSchema),
+    fields: z.array(roundFieldSchema),
+  })
+  .meta({ id: 'RoundStop' });
+export type RoundStop = Shape<typeof roundStopSchema>;
+
+export const roundSchema = z
+  .object({
+    program: namedProgramSchema,
+    on: isoDay,
+    stops: z.array(roundStopSchema).describe('Every station with a trap hanging, in driving order.'),
+    dueLengthKm: z.number().describe('Great-circle kilometres past the stations that are due.'),
+  })
+  .meta({ id: 'Round' });
+export type RoundView = Shape<typeof roundSchema>;

@@ -1,0 +1,61 @@
+/** What more than one answer holds. */
+import { z } from 'zod';
+import type { Shape } from '../base/shape.ts';
+import { localTextSchema } from '../catalogue/schema.ts';
+import { isoDay, trapDesignSchema } from '../records/schema.ts';
+
+export const namedProgramSchema = z
+  .object({ name: z.string(), invented: z.boolean().describe('True for demonstration data.') })
+  .meta({ id: 'NamedProgram' });
+
+export const insectNameSchema = z
+  .object({ id: z.string(), scientificName: z.string(), commonName: localTextSchema })
+  .meta({ id: 'InsectName' });
+export type InsectName = Shape<typeof insectNameSchema>;
+
+export const observedStageSchema = z.object({ stage: z.string(), observedOn: isoDay }).meta({ id: 'ObservedStage' });
+
+export const namedFieldSchema = z.object({ fieldId: z.string(), name: z.string(), farm: z.string() }).meta({ id: 'NamedField' });
+
+/** A sample as far as it is shown. */
+export const sampleShownSchema = z
+  .object({
+    sampledOn: isoDay,
+    kind: z.string(),
+    examined: z.int(),
+    infested: z.int().nullable(),
+    total: z.int().nullable(),
+  })
+  .meta({ id: 'SampleShown' });
+
+export const keepOutSchema = z
+  .object({ until: isoDay, hours: z.number(), product: z.string() })
+  .meta({ id: 'KeepOut', description: 'A re-entry interval, as entered from the label, that is not over.' });
+
+export const seasonPointSchema = z
+  .object({
+    from: isoDay,
+    to: isoDay,
+    perNight: z
+      .number()
+      .nullable()
+      .describe('Moths per trap per night over the traps of one design; null: no fit trap in those nights.'),
+    low: z.number().nullable(),
+    high: z.number().nullable(),
+  })
+  .meta({ id: 'SeasonPoint' });
+export type SeasonPoint = Shape<typeof seasonPointSchema>;
+
+export const seasonLineSchema = z
+  .object({
+    design: trapDesignSchema,
+    from: isoDay,
+    to: isoDay,
+    points: z.array(seasonPointSchema),
+    thresholdPerNight: z
+      .number()
+      .nullable()
+      .describe("The rule's threshold in moths per trap per night; null when there is no catch rule."),
+  })
+  .meta({ id: 'SeasonLine' });
+export type SeasonLine = Shape<typeof seasonLineSchema>;

@@ -1,0 +1,95 @@
+/** What `every-route` asks for in vain: each of these succeeds here once, and answers as the API describes it. */
+import { once } from 'node:events';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { uuidv7 } from '@duskwatch/store';
+import { expect, it, onTestFinished } from 'vitest';
+import { answersAreDescribed } from '../described.testing.ts';
+import { buildServer } from '../server.ts';
+import { memoryStore, smallProgram } from '../small-program.testing.ts';
+import { PASSWORD, served } from './served.testing.ts';
+
+const JPEG = Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), Buffer.from('moths on a floor')]);
+
+it('what a coordinator does in a day is answered as described', async () => {
+  const server = await served(smallProgram());
+  onTestFinished(server.stop);
+  const ida = await server.ida();
+  const [check] = smallProgram().checks;
+  const revision = (value: object | null, base: { recordId: string; revisionId: string } | null = null) => {
+    const revisionId = uuidv7();
+    const recordId = base?.recordId ?? revisionId;
+    return { revisionId, recordId, kind: 'checks', baseRevisionId: base?.revisionId ?? null, at: '2026-07-15T05:00:00Z', value };
+  };
+
+  expect((await ida.get('/api/scouting.pdf?sheet=north%7Chelicoverpa-zea')).statusCode).toBe(200);
+  const kept = await server.app.inject({
+    method: 'POST',
+    url: '/api/photos',
+    payload: JPEG,
+    headers: { host: 'localhost:80', origin: 'http://localhost:80', cookie: ida.cookie!, 'content-type': 'image/jpeg' },
+  });
+  const { photo } = kept.json();
+  const first = revision({ ...check, checkedOn: '2026-07-15', targetCount: 3, photo });
+  const written = await ida.post('/api/revisions', { revisions: [first] });
+  expect(written.json()).toMatchObject({ added: [first.revisionId], refused: [] });
+  expect((await ida.get(`/api/photos/${photo}`)).statusCode).toBe(200);
+
+  const rivals = [4, 5].map((targetCount) => revision({ ...check, checkedOn: '2026-07-15', targetCount, photo }, first));
+  await ida.post('/api/revisions', { revisions: rivals });
+  const [conflict] = (await ida.get('/api/conflicts')).json();
+  const decision = { kind: conflict.kind, key: conflict.key, keepRevisionId: conflict.held.revisionId };
+  expect((await ida.post('/api/conflicts/settle', decision)).statusCode).toBe(200);
+  expect((await ida.post(`/api/revisions/${first.revisionId}/restore`, {})).statusCode).toBe(200);
+
+  const invited = (await ida.post('/api/invitations', { role: 'scout', farms: [] })).json();
+  expect((await ida.get(`/api/invitations/by-token/${invited.token}`)).statusCode).toBe(200);
+  expect((await ida.send('DELETE', `/api/invitations/${invited.id}`)).statusCode).toBe(204);
+  const { id } = await server.join(ida, 'Sam Reed', 'scout');
+  expect((await ida.send('PATCH', `/api/people/${id}`, { role: 'reader' })).statusCode).toBe(200);
+  const { path } = (await ida.post('/api/calendar', {})).json();
+  expect((await ida.get(path)).statusCode).toBe(200);
+  expect((await server.browser().signIn('Ida Brook', PASSWORD)).statusCode).toBe(200);
+
+  const here = [
+    'DELETE /api/invitations/:id',
+    'GET /api/invitations/by-token/:token',
+    'GET /api/photos/:photo',
+    'GET /api/scouting.pdf',
+    'GET /calendar/:file',
+    'PATCH /api/people/:id',
+    'POST /api/conflicts/settle',
+    'POST /api/photos',
+    'POST /api/revisions/:revisionId/restore',
+    'POST /api/session',
+  ];
+  expect([...server.succeeded].filter((route) => here.includes(route)).sort()).toEqual(here);
+});
+
+it('driving times are answered as described', async () => {
+  const answer = {
+    code: 'Ok',
+    durations: [
+      [0, 90],
+      [120, 0],
+    ],
+  };
+  const router = createServer((_, response) => {
+    response.setHeader('content-type', 'application/json').end(JSON.stringify(answer));
+  }).listen(0, '127.0.0.1');
+  onTestFinished(() => void router.close());
+  await once(router, 'listening');
+  const drivingTimes = `http://127.0.0.1:${(router.address() as AddressInfo).port}`;
+  const app = buildServer({ store: memoryStore(smallProgram()), drivingTimes });
+  const succeeded = answersAreDescribed(app);
+  const places = ['A', 'B'].map((id, i) => ({ id, latitude: 45, longitude: -30 - i }));
+  const asked = await app.inject({ method: 'POST', url: '/api/rounds/driving-times', payload: { places } });
+  expect(asked.json()).toEqual({
+    ids: ['A', 'B'],
+    minutes: [
+      [0, 1.5],
+      [2, 0],
+    ],
+  });
+  expect(succeeded).toContain('POST /api/rounds/driving-times');
+});
