@@ -47,10 +47,7 @@ const trapVisitSchema = z
     others: z.int().nullable(),
     condition: conditionSchema,
     emptied: z.boolean(),
-    unfitReason: z
-      .enum(UNFIT_REASONS)
-      .nullable()
-      .describe('Null at a visit that was not unfit, and where nobody said why.'),
+    unfitReason: z.enum(UNFIT_REASONS).nullable().describe('Null at a visit that was not unfit, and where nobody said why.'),
     note: z.string().nullable(),
     photo: z.string().nullable(),
   })

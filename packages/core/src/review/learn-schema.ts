@@ -69,9 +69,7 @@ const sideBySideLessonSchema = z
             scatter: z.enum(['seen', 'assumed']).describe('Whether differences between sites were seen or assumed.'),
             siteLogSd: z.number(),
             sitesForUsefulRatio: z.int(),
-            seasons: z.array(
-              z.object({ season: z.int(), ratio: estimateSchema, sharedBlocks: z.int(), sites: z.int() }),
-            ),
+            seasons: z.array(z.object({ season: z.int(), ratio: estimateSchema, sharedBlocks: z.int(), sites: z.int() })),
             trend: z
               .object({
                 perYear: estimateSchema,
@@ -83,9 +81,7 @@ const sideBySideLessonSchema = z
             published: z
               .object({ low: z.number(), high: z.number(), source: z.string() })
               .nullable()
-              .describe(
-                'What is published of these two designs for the insect, in the same direction; null: nothing.',
-              ),
+              .describe('What is published of these two designs for the insect, in the same direction; null: nothing.'),
           }),
         ),
         leftOut: z.object({ alone: z.int(), empty: z.int() }),

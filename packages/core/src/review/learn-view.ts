@@ -1,18 +1,17 @@
 /** What a program's records teach, ready to draw: days as text, no figure without end, names for fields. */
 
-import type { BoundedEstimate, CatchToInfestationKnown, ErrorRate, Errors, LearnView, LureLesson } from './learn-schema.ts';
-import { type Day, formatDay, type IsoDay } from '../base/day.ts';
+import { type Day, formatDay } from '../base/day.ts';
 import { designRatio } from '../catalogue/look-up.ts';
 import type { Program } from '../records/program.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import type { CatchToInfestation, CurvePoint, NoThreshold } from './catch-to-infestation.ts';
+import type { CatchToInfestation } from './catch-to-infestation.ts';
 import { catchAtLag } from './infestation-fit.ts';
-import type { Estimate, NotKnown } from './learned.ts';
-import { type Lessons, lessonsOf, type RuleInForce } from './lessons.ts';
-import type { LureAges } from './lure-ages-of.ts';
-import { type LureDecay, type NoDecay, shareLeft } from './lure-decay.ts';
-import type { NoComparison, SideBySide, TreatmentRatio } from './side-by-side.ts';
-import type { Compared, SideBySideSet } from './side-by-side-of.ts';
+import type { BoundedEstimate, CatchToInfestationKnown, ErrorRate, Errors, LearnView, LureLesson } from './learn-schema.ts';
+import type { Estimate } from './learned.ts';
+import { lessonsOf } from './lessons.ts';
+import { type LureDecay, shareLeft } from './lure-decay.ts';
+import type { TreatmentRatio } from './side-by-side.ts';
+import type { Compared } from './side-by-side-of.ts';
 import type { ThresholdErrors } from './threshold-errors.ts';
 
 export function learnView(program: Program, { on, level }: { readonly on: Day; readonly level: number }): LearnView {

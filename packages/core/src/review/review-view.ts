@@ -1,11 +1,9 @@
 /** A season's review, ready to draw: days as text, fields by name. */
-import type { CallRow, ReviewPart, ReviewView, TimingRow } from './review-schema.ts';
-import type { Verb } from '../advice/types.ts';
+
 import { type Day, formatDay, type IsoDay } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
-import type { TrapDesign } from '../records/schema.ts';
-import type { SeasonWork } from './season-cost.ts';
-import { type Calls, type Review, reviewSeason } from './season-review.ts';
+import type { CallRow, ReviewPart, ReviewView, TimingRow } from './review-schema.ts';
+import { type Review, reviewSeason } from './season-review.ts';
 import type { VerbRun } from './season-verbs.ts';
 import type { SeasonVisits } from './season-visits.ts';
 
