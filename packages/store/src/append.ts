@@ -1,13 +1,13 @@
 import { ok, type Problem, type Result, refuse } from '@duskwatch/core';
 import { conflicts } from './conflicts.ts';
-import { type Context, insert, type Plan, rows, run } from './plan.ts';
-import { byRecord, byRevision, claimants, claimsOf, type SaidRow, toSaid } from './queries.ts';
+import { type Context, insert, type Procedure, rows, run } from './procedure.ts';
+import { byRecord, byRevision, claimants, claimsOf, type JudgedRow, toSaid } from './queries.ts';
 import { claimOf, deriveStandings, readRecord } from './standing.ts';
 import type { RevisionRow } from './tables.ts';
-import type { Appended, Standing } from './types.ts';
+import type { Appended, RevisionStanding } from './types.ts';
 
 /** Add prepared revisions, and derive anew the standing of all they touch. */
-export function* append(context: Context, prepared: readonly RevisionRow[]): Plan<Result<Appended>> {
+export function* append(context: Context, prepared: readonly RevisionRow[]): Procedure<Result<Appended>> {
   const sorted = yield* sortOut(context, prepared);
   if (!sorted.ok) return sorted;
   const { fresh, alreadyThere } = sorted.value;
@@ -34,7 +34,7 @@ export function* append(context: Context, prepared: readonly RevisionRow[]): Pla
 function* sortOut(
   context: Context,
   prepared: readonly RevisionRow[],
-): Plan<Result<{ fresh: RevisionRow[]; alreadyThere: string[] }>> {
+): Procedure<Result<{ fresh: RevisionRow[]; alreadyThere: string[] }>> {
   const ids = prepared.map((row) => row.revision_id);
   const known = new Map((yield* byRevision(context, ids)).map((row) => [row.revision_id, row]));
   const fresh: RevisionRow[] = [];
@@ -62,7 +62,7 @@ const contents = (row: RevisionRow): string =>
   JSON.stringify([row.record_id, row.kind, row.base_revision_id, row.settles, row.author, row.at, row.value]);
 
 /** Put the new revisions into their records, and give each removal the key of what it removes. */
-function joinRecords(records: Map<string, SaidRow[]>, fresh: readonly RevisionRow[]): Problem[] {
+function joinRecords(records: Map<string, JudgedRow[]>, fresh: readonly RevisionRow[]): Problem[] {
   const problems: Problem[] = [];
   const join = (row: RevisionRow) => records.set(row.record_id, [...(records.get(row.record_id) ?? []), toSaid(row)]);
   for (const row of fresh.filter((row) => row.value !== null)) join(row);
@@ -99,12 +99,12 @@ function joinRecords(records: Map<string, SaidRow[]>, fresh: readonly RevisionRo
 function* settle(
   context: Context,
   fresh: readonly RevisionRow[],
-  records: readonly (readonly SaidRow[])[],
+  records: readonly (readonly JudgedRow[])[],
   claims: ReadonlySet<string>,
-): Plan<void> {
+): Procedure<void> {
   const standings = deriveStandings(records, claims);
   const freshIds = new Set(fresh.map((row) => row.revision_id));
-  const moved = new Map<Standing, string[]>();
+  const moved = new Map<RevisionStanding, string[]>();
   for (const { row } of records.flat()) {
     const standing = standings.get(row.revision_id) ?? row.standing;
     if (standing !== row.standing && !freshIds.has(row.revision_id)) {
@@ -119,7 +119,7 @@ function* settle(
   yield* setStanding(context, moved.get('current') ?? [], 'current');
 }
 
-export function* setStanding(context: Context, ids: readonly string[], standing: Standing): Plan<void> {
+export function* setStanding(context: Context, ids: readonly string[], standing: RevisionStanding): Procedure<void> {
   if (ids.length === 0) return;
   const { db, program, list } = context;
   const update = db.updateTable('revisions').set({ standing });
@@ -127,7 +127,7 @@ export function* setStanding(context: Context, ids: readonly string[], standing:
 }
 
 /** Take `count` numbers of the program's sequence; the first of them. */
-export function* nextSequence({ db, program }: Context, count: number): Plan<number> {
+export function* nextSequence({ db, program }: Context, count: number): Procedure<number> {
   const [last] = yield* rows(
     db
       .updateTable('programs')

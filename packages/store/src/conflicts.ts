@@ -1,19 +1,19 @@
 import { sql } from 'kysely';
 import { groupBy } from './group.ts';
-import { type Context, type Plan, rows } from './plan.ts';
-import { atKeys, byRecord, revisionsOf, type SaidRow, toSaid, toStored } from './queries.ts';
+import { type Context, type Procedure, rows } from './procedure.ts';
+import { atKeys, byRecord, type JudgedRow, revisionsOf, toSaid, toStored } from './queries.ts';
 import { claimOf, readRecord } from './standing.ts';
 import type { Conflict } from './types.ts';
 
 /** Everything that awaits a person's decision. */
-export function* conflicts(context: Context): Plan<Conflict[]> {
+export function* conflicts(context: Context): Procedure<Conflict[]> {
   const open = yield* rows(revisionsOf(context).where('standing', '=', sql.lit('rival')).orderBy('sequence'));
   const records = yield* byRecord(
     context,
     open.map((row) => row.record_id),
   );
   const found: Conflict[] = [];
-  const losers: SaidRow[] = [];
+  const losers: JudgedRow[] = [];
   for (const revisions of records.values()) {
     const { head, rivals } = readRecord(revisions);
     if (rivals.length > 0) found.push(conflict('same-record', head, rivals));
@@ -24,8 +24,8 @@ export function* conflicts(context: Context): Plan<Conflict[]> {
   return found;
 }
 
-function* holdersOf(context: Context, losers: readonly SaidRow[]): Plan<Map<string, SaidRow>> {
-  const holders = new Map<string, SaidRow>();
+function* holdersOf(context: Context, losers: readonly JudgedRow[]): Procedure<Map<string, JudgedRow>> {
+  const holders = new Map<string, JudgedRow>();
   for (const [kind, heads] of groupBy(losers, ({ kind }) => kind)) {
     const keys = [...new Set(heads.map(({ key }) => key))];
     for (const row of yield* atKeys(context, kind, keys, 'current')) holders.set(claimOf(toSaid(row)), toSaid(row));
@@ -33,7 +33,7 @@ function* holdersOf(context: Context, losers: readonly SaidRow[]): Plan<Map<stri
   return holders;
 }
 
-function conflict(reason: Conflict['reason'], held: SaidRow, rivals: readonly SaidRow[]): Conflict {
+function conflict(reason: Conflict['reason'], held: JudgedRow, rivals: readonly JudgedRow[]): Conflict {
   const stored = rivals.map(({ row }) => toStored(row)).sort((a, b) => (a.countedAt < b.countedAt ? -1 : 1));
   return { reason, kind: held.kind, key: held.key, held: toStored(held.row), rivals: stored };
 }

@@ -1,7 +1,7 @@
 import { ok, type Problem, type Program, type Result, refuse } from '@duskwatch/core';
 import { nextSequence, setStanding } from './append.ts';
-import { type Context, insert, type Plan } from './plan.ts';
 import { faultsOf, normalInstant, valueProblem } from './prepare.ts';
+import { type Context, insert, type Procedure } from './procedure.ts';
 import { atKeys } from './queries.ts';
 import type { RevisionRow } from './tables.ts';
 import type { Imported, ImportOptions, StoredKind, ValueOf } from './types.ts';
@@ -20,7 +20,7 @@ export function* importProgram(
   context: Context,
   program: Partial<Program>,
   { author, at, onProgress }: ImportOptions,
-): Plan<Result<Imported>> {
+): Procedure<Result<Imported>> {
   const read = readEntries(program);
   const problems = [...faultsOf({ author, at }), ...(read.ok ? [] : read.problems)];
   if (!read.ok || problems.length > 0) return refuse(...problems);
@@ -83,7 +83,7 @@ function* importBatch(
   batch: readonly Entry[],
   said: { author: string; at: string },
   counts: { added: number; changed: number; unchanged: number },
-): Plan<void> {
+): Procedure<void> {
   const keys = batch.map((entry) => entry.key);
   const current = new Map((yield* atKeys(context, kind, keys, 'current')).map((row) => [row.natural_key, row]));
   const removed = new Map((yield* atKeys(context, kind, keys, 'removed')).map((row) => [row.natural_key, row]));

@@ -2,7 +2,7 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import type pg from 'pg';
 import { BACKED_UP_TABLES } from './accounts/tables.ts';
 import { StoreError } from './error.ts';
-import { type Driver, insert, type Plan, run } from './plan.ts';
+import { type Driver, insert, type Procedure, run } from './procedure.ts';
 import { forgetOrigin, openSqlite } from './sqlite.ts';
 import type { RevisionRow } from './tables.ts';
 
@@ -54,7 +54,7 @@ async function copyAccounts(client: pg.PoolClient, program: string, copy: Driver
     const { rows } = await client.query(`select * from ${table} where program_id = $1`, [program]);
     await copy.write(
       program,
-      (function* (): Plan<void> {
+      (function* (): Procedure<void> {
         for (const row of rows) yield* run(copy.db.insertInto(table).values(row));
       })(),
     );

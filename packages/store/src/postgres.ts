@@ -3,8 +3,8 @@ import { DummyDriver, Kysely, PostgresAdapter, PostgresIntrospector, PostgresQue
 import pg from 'pg';
 import { StoreError } from './error.ts';
 import { SCHEMA_VERSION, statementsFrom } from './migrations.ts';
-import type { Driver, Plan, Statement } from './plan.ts';
 import { copyToSqlite } from './postgres-backup.ts';
+import type { Driver, Procedure, Statement } from './procedure.ts';
 import { REVISION_COLUMNS, type Tables } from './tables.ts';
 import { uuidv7 } from './uuid.ts';
 
@@ -40,11 +40,12 @@ export async function openPostgres(url: string, program: string): Promise<Driver
   return {
     db,
     list: (values) => sql<string>`(select unnest(${values}::text[]))`,
-    read: (plan) => transaction(pool, 'begin isolation level repeatable read read only', (client) => finish(client, plan)),
-    write: (of, plan) =>
+    read: (procedure) =>
+      transaction(pool, 'begin isolation level repeatable read read only', (client) => finish(client, procedure)),
+    write: (of, procedure) =>
       transaction(pool, 'begin', async (client) => {
         await client.query('select 1 from programs where program_id = $1 for update', [of]);
-        return finish(client, plan);
+        return finish(client, procedure);
       }),
     backup: (file) =>
       transaction(pool, 'begin isolation level repeatable read read only', (client) => copyToSqlite(client, file)),
@@ -83,9 +84,9 @@ async function connect(pool: pg.Pool): Promise<pg.PoolClient> {
   }
 }
 
-async function finish<T>(client: pg.PoolClient, plan: Plan<T>): Promise<T> {
-  let step = plan.next();
-  while (!step.done) step = plan.next(await execute(client, step.value));
+async function finish<T>(client: pg.PoolClient, procedure: Procedure<T>): Promise<T> {
+  let step = procedure.next();
+  while (!step.done) step = procedure.next(await execute(client, step.value));
   return step.value;
 }
 

@@ -2,16 +2,16 @@
 import { sql } from 'kysely';
 import { countedAt } from './clock-skew.ts';
 import { groupBy } from './group.ts';
-import { type Context, type Plan, rows } from './plan.ts';
-import { claimOf, type Said } from './standing.ts';
+import { type Context, type Procedure, rows } from './procedure.ts';
+import { claimOf, type JudgedRevision } from './standing.ts';
 import type { RevisionRow } from './tables.ts';
 import type { Arrival, StoredKind, StoredRevision, ValueOf } from './types.ts';
 
-export interface SaidRow extends Said {
+export interface JudgedRow extends JudgedRevision {
   readonly row: RevisionRow;
 }
 
-export const toSaid = (row: RevisionRow): SaidRow => ({
+export const toSaid = (row: RevisionRow): JudgedRow => ({
   revisionId: row.revision_id,
   recordId: row.record_id,
   kind: row.kind,
@@ -47,7 +47,7 @@ export function toStored(row: RevisionRow): StoredRevision {
 
 export const revisionsOf = ({ db, program }: Context) => db.selectFrom('revisions').selectAll().where('program_id', '=', program);
 
-export function* byRevision(context: Context, ids: readonly string[]): Plan<RevisionRow[]> {
+export function* byRevision(context: Context, ids: readonly string[]): Procedure<RevisionRow[]> {
   return yield* rows(revisionsOf(context).where('revision_id', 'in', context.list(ids)));
 }
 
@@ -55,7 +55,7 @@ export function* byRevision(context: Context, ids: readonly string[]): Plan<Revi
 const inOrder = (a: RevisionRow, b: RevisionRow): number => a.sequence - b.sequence;
 
 /** Whole records, each with all its revisions. */
-export function* byRecord(context: Context, ids: Iterable<string>): Plan<Map<string, SaidRow[]>> {
+export function* byRecord(context: Context, ids: Iterable<string>): Procedure<Map<string, JudgedRow[]>> {
   const list = context.list([...new Set(ids)]);
   const found = yield* rows(revisionsOf(context).where('record_id', 'in', list));
   return groupBy(found.sort(inOrder).map(toSaid), (said) => said.recordId);
@@ -70,7 +70,7 @@ export function* atKeys(
   kind: StoredKind,
   keys: readonly string[],
   standing: 'current' | 'removed' | 'rival' | 'not current',
-): Plan<RevisionRow[]> {
+): Procedure<RevisionRow[]> {
   const query = revisionsOf(context).where('kind', '=', kind).where('natural_key', 'in', context.list(keys));
   const others = query.where('standing', '<>', sql.lit('current'));
   const found = yield* rows(
@@ -84,7 +84,7 @@ export function* atKeys(
 }
 
 /** Records whose head may lay claim to any of these keys. */
-export function* claimants(context: Context, said: readonly Said[]): Plan<string[]> {
+export function* claimants(context: Context, said: readonly JudgedRevision[]): Procedure<string[]> {
   const found: string[] = [];
   for (const [kind, group] of groupBy(said, ({ kind }) => kind)) {
     const keys = [...new Set(group.map(({ key }) => key))];
@@ -95,4 +95,4 @@ export function* claimants(context: Context, said: readonly Said[]): Plan<string
   return found;
 }
 
-export const claimsOf = (said: readonly Said[]): Set<string> => new Set(said.map(claimOf));
+export const claimsOf = (said: readonly JudgedRevision[]): Set<string> => new Set(said.map(claimOf));

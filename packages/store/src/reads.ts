@@ -1,15 +1,15 @@
 import { emptyProgram, type Problem, type Program } from '@duskwatch/core';
 import { sql } from 'kysely';
 import { groupBy } from './group.ts';
-import { type Context, type Plan, rows } from './plan.ts';
 import { valueProblem } from './prepare.ts';
+import { type Context, type Procedure, rows } from './procedure.ts';
 import { atKeys, byRecord, byRevision, revisionsOf, toStored } from './queries.ts';
 import type { Counts, CurrentRecord, StoredKind, StoredRevision, Verification } from './types.ts';
 import { keyOf, STORED_KINDS, valueSchemas } from './values.ts';
 
 const PAGE = 5_000;
 
-export function* loadProgram({ db, program }: Context): Plan<Program> {
+export function* loadProgram({ db, program }: Context): Procedure<Program> {
   const found = yield* rows(
     db
       .selectFrom('revisions')
@@ -28,36 +28,36 @@ export function* loadProgram({ db, program }: Context): Plan<Program> {
   return loaded as unknown as Program;
 }
 
-export function* current<K extends StoredKind>(context: Context, kind: K): Plan<CurrentRecord<K>[]> {
+export function* current<K extends StoredKind>(context: Context, kind: K): Procedure<CurrentRecord<K>[]> {
   const query = revisionsOf(context).where('kind', '=', kind).where('standing', '=', sql.lit('current')).orderBy('natural_key');
   return (yield* rows(query)).map(toStored) as CurrentRecord<K>[];
 }
 
-export function* history(context: Context, of: string | { kind: StoredKind; key: string }): Plan<StoredRevision[]> {
+export function* history(context: Context, of: string | { kind: StoredKind; key: string }): Procedure<StoredRevision[]> {
   const ids = typeof of === 'string' ? [of] : yield* recordsAt(context, of.kind, of.key);
   const said = [...(yield* byRecord(context, ids)).values()].flat();
   return said.map(({ row }) => toStored(row)).sort((a, b) => a.sequence - b.sequence);
 }
 
-function* recordsAt(context: Context, kind: StoredKind, key: string): Plan<string[]> {
+function* recordsAt(context: Context, kind: StoredKind, key: string): Procedure<string[]> {
   const found = [...(yield* atKeys(context, kind, [key], 'current')), ...(yield* atKeys(context, kind, [key], 'not current'))];
   return found.map((row) => row.record_id);
 }
 
-export function* revisions(context: Context, ids: readonly string[]): Plan<StoredRevision[]> {
+export function* revisions(context: Context, ids: readonly string[]): Procedure<StoredRevision[]> {
   return (yield* byRevision(context, ids)).map(toStored);
 }
 
-export function* epoch({ db, program }: Context): Plan<string> {
+export function* epoch({ db, program }: Context): Procedure<string> {
   const [row] = yield* rows(db.selectFrom('programs').select('epoch').where('program_id', '=', program));
   return row!.epoch!;
 }
 
-export function* changesSince(context: Context, sequence: number, limit: number): Plan<StoredRevision[]> {
+export function* changesSince(context: Context, sequence: number, limit: number): Procedure<StoredRevision[]> {
   return (yield* rows(revisionsOf(context).where('sequence', '>', sequence).orderBy('sequence').limit(limit))).map(toStored);
 }
 
-export function* counts({ db, program }: Context): Plan<Counts> {
+export function* counts({ db, program }: Context): Procedure<Counts> {
   const number = sql<number>`cast(count(*) as integer)`.as('n');
   const revisions = db.selectFrom('revisions').where('program_id', '=', program);
   const byKind = yield* rows(revisions.where('standing', '=', sql.lit('current')).groupBy('kind').select(['kind', number]));
@@ -70,7 +70,7 @@ export function* counts({ db, program }: Context): Plan<Counts> {
 }
 
 /** Every value of the program against its schema and its key. */
-export function* verifyValues(context: Context): Plan<Verification> {
+export function* verifyValues(context: Context): Procedure<Verification> {
   const problems: Problem[] = [];
   let checked = 0;
   for (let page = yield* changesSince(context, 0, PAGE); page.length > 0; ) {

@@ -1,7 +1,7 @@
 import { type Problem, type Result, refuse } from '@duskwatch/core';
 import { append } from './append.ts';
-import type { Context, Plan } from './plan.ts';
 import { faultsOf, normalInstant } from './prepare.ts';
+import type { Context, Procedure } from './procedure.ts';
 import { byRecord, byRevision } from './queries.ts';
 import { readRecord } from './standing.ts';
 import type { Appended } from './types.ts';
@@ -11,7 +11,7 @@ export function* restore(
   context: Context,
   revisionId: string,
   by: { readonly author: string; readonly at: string },
-): Plan<Result<Appended>> {
+): Procedure<Result<Appended>> {
   const [wanted] = yield* byRevision(context, [revisionId]);
   const problems = faultsOf(by);
   if (!wanted) problems.push(unknownRevision(revisionId));

@@ -3,7 +3,7 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { backup as copyPages, DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite';
 import { DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler, sql } from 'kysely';
 import { StoreError } from './error.ts';
-import type { Driver, Plan, Statement } from './plan.ts';
+import type { Driver, Procedure, Statement } from './procedure.ts';
 import { asStoreError, inTransaction, isDamage, openFile } from './sqlite-file.ts';
 import { REVISION_COLUMNS, type RevisionRow, type Tables } from './tables.ts';
 import { uuidv7 } from './uuid.ts';
@@ -44,9 +44,9 @@ export function openSqlite(file: string, program: string): Driver {
     return rowsOf(prepare(statement.sql), statement.parameters as SQLInputValue[]);
   };
 
-  const finish = <T>(plan: Plan<T>): T => {
-    let step = plan.next();
-    while (!step.done) step = plan.next(execute(step.value));
+  const finish = <T>(procedure: Procedure<T>): T => {
+    let step = procedure.next();
+    while (!step.done) step = procedure.next(execute(step.value));
     return step.value;
   };
   const attempt = async <T>(work: () => T): Promise<T> => {
@@ -60,8 +60,8 @@ export function openSqlite(file: string, program: string): Driver {
   return {
     db,
     list: (values) => sql<string>`(select value from json_each(${JSON.stringify(values)}))`,
-    read: (plan) => attempt(() => inTransaction(database, 'deferred', () => finish(plan))),
-    write: (_program, plan) => attempt(() => inTransaction(database, 'immediate', () => finish(plan))),
+    read: (procedure) => attempt(() => inTransaction(database, 'deferred', () => finish(procedure))),
+    write: (_program, procedure) => attempt(() => inTransaction(database, 'immediate', () => finish(procedure))),
     backup: (to) => backup(database, to),
     integrity: () => attempt(() => complaints(database)),
     close: async () => {

@@ -4,10 +4,10 @@
  * Everything here is a function of the set of revisions alone, never of the order in which they arrived, so that
  * two stores with the same revisions agree.
  */
-import type { Standing, StoredKind } from './types.ts';
+import type { RevisionStanding, StoredKind } from './types.ts';
 
 /** The part of a revision that decides its standing. */
-export interface Said {
+export interface JudgedRevision {
   readonly revisionId: string;
   readonly recordId: string;
   readonly kind: StoredKind;
@@ -21,7 +21,7 @@ export interface Said {
 }
 
 /** Two people who make the same change to the same base have said one thing, and are not at odds. */
-const step = (said: Said): string => `${said.baseRevisionId} ${said.json}`;
+const step = (said: JudgedRevision): string => `${said.baseRevisionId} ${said.json}`;
 
 /** A revision with the instant it counts from, in milliseconds. */
 interface Timed<T> {
@@ -29,16 +29,16 @@ interface Timed<T> {
   readonly ms: number;
 }
 
-const later = (a: Timed<Said>, b: Timed<Said>): number =>
+const later = (a: Timed<JudgedRevision>, b: Timed<JudgedRevision>): number =>
   a.ms - b.ms || compare(a.said.at, b.said.at) || compare(a.said.revisionId, b.said.revisionId);
 
 const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
 
-const latest = <T extends Said>(all: readonly Timed<T>[]): Timed<T> =>
+const latest = <T extends JudgedRevision>(all: readonly Timed<T>[]): Timed<T> =>
   all.reduce((newest, timed) => (later(newest, timed) < 0 ? timed : newest));
 
 /** Of one record: the latest revision that nothing builds upon, and those at odds with it, oldest first. */
-export function readRecord<T extends Said>(revisions: readonly T[]): { head: T; headMs: number; rivals: T[] } {
+export function readRecord<T extends JudgedRevision>(revisions: readonly T[]): { head: T; headMs: number; rivals: T[] } {
   const byId = new Map(revisions.map((said) => [said.revisionId, said]));
   const parentsOf = (said: T): T[] =>
     [said.baseRevisionId, ...said.settles].flatMap((id) => (id === null ? [] : (byId.get(id) ?? [])));
@@ -63,15 +63,18 @@ export function readRecord<T extends Said>(revisions: readonly T[]): { head: T; 
 }
 
 /** `kind` and key together: what at most one current record may hold. */
-export const claimOf = (said: Pick<Said, 'kind' | 'key'>): string => `${said.kind}|${said.key}`;
+export const claimOf = (said: Pick<JudgedRevision, 'kind' | 'key'>): string => `${said.kind}|${said.key}`;
 
 /**
  * The standing of every revision of the records given, but for heads whose claim is not among `claims`: those
  * depend on records that are not here. A removed record claims nothing.
  */
-export function deriveStandings(records: Iterable<readonly Said[]>, claims: ReadonlySet<string>): Map<string, Standing> {
-  const standings = new Map<string, Standing>();
-  const claimants = new Map<string, Timed<Said>[]>();
+export function deriveStandings(
+  records: Iterable<readonly JudgedRevision[]>,
+  claims: ReadonlySet<string>,
+): Map<string, RevisionStanding> {
+  const standings = new Map<string, RevisionStanding>();
+  const claimants = new Map<string, Timed<JudgedRevision>[]>();
   for (const revisions of records) {
     const { head, headMs, rivals } = readRecord(revisions);
     for (const said of revisions) standings.set(said.revisionId, 'past');

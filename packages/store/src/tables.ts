@@ -1,6 +1,6 @@
 import type { AccountTables } from './accounts/tables.ts';
 import type { CalendarTables } from './calendars/tables.ts';
-import type { Standing, StoredKind } from './types.ts';
+import type { RevisionStanding, StoredKind } from './types.ts';
 
 export interface RevisionRow {
   program_id: string;
@@ -15,7 +15,7 @@ export interface RevisionRow {
   author: string;
   at: string;
   value: string | null;
-  standing: Standing;
+  standing: RevisionStanding;
   /** When and how far off a server received it; null: written at the database itself. */
   received_at: string | null;
   skew_ms: number | null;

@@ -44,14 +44,14 @@ export interface Arrival {
  * - `rival`: said without knowledge of what is now current, and not yet decided by a person.
  * - `past`: built upon or decided over.
  */
-export type Standing = 'current' | 'removed' | 'rival' | 'past';
+export type RevisionStanding = 'current' | 'removed' | 'rival' | 'past';
 
 export interface StoredRevision<K extends StoredKind = StoredKind> extends Revision<K> {
   /** The record's natural key at this revision. */
   readonly key: string;
   /** Order of arrival in this program, from 1, without gaps. */
   readonly sequence: number;
-  readonly standing: Standing;
+  readonly standing: RevisionStanding;
   /** Null: written at the database itself. */
   readonly arrival: Arrival | null;
   /** The instant it counts from when two edits compete: `at` put right by what is known of the writer's clock. */

@@ -1,4 +1,4 @@
-import { type CheckRecord, day, type Entry, recordQuestions, sayQuestion } from '@duskwatch/core';
+import { type CheckRecord, day, type Entry, questionInWords, recordQuestions } from '@duskwatch/core';
 import type { CurrentRecord } from '@duskwatch/store';
 import { withDatabase } from '../database.ts';
 import { done, type Outcome } from '../outcome.ts';
@@ -15,7 +15,7 @@ export async function questions(folder: string | undefined, options: ReadOptions
   if (options.json) print(jsonWithDays(found, ['from', 'to']));
   else {
     const held = `${found.compared} of ${found.visits} fit visits of the season could be held against other traps.`;
-    const lines = found.questions.map((question) => `- ${sayQuestion(question, 'en')}`);
+    const lines = found.questions.map((question) => `- ${questionInWords(question, 'en')}`);
     print([titleOf(read), held, ...(lines.length > 0 ? lines : ['Nothing to ask about.'])].join('\n'));
   }
   return done;

@@ -52,7 +52,7 @@ function byPressure(a: DueStation, b: DueStation): number {
 const mayEnter = ({ keepOutUntil = null }: DueStation, { day: date }: Shift): boolean =>
   keepOutUntil === null || date > keepOutUntil;
 
-type Plan = Map<Shift, readonly DueStation[]>;
+type ShiftStops = Map<Shift, readonly DueStation[]>;
 
 interface Placing {
   readonly shift: Shift;
@@ -61,7 +61,7 @@ interface Placing {
 }
 
 /** Puts a station where it costs least; false when it fits nowhere. */
-function place(rounds: Plan, station: DueStation, travel: Travel): boolean {
+function place(rounds: ShiftStops, station: DueStation, travel: Travel): boolean {
   let best: Placing | null = null;
   for (const [shift, stops] of rounds) {
     if (!mayEnter(station, shift)) continue;
@@ -85,7 +85,7 @@ function dayPrice({ due }: DueStation, on: Day): number {
 }
 
 /** Takes every station out once and puts it back; true when the whole plan became cheaper. */
-function replaceAll(rounds: Plan, travel: Travel): boolean {
+function replaceAll(rounds: ShiftStops, travel: Travel): boolean {
   let better = false;
   for (const station of [...rounds.values()].flat()) {
     const before = new Map(rounds);
@@ -101,7 +101,7 @@ function replaceAll(rounds: Plan, travel: Travel): boolean {
   return better;
 }
 
-function priceOfAll(rounds: Plan, travel: Travel): number {
+function priceOfAll(rounds: ShiftStops, travel: Travel): number {
   let price = 0;
   for (const [shift, stops] of rounds) {
     if (stops.length > 0) price += OPENING_MINUTES + (timeRound(shift, stops, travel)?.minutes ?? 0);

@@ -5,9 +5,9 @@ import type { CheckRecord } from '../records/schema.ts';
 import { betaCdf } from '../statistics/incomplete-beta.ts';
 import { randomFrom } from '../statistics/random.testing.ts';
 import { atLeast, atMost, probabilityOf } from './counts.ts';
+import { questionInWords } from './in-words.ts';
 import { inventedSeason, ON, rewritten } from './invented-season.testing.ts';
 import { recordQuestions } from './questions.ts';
-import { sayQuestion } from './say.ts';
 import type { RecordQuestion } from './types.ts';
 
 const SEEDS = Array.from({ length: 10 }, (_, i) => 1001 + i);
@@ -191,8 +191,8 @@ describe('what is asked', () => {
     const [question] = asked(spoilt);
     expect(question).toMatchObject({ kind: 'unlikely-count', side: 'high', farm: 'farm 3', whom: 'scout' });
     expect(question!.inSeason).toBeGreaterThanOrEqual(question!.probability!);
-    expect(sayQuestion(question!, 'en')).toMatch(/^3-helicoverpa-zea on .*: 4000, where .* probability .* Ask the scout/);
-    expect(sayQuestion(question!, 'es')).toMatch(
+    expect(questionInWords(question!, 'en')).toMatch(/^3-helicoverpa-zea on .*: 4000, where .* probability .* Ask the scout/);
+    expect(questionInWords(question!, 'es')).toMatch(
       /^3-helicoverpa-zea, .*: 4000, donde .* probabilidad .* Pregunte a quien revisó/,
     );
   });

@@ -9,7 +9,7 @@ import type { CheckRecord, FieldRecord, SampleRecord, TrapRecord } from '../reco
 import { tables } from '../records/tables.ts';
 import { MAX_VISITS } from '../records/visits.ts';
 import { faultSpanish } from './problems.es.ts';
-import { sayProblem } from './problems.ts';
+import { problemInWords } from './problems.ts';
 
 const field: FieldRecord = {
   fieldId: 'north',
@@ -134,8 +134,8 @@ describe('what is wrong with what somebody wrote', () => {
   it('is said in Spanish wherever a form, a round or the server says it in English', () => {
     for (const problem of problems) {
       expect(problem.fault, `${problem.expected} ${problem.fix}`).toBeDefined();
-      const english = sayProblem(problem, 'en');
-      const spanish = sayProblem(problem, 'es');
+      const english = problemInWords(problem, 'en');
+      const spanish = problemInWords(problem, 'es');
       expect(english).toEqual({ expected: problem.expected, fix: problem.fix, language: 'en' });
       expect(spanish.language).toBe('es');
       expect(spanish.fix).not.toBe(english.fix);
@@ -146,6 +146,6 @@ describe('what is wrong with what somebody wrote', () => {
 
   it('stays in English, and says so, where only English has words', () => {
     const other = { where: {}, got: '', expected: 'another revision', fix: 'Send it anew.' };
-    expect(sayProblem(other, 'es')).toEqual({ expected: 'another revision', fix: 'Send it anew.', language: 'en' });
+    expect(problemInWords(other, 'es')).toEqual({ expected: 'another revision', fix: 'Send it anew.', language: 'en' });
   });
 });

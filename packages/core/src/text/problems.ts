@@ -5,17 +5,17 @@ import type { Problem } from '../base/problem.ts';
 import type { Language } from '../people/person.ts';
 import { faultSpanish } from './problems.es.ts';
 
-export interface SaidProblem {
+export interface ProblemInWords {
   readonly expected: string;
   readonly fix: string;
   /** English where only English has words for it: what no form and no phone meets in daily work. */
   readonly language: Language;
 }
 
-export function sayProblem({ expected, fix, fault }: Problem, language: Language): SaidProblem {
+export function problemInWords({ expected, fix, fault }: Problem, language: Language): ProblemInWords {
   if (language === 'en' || fault === undefined) return { expected, fix, language: 'en' };
   return { ...sayFault(fault), language };
 }
 
-const sayFault = <K extends Fault['kind']>(fault: Fault & { readonly kind: K }): Omit<SaidProblem, 'language'> =>
-  (faultSpanish[fault.kind] as (fault: Fault) => Omit<SaidProblem, 'language'>)(fault);
+const sayFault = <K extends Fault['kind']>(fault: Fault & { readonly kind: K }): Omit<ProblemInWords, 'language'> =>
+  (faultSpanish[fault.kind] as (fault: Fault) => Omit<ProblemInWords, 'language'>)(fault);

@@ -1,7 +1,7 @@
 /** Taking in what people send: each revision is kept or refused by itself. */
 import { naturalKey, type Person, type Problem, type Program } from '@duskwatch/core';
 import type { Arrival, Conflict, Revision, Store, StoredKind, StoredRevision, ValueOf } from '@duskwatch/store';
-import { Draft } from './draft.ts';
+import { ChangeJudge } from './change-judge.ts';
 import { mayWrite } from './permission.ts';
 import { readRevision } from './revision.ts';
 
@@ -72,7 +72,7 @@ async function knownTo(store: WritableStore, revisions: readonly Revision[]): Pr
 
 /** What is wrong with a revision, given those judged and found sound before it. */
 function judgeFor(store: WritableStore, program: Program, person: Person, known: ReadonlyMap<string, StoredRevision>) {
-  const draft = new Draft(program);
+  const judge = new ChangeJudge(program);
   const keys = new Map<string, string>();
   return async (revision: Revision): Promise<Problem[]> => {
     const { revisionId, recordId, kind, baseRevisionId, value } = revision;
@@ -87,7 +87,7 @@ function judgeFor(store: WritableStore, program: Program, person: Person, known:
     );
     if (forbidden) return [forbidden];
     const baseKey = baseRevisionId === null ? null : (keys.get(baseRevisionId) ?? known.get(baseRevisionId)?.key ?? null);
-    const problems = draft.change(kind, baseKey, value);
+    const problems = judge.change(kind, baseKey, value);
     if (problems.length === 0) keys.set(revisionId, value === null ? (baseKey ?? '') : keyOf(kind, value));
     return problems;
   };

@@ -1,6 +1,6 @@
 import { type Person, type Problem, type Program, type Result, refuse } from '@duskwatch/core';
 import type { Appended, Store, StoredRevision } from '@duskwatch/store';
-import { Draft } from './draft.ts';
+import { ChangeJudge } from './change-judge.ts';
 import { mayWrite } from './permission.ts';
 import { sightOf } from './visible.ts';
 
@@ -30,5 +30,5 @@ export function faultsOfSayingAgain(
   const forbidden = mayWrite(person, wanted.kind, before, wanted.value, program);
   if (forbidden) return [forbidden];
   const held = history.find((said) => said.standing === 'current');
-  return new Draft(program).change(wanted.kind, held?.key ?? null, wanted.value);
+  return new ChangeJudge(program).change(wanted.kind, held?.key ?? null, wanted.value);
 }

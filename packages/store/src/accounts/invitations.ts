@@ -1,11 +1,11 @@
 import type { Person } from '@duskwatch/core';
-import { type Context, type Plan, rows, run } from '../plan.ts';
+import { type Context, type Procedure, rows, run } from '../procedure.ts';
 import { add, note, personById, personNamed } from './people.ts';
 import { endSessionsOf } from './sessions.ts';
 import { invitationOf } from './tables.ts';
 import type { Accepted, By, Invitation, NewPerson } from './types.ts';
 
-export function* invite(context: Context, invitation: Invitation, by: By): Plan<void> {
+export function* invite(context: Context, invitation: Invitation, by: By): Procedure<void> {
   yield* run(
     context.db.insertInto('invitations').values({
       program_id: context.program,
@@ -22,7 +22,7 @@ export function* invite(context: Context, invitation: Invitation, by: By): Plan<
   yield* note(context, by, 'invited', invitation.personId ?? invitation.invitationId, invitation.role);
 }
 
-export function* invitations({ db, program }: Context): Plan<Invitation[]> {
+export function* invitations({ db, program }: Context): Procedure<Invitation[]> {
   return (yield* rows(
     db
       .selectFrom('invitations')
@@ -33,7 +33,7 @@ export function* invitations({ db, program }: Context): Plan<Invitation[]> {
   )).map(invitationOf);
 }
 
-export function* withdraw(context: Context, invitationId: string, by: By): Plan<boolean> {
+export function* withdraw(context: Context, invitationId: string, by: By): Procedure<boolean> {
   const found = (yield* invitations(context)).some((invitation) => invitation.invitationId === invitationId);
   if (!found) return false;
   yield* remove(context, invitationId);
@@ -44,7 +44,7 @@ export function* withdraw(context: Context, invitationId: string, by: By): Plan<
 export function* invitationFor(
   context: Context,
   tokenHash: string,
-): Plan<{ invitation: Invitation; person: Person | null } | null> {
+): Procedure<{ invitation: Invitation; person: Person | null } | null> {
   const { db, program } = context;
   const [row] = yield* rows(
     db.selectFrom('invitations').selectAll().where('program_id', '=', program).where('token_hash', '=', tokenHash),
@@ -59,7 +59,7 @@ export function* accept(
   isValid: (invitation: Invitation) => boolean,
   newcomer: Omit<NewPerson, 'role' | 'farms'>,
   at: string,
-): Plan<Accepted> {
+): Procedure<Accepted> {
   const found = yield* invitationFor(context, tokenHash);
   if (!found || !isValid(found.invitation)) return { outcome: 'invalid' };
   const { invitation, person } = found;
@@ -81,7 +81,7 @@ export function* accept(
   return { outcome: 'joined', person: { id, name, role, farms, language, disabled: false } };
 }
 
-function* setPassword(context: Context, personId: string, passwordHash: string): Plan<void> {
+function* setPassword(context: Context, personId: string, passwordHash: string): Procedure<void> {
   const { db, program } = context;
   yield* run(
     db
@@ -93,6 +93,6 @@ function* setPassword(context: Context, personId: string, passwordHash: string):
   yield* endSessionsOf(context, personId);
 }
 
-function* remove({ db, program }: Context, invitationId: string): Plan<void> {
+function* remove({ db, program }: Context, invitationId: string): Procedure<void> {
   yield* run(db.deleteFrom('invitations').where('program_id', '=', program).where('invitation_id', '=', invitationId));
 }

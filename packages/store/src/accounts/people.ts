@@ -1,25 +1,28 @@
 import type { Language, Person } from '@duskwatch/core';
 import { endFeedOf } from '../calendars/end.ts';
-import { type Context, type Plan, rows, run } from '../plan.ts';
+import { type Context, type Procedure, rows, run } from '../procedure.ts';
 import { uuidv7 } from '../uuid.ts';
 import { endSessionsOf } from './sessions.ts';
 import { PERSON_COLUMNS, personOf } from './tables.ts';
 import type { By, NewPerson, PeopleAction, PeopleLogEntry, PersonChange } from './types.ts';
 
-export function* people({ db, program }: Context): Plan<Person[]> {
+export function* people({ db, program }: Context): Procedure<Person[]> {
   return (yield* rows(
     db.selectFrom('people').select(PERSON_COLUMNS).where('program_id', '=', program).orderBy('name').orderBy('person_id'),
   )).map(personOf);
 }
 
-export function* personById({ db, program }: Context, personId: string): Plan<Person | null> {
+export function* personById({ db, program }: Context, personId: string): Procedure<Person | null> {
   const [row] = yield* rows(
     db.selectFrom('people').select(PERSON_COLUMNS).where('program_id', '=', program).where('person_id', '=', personId),
   );
   return row ? personOf(row) : null;
 }
 
-export function* personNamed({ db, program }: Context, nameKey: string): Plan<{ person: Person; passwordHash: string } | null> {
+export function* personNamed(
+  { db, program }: Context,
+  nameKey: string,
+): Procedure<{ person: Person; passwordHash: string } | null> {
   const [row] = yield* rows(
     db
       .selectFrom('people')
@@ -30,14 +33,14 @@ export function* personNamed({ db, program }: Context, nameKey: string): Plan<{ 
   return row ? { person: personOf(row), passwordHash: row.password_hash } : null;
 }
 
-export function* addFirst(context: Context, person: NewPerson, at: string): Plan<boolean> {
+export function* addFirst(context: Context, person: NewPerson, at: string): Procedure<boolean> {
   if ((yield* people(context)).length > 0) return false;
   yield* add(context, person);
   yield* note(context, { actor: person.id, at }, 'first-person', person.id, person.role);
   return true;
 }
 
-export function* add({ db, program }: Context, person: NewPerson): Plan<void> {
+export function* add({ db, program }: Context, person: NewPerson): Procedure<void> {
   yield* run(
     db.insertInto('people').values({
       program_id: program,
@@ -58,7 +61,7 @@ export function* change(
   personId: string,
   wanted: PersonChange,
   by: By,
-): Plan<'changed' | 'unknown' | 'last-coordinator'> {
+): Procedure<'changed' | 'unknown' | 'last-coordinator'> {
   const all = yield* people(context);
   const before = all.find((person) => person.id === personId);
   if (!before) return 'unknown';
@@ -97,7 +100,7 @@ function differences(before: Person, after: Person): [PeopleAction, string][] {
   return actions;
 }
 
-export function* setLanguage({ db, program }: Context, personId: string, language: Language): Plan<void> {
+export function* setLanguage({ db, program }: Context, personId: string, language: Language): Procedure<void> {
   yield* run(db.updateTable('people').set({ language }).where('program_id', '=', program).where('person_id', '=', personId));
 }
 
@@ -108,11 +111,11 @@ export function* note(
   action: PeopleAction,
   subject: string,
   detail: string,
-): Plan<void> {
+): Procedure<void> {
   yield* run(db.insertInto('people_log').values({ program_id: program, entry_id: uuidv7(), at, actor, action, subject, detail }));
 }
 
-export function* log({ db, program }: Context, limit: number): Plan<PeopleLogEntry[]> {
+export function* log({ db, program }: Context, limit: number): Procedure<PeopleLogEntry[]> {
   return yield* rows(
     db
       .selectFrom('people_log')

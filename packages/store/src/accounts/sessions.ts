@@ -1,5 +1,5 @@
 import type { Person } from '@duskwatch/core';
-import { type Context, type Plan, rows, run } from '../plan.ts';
+import { type Context, type Procedure, rows, run } from '../procedure.ts';
 import { PERSON_COLUMNS, personOf, sessionOf } from './tables.ts';
 import type { Session } from './types.ts';
 
@@ -7,7 +7,7 @@ export function* startSession(
   { db, program }: Context,
   session: Session,
   forget: { readonly startedBefore: string; readonly seenBefore: string },
-): Plan<void> {
+): Procedure<void> {
   yield* run(
     db
       .deleteFrom('sessions')
@@ -25,7 +25,7 @@ export function* startSession(
   );
 }
 
-export function* session({ db, program }: Context, tokenHash: string): Plan<{ session: Session; person: Person } | null> {
+export function* session({ db, program }: Context, tokenHash: string): Procedure<{ session: Session; person: Person } | null> {
   const [row] = yield* rows(
     db
       .selectFrom('sessions')
@@ -40,7 +40,7 @@ export function* session({ db, program }: Context, tokenHash: string): Plan<{ se
   return row ? { session: sessionOf(row), person: personOf(row) } : null;
 }
 
-export function* seen({ db, program }: Context, tokenHash: string, at: string): Plan<void> {
+export function* seen({ db, program }: Context, tokenHash: string, at: string): Procedure<void> {
   yield* run(
     db
       .updateTable('sessions')
@@ -51,10 +51,10 @@ export function* seen({ db, program }: Context, tokenHash: string, at: string): 
   );
 }
 
-export function* endSession({ db, program }: Context, tokenHash: string): Plan<void> {
+export function* endSession({ db, program }: Context, tokenHash: string): Procedure<void> {
   yield* run(db.deleteFrom('sessions').where('program_id', '=', program).where('token_hash', '=', tokenHash));
 }
 
-export function* endSessionsOf({ db, program }: Context, personId: string): Plan<void> {
+export function* endSessionsOf({ db, program }: Context, personId: string): Procedure<void> {
   yield* run(db.deleteFrom('sessions').where('program_id', '=', program).where('person_id', '=', personId));
 }

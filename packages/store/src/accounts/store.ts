@@ -1,4 +1,4 @@
-import type { Context, Driver } from '../plan.ts';
+import type { Context, Driver } from '../procedure.ts';
 import { accept, invitationFor, invitations, invite, withdraw } from './invitations.ts';
 import { addFirst, change, log, people, personNamed, setLanguage } from './people.ts';
 import { endSession, endSessionsOf, seen, session, startSession } from './sessions.ts';

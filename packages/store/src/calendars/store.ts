@@ -1,5 +1,5 @@
 import { personById } from '../accounts/people.ts';
-import { type Context, type Driver, type Plan, rows, run } from '../plan.ts';
+import { type Context, type Driver, type Procedure, rows, run } from '../procedure.ts';
 import { endFeedOf } from './end.ts';
 import type { CalendarFeedRow } from './tables.ts';
 import type { CalendarFeed, CalendarStore, SentEntries } from './types.ts';
@@ -15,27 +15,27 @@ export function calendarStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>,
   };
 }
 
-function* make(context: Context, { personId, tokenHash, madeAt }: CalendarFeed): Plan<void> {
+function* make(context: Context, { personId, tokenHash, madeAt }: CalendarFeed): Procedure<void> {
   const { db, program } = context;
   yield* endFeedOf(context, personId);
   const row = { program_id: program, person_id: personId, token_hash: tokenHash, made_at: madeAt, sent: '{}' };
   yield* run(db.insertInto('calendar_feeds').values(row));
 }
 
-function* feedOf({ db, program }: Context, personId: string): Plan<CalendarFeed | null> {
+function* feedOf({ db, program }: Context, personId: string): Procedure<CalendarFeed | null> {
   const [row] = yield* rows(
     db.selectFrom('calendar_feeds').selectAll().where('program_id', '=', program).where('person_id', '=', personId),
   );
   return row ? feedIn(row) : null;
 }
 
-function* revoke(context: Context, personId: string): Plan<boolean> {
+function* revoke(context: Context, personId: string): Procedure<boolean> {
   const found = yield* feedOf(context, personId);
   if (found) yield* endFeedOf(context, personId);
   return found !== null;
 }
 
-function* feedWith(context: Context, tokenHash: string): Plan<Awaited<ReturnType<CalendarStore['feed']>>> {
+function* feedWith(context: Context, tokenHash: string): Procedure<Awaited<ReturnType<CalendarStore['feed']>>> {
   const { db, program } = context;
   const [row] = yield* rows(
     db.selectFrom('calendar_feeds').selectAll().where('program_id', '=', program).where('token_hash', '=', tokenHash),
@@ -45,7 +45,7 @@ function* feedWith(context: Context, tokenHash: string): Plan<Awaited<ReturnType
   return { feed: feedIn(row), person: person?.disabled ? null : person, sent: JSON.parse(row.sent) as SentEntries };
 }
 
-function* keepSent({ db, program }: Context, tokenHash: string, sent: SentEntries): Plan<void> {
+function* keepSent({ db, program }: Context, tokenHash: string, sent: SentEntries): Procedure<void> {
   yield* run(
     db
       .updateTable('calendar_feeds')

@@ -5,7 +5,7 @@ import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
 import { changesBetween } from '../../shared/history/versions.ts';
 import { propertyLabel, propertyText, recordName } from '../../shared/record/naming.ts';
 import { problemText } from '../../shared/record/ProblemText.tsx';
-import { type Conflict, conflictsQuery, type Said } from '../../shared/record/queries.ts';
+import { type Conflict, conflictsQuery, type StoredVersion } from '../../shared/record/queries.ts';
 import { useAround } from '../../shared/record/useAround.ts';
 import { historyWords } from '../../text/history.ts';
 import { words } from '../../text/index.ts';
@@ -96,7 +96,7 @@ function ConflictBlock({ conflict }: { conflict: Conflict }) {
   );
 }
 
-function Keep({ conflict, side, others }: { conflict: Conflict; side: Said; others: readonly Said[] }) {
+function Keep({ conflict, side, others }: { conflict: Conflict; side: StoredVersion; others: readonly StoredVersion[] }) {
   const w = historyWords.conflicts;
   const queries = useQueryClient();
   const said = (error: unknown) =>
@@ -107,7 +107,7 @@ function Keep({ conflict, side, others }: { conflict: Conflict; side: Said; othe
           : words.failure.unreachable.title,
       ),
     );
-  const restore = async (other: Said) => {
+  const restore = async (other: StoredVersion) => {
     await send('POST', `/api/revisions/${other.revisionId}/restore`, {}).then(
       () => toast(w.kept(other.authorName)),
       (error) => said(error),

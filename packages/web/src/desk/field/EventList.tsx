@@ -1,7 +1,7 @@
 import type { ForecastView, HeatStrip as Heat, TemperatureUnit } from '@duskwatch/core';
 import { daySpan, dayText, shortDate } from '../../format/day.ts';
 import { heatText } from '../../format/temperature.ts';
-import { spanOf } from '../../shared/flights/say.ts';
+import { spanOf } from '../../shared/flights/in-words.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
 import { useWording } from '../../text/wording.ts';

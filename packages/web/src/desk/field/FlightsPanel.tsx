@@ -1,7 +1,7 @@
 import type { InsectFlights, SeasonFlights, TemperatureUnit } from '@duskwatch/core';
 import { countText, intervalText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
-import { agreementText, countText as flightCountText, flightText, flownText, momentText } from '../../shared/flights/say.ts';
+import { agreementText, countText as flightCountText, flightText, flownText, momentText } from '../../shared/flights/in-words.ts';
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { shiftDay, shortDay } from '../../format/day.ts';
 import { recordsQuery } from '../../shared/record/queries.ts';
-import { useSay } from '../../shared/record/say.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { recordWords } from '../../text/record.ts';
 import { Panel } from '../../ui/Panel.tsx';
@@ -43,7 +43,7 @@ export function readForecast(
 export function ForecastForm(props: { source: string; on: IsoDay; unit: TemperatureUnit; close: () => void }) {
   const { source, on, unit, close } = props;
   const { data } = useQuery(recordsQuery('weather'));
-  const say = useSay();
+  const say = useWriteRecords();
   const [boxes, setBoxes] = useState<readonly Boxes[]>(() => Array.from({ length: DAYS }, () => ({ low: '', high: '' })));
   const [fault, setFault] = useState<string | null>(null);
   const known = new Map((data ?? []).filter(({ value }) => value.sourceId === source).map((each) => [each.value.date, each]));

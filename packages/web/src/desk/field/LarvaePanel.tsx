@@ -1,7 +1,7 @@
 import type { LarvaeView, StageDays } from '@duskwatch/core';
 import { daySpan, dayText, shortDay } from '../../format/day.ts';
 import { countText } from '../../format/number.ts';
-import { spanOf } from '../../shared/flights/say.ts';
+import { spanOf } from '../../shared/flights/in-words.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { Cited } from '../../ui/Cited.tsx';

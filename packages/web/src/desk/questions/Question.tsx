@@ -1,20 +1,20 @@
-import { type AnswerRecord, type AskedQuestion, type IsoDay, sayQuestion } from '@duskwatch/core';
+import { type AnswerRecord, type AskedQuestion, type IsoDay, questionInWords } from '@duskwatch/core';
 import { useId } from 'react';
 import { dayText, dayTextFrom } from '../../format/day.ts';
-import type { Said } from '../../shared/record/queries.ts';
-import { useSay } from '../../shared/record/say.ts';
+import type { StoredVersion } from '../../shared/record/queries.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { language } from '../../text/language.ts';
 import { questionsWords as w } from '../../text/questions.ts';
 import { EvidenceTable } from './EvidenceTable.tsx';
 
-type Kept = Said<'answers'> & { readonly value: AnswerRecord };
+type Kept = StoredVersion<'answers'> & { readonly value: AnswerRecord };
 
 /** One question: what is odd, how odd, the checks behind it, and the answers there are. */
 export function Question({ asked, on, said }: { asked: AskedQuestion; on: IsoDay; said: Kept | undefined }) {
   const { key, question, answer } = asked;
   const titleId = useId();
-  const say = useSay();
+  const say = useWriteRecords();
   const mayAnswer = useMayWrite()('answers');
   const base = said ? { revisionId: said.revisionId, recordId: said.recordId } : null;
   const write = (text: string, value: AnswerRecord | null) =>
@@ -25,7 +25,7 @@ export function Question({ asked, on, said }: { asked: AskedQuestion; on: IsoDay
     <li>
       <article className="question" aria-labelledby={titleId}>
         <h2 id={titleId}>{w.kinds[question.kind]}</h2>
-        <p>{sayQuestion(question, language, (each) => dayTextFrom(each, on))}</p>
+        <p>{questionInWords(question, language, (each) => dayTextFrom(each, on))}</p>
         {answer && (
           <p className="answered">{w.answered[answer.answer](said?.authorName ?? w.somebody, dayText(answer.answeredOn))}</p>
         )}

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { sessionQuery } from '../../api/session.ts';
 import { longDay } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
-import { useSay } from '../../shared/record/say.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, sampleKind } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
@@ -19,7 +19,7 @@ export function AcceptPanel(props: { lesson: InfestationLesson; learned: KnownIn
   const { insect, crop, kind, design, inForce, samples } = lesson;
   const { data: session } = useQuery(sessionQuery);
   const wording = useWording();
-  const say = useSay();
+  const say = useWriteRecords();
   const [busy, setBusy] = useState(false);
   const days = samples.map(({ sampledOn }) => sampledOn).sort();
   const { missed, needless } = learned.suggestion.errors;

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { dayText, dayTextFrom } from '../../format/day.ts';
 import { percentText, rateText } from '../../format/number.ts';
 import { recordsQuery } from '../../shared/record/queries.ts';
-import { useSay } from '../../shared/record/say.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { learnWords } from '../../text/learn.ts';
 import { AcceptPanel } from './AcceptPanel.tsx';
 import { isLearned, type KnownInfestation, suggestionKey } from './own-rule.ts';
@@ -21,7 +21,7 @@ export function Suggestion(props: { lesson: InfestationLesson; learned: KnownInf
   const { suggestion } = learned;
   const { data: rules } = useQuery(recordsQuery('rules'));
   const { data: answers } = useQuery(recordsQuery('answers'));
-  const say = useSay();
+  const say = useWriteRecords();
   const [accepting, setAccepting] = useState(false);
   const key = suggestionKey(lesson);
   const declined = answers?.find(({ value }) => value.question === key && value.answer === 'declined');

@@ -7,10 +7,10 @@ import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
 import { Assumptions } from './Assumptions.tsx';
 import { Exports } from './Exports.tsx';
+import { totalText, useThing } from './money-in-words.ts';
 import { Prices } from './Prices.tsx';
 import { Replaced } from './Replaced.tsx';
 import { Scroll } from './Scroll.tsx';
-import { totalText, useThing } from './said-money.ts';
 
 /** What the season takes and costs, by what is bought, and per farm, field and insect. */
 export function BudgetPart({ view }: { view: SeasonView }) {

@@ -2,7 +2,7 @@ import { type CostKind, designFacts, type PricedItem, type SeasonBudgetView, typ
 import { moneyText } from '../../format/money.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { seasonWords } from '../../text/season.ts';
-import { useThing } from './said-money.ts';
+import { useThing } from './money-in-words.ts';
 import { useHeld, useWrite } from './useDecide.ts';
 
 /** The user's own prices, in place: an empty box is common practice where there is a figure, and else unknown. */

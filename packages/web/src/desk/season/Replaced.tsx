@@ -5,7 +5,7 @@ import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
 import { Editor } from '../../shared/record/Editor.tsx';
 import { seasonWords } from '../../text/season.ts';
 import { Panel } from '../../ui/Panel.tsx';
-import { totalText } from './said-money.ts';
+import { totalText } from './money-in-words.ts';
 import { useHeld } from './useDecide.ts';
 
 /** What the plan costs against what it replaces is left to the user to enter. */

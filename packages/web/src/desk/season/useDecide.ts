@@ -2,9 +2,9 @@
 import type { RecordKind, RecordOf } from '@duskwatch/core';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { keyOfValue, recordName } from '../../shared/record/naming.ts';
-import { recordsQuery, type Said } from '../../shared/record/queries.ts';
-import { useSay } from '../../shared/record/say.ts';
+import { recordsQuery, type StoredVersion } from '../../shared/record/queries.ts';
 import { useAround } from '../../shared/record/useAround.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import type { Base } from '../../sync/types.ts';
 import { recordWords } from '../../text/record.ts';
 
@@ -13,7 +13,7 @@ export interface Held<K extends RecordKind> {
   readonly value: RecordOf<K>;
 }
 
-type Read<K extends RecordKind> = readonly (Said<K> & { readonly value: RecordOf<K> })[] | undefined;
+type Read<K extends RecordKind> = readonly (StoredVersion<K> & { readonly value: RecordOf<K> })[] | undefined;
 
 const byKey = <K extends RecordKind>(kind: K, read: Read<K>): ReadonlyMap<string, Held<K>> =>
   new Map(
@@ -35,7 +35,7 @@ let last: Promise<unknown> = Promise.resolve();
 /** Writes a record in place. What would change nothing is not written. */
 export function useWrite<K extends RecordKind>(kind: K): Write<K> {
   const queries = useQueryClient();
-  const say = useSay();
+  const say = useWriteRecords();
   const { names } = useAround();
   return (key, change) => {
     last = last.then(async () => {

@@ -4,10 +4,10 @@ import { useState } from 'react';
 import { Aside } from '../../shared/record/Aside.tsx';
 import { controlsFor } from '../../shared/record/controls.ts';
 import type { Change } from '../../shared/record/desk.ts';
-import { draftOf } from '../../shared/record/draft.ts';
+import { formTextsOf } from '../../shared/record/form-texts.ts';
 import { RecordForm } from '../../shared/record/RecordForm.tsx';
-import { useSay } from '../../shared/record/say.ts';
 import { useAround } from '../../shared/record/useAround.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import type { Base } from '../../sync/types.ts';
 import { stationsWords as w } from '../../text/stations.ts';
 import { endedOn, lureAlong, nextTrapId } from './moving.ts';
@@ -19,7 +19,7 @@ export interface HeldTrap {
 
 export function MoveForm({ trap, held, close }: { trap: TrapView; held: HeldTrap; close: () => void }) {
   const { around, names } = useAround();
-  const say = useSay();
+  const say = useWriteRecords();
   const navigate = useNavigate();
   const [along, take] = useState(true);
   const lure = trap.lures[0] ?? null;
@@ -46,7 +46,7 @@ export function MoveForm({ trap, held, close }: { trap: TrapView; held: HeldTrap
       <p className="panel-lead">{w.move.why}</p>
       <RecordForm
         kind="traps"
-        start={draftOf('traps', boxes)}
+        start={formTextsOf('traps', boxes)}
         kept={{ takenDownOn: null }}
         fresh
         around={around}

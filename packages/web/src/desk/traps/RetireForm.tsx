@@ -1,14 +1,14 @@
 import type { TrapView } from '@duskwatch/core';
-import { draftOf } from '../../shared/record/draft.ts';
+import { formTextsOf } from '../../shared/record/form-texts.ts';
 import { RecordForm } from '../../shared/record/RecordForm.tsx';
-import { useSay } from '../../shared/record/say.ts';
 import { useAround } from '../../shared/record/useAround.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { stationsWords as w } from '../../text/stations.ts';
 import type { HeldTrap } from './MoveForm.tsx';
 
 export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTrap; close: () => void }) {
   const { around } = useAround();
-  const say = useSay();
+  const say = useWriteRecords();
   const { value } = held;
   const { takenDownOn, ...kept } = value;
   const last = trap.lastVisit;
@@ -32,7 +32,7 @@ export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTr
       <p className="panel-lead">{w.retire.text}</p>
       <RecordForm
         kind="traps"
-        start={draftOf('traps', { takenDownOn: takenDownOn ?? trap.on })}
+        start={formTextsOf('traps', { takenDownOn: takenDownOn ?? trap.on })}
         kept={kept}
         demanded={['takenDownOn']}
         around={{ ...around, checks }}

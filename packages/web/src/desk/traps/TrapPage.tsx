@@ -8,7 +8,7 @@ import { SitingAside } from '../../shared/record/Aside.tsx';
 import { useDesk } from '../../shared/record/desk.ts';
 import { Editor } from '../../shared/record/Editor.tsx';
 import { waiting } from '../../shared/record/later.ts';
-import { recordsQuery, type Said } from '../../shared/record/queries.ts';
+import { recordsQuery, type StoredVersion } from '../../shared/record/queries.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { trapQuery } from '../../shared/traps/queries.ts';
 import { degreesText, dueText, hungText, lureText, rateOf } from '../../shared/traps/words.ts';
@@ -170,7 +170,7 @@ function Facts({ trap }: { trap: TrapView }) {
 function Doing(props: {
   doing: Doing;
   trap: TrapView;
-  record: (Said<'traps'> & { readonly value: TrapRecord }) | null;
+  record: (StoredVersion<'traps'> & { readonly value: TrapRecord }) | null;
   close: () => void;
 }) {
   const { doing, trap, record, close } = props;

@@ -3,14 +3,14 @@ import type { CellReason, Verb, WeekCell, WeekField, WeekView } from '@duskwatch
 
 const INSECTS = ['helicoverpa-zea', 'ostrinia-nubilalis'] as const;
 
-interface Said {
+interface CellFacts {
   readonly verb: Verb;
   readonly by?: string;
   readonly rate?: number;
   readonly reason?: CellReason;
 }
 
-const cell = ({ verb, by, rate, reason }: Said): WeekCell => ({
+const cell = ({ verb, by, rate, reason }: CellFacts): WeekCell => ({
   advice: {
     verb,
     by: by ?? null,
@@ -31,7 +31,7 @@ const cell = ({ verb, by, rate, reason }: Said): WeekCell => ({
         },
 });
 
-const field = (name: string, farm: string, crop: string, said: readonly [Said, Said]): WeekField => ({
+const field = (name: string, farm: string, crop: string, said: readonly [CellFacts, CellFacts]): WeekField => ({
   fieldId: name.toLowerCase().replaceAll(' ', '-'),
   name,
   farm,

@@ -1,12 +1,12 @@
 import { roundWords as w } from '../../text/round.ts';
-import { type CountBox, type Draft, type PadKey, press, typeCount } from '../shared/draft.ts';
+import { type CountBox, type PadKey, press, typeCount, type UnsavedCheck } from '../shared/unsaved-check.ts';
 
 const KEYS: readonly PadKey[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9', 'none', '0', 'erase'];
 
 interface Props {
-  readonly draft: Draft;
+  readonly draft: UnsavedCheck;
   readonly insect: string;
-  readonly change: (make: (before: Draft) => Draft) => void;
+  readonly change: (make: (before: UnsavedCheck) => UnsavedCheck) => void;
 }
 
 /** Two boxes. They take a keyboard as well as the pad, and never call up the phone's own. */

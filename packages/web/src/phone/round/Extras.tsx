@@ -3,8 +3,8 @@ import { useId } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
-import type { Draft } from '../shared/draft.ts';
 import { capital, heightText, local } from '../shared/figures.ts';
+import type { UnsavedCheck } from '../shared/unsaved-check.ts';
 import { ofKind } from '../shared/written.ts';
 import { PhotoSheet } from './PhotoSheet.tsx';
 import { Sheet } from './Sheet.tsx';
@@ -15,8 +15,8 @@ interface Props {
   readonly on: IsoDay;
   readonly trap: RoundTrap;
   readonly stop: RoundStop;
-  readonly draft: Draft;
-  readonly change: (make: (before: Draft) => Draft) => void;
+  readonly draft: UnsavedCheck;
+  readonly change: (make: (before: UnsavedCheck) => UnsavedCheck) => void;
 }
 
 /** What a visit may need beyond the count: nothing in here is asked for, and nothing is assumed. */

@@ -1,15 +1,15 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { roundWords as w } from '../../text/round.ts';
 import type { RoundDevice } from '../shared/device.ts';
-import type { Draft } from '../shared/draft.ts';
 import { whole } from '../shared/figures.ts';
+import type { UnsavedCheck } from '../shared/unsaved-check.ts';
 import { downscale, drawInto } from './photo.ts';
 import { Sheet } from './Sheet.tsx';
 
 interface Props {
-  readonly draft: Draft;
+  readonly draft: UnsavedCheck;
   readonly device: RoundDevice;
-  readonly change: (make: (before: Draft) => Draft) => void;
+  readonly change: (make: (before: UnsavedCheck) => UnsavedCheck) => void;
 }
 
 export function PhotoSheet({ draft, device, change }: Props) {

@@ -7,7 +7,7 @@ import type { RoundDevice } from '../shared/device.ts';
 import { NothingKept } from '../shared/NothingKept.tsx';
 import type { Round } from '../shared/progress.ts';
 import { registerServiceWorker, takeUpdates } from '../shared/register.ts';
-import { Toast, type Told } from '../shared/Toast.tsx';
+import { Toast, type ToastMessage } from '../shared/Toast.tsx';
 import { useNight } from '../shared/useNight.ts';
 import { useDevice, useRoundNow } from '../shared/useRound.ts';
 import { RoundHeader } from './RoundHeader.tsx';
@@ -24,7 +24,7 @@ export function RoundPage() {
   const navigate = useNavigate();
   const [state, device] = useDevice();
   const { on, view, progress } = useRoundNow(state);
-  const [told, setTold] = useState<Told | null>(null);
+  const [told, setTold] = useState<ToastMessage | null>(null);
   const { kept, round } = state;
   const stop = view?.stops.find(({ station }) => station === search.station);
   const [theme, chooseTheme] = useNight(stop ?? view?.stops[0]);

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import { choose, type Draft, draftOf, missing, newDraft, OFFERED_REASONS } from '../shared/draft.ts';
 import { capital, countText, heightText, lastVisitText, local } from '../shared/figures.ts';
 import { nextPlace, type SkipReason, type StopProgress } from '../shared/progress.ts';
+import { choose, missing, newUnsavedCheck, OFFERED_REASONS, type UnsavedCheck, unsavedOf } from '../shared/unsaved-check.ts';
 import { ofKind, type Written } from '../shared/written.ts';
 import { Counts, Pad } from './CountPad.tsx';
 import { Extras } from './Extras.tsx';
@@ -20,14 +20,14 @@ export function TrapPage(props: Props) {
   const { state, device, on, progress, at, trap, go, tell } = props;
   const saved = savedHere(props);
   const correcting = saved !== null && saved.value !== null;
-  const [draft, setDraft] = useState<Draft>(() => device.draft(trap.trapId, on) ?? firstDraft(props, saved));
+  const [draft, setDraft] = useState<UnsavedCheck>(() => device.draft(trap.trapId, on) ?? firstDraft(props, saved));
   const [lacks, setLacks] = useState<ReturnType<typeof missing> | 'failed'>(null);
   const [saving, setSaving] = useState(false);
   const insect = capital(local(trap.insectName));
   const here = { station: at.stop.station, trapId: trap.trapId };
   const next = correcting ? null : nextPlace(progress, here);
 
-  const change = (make: (before: Draft) => Draft) => {
+  const change = (make: (before: UnsavedCheck) => UnsavedCheck) => {
     setLacks(null);
     const after = make(draft);
     setDraft(after);
@@ -97,11 +97,11 @@ function savedHere({ state, trap, on }: Props): Written<'checks'> | null {
   return own && (own.value !== null || own.last.checkedOn === on) ? own : null;
 }
 
-function firstDraft({ state, trap, on }: Props, saved: Written<'checks'> | null): Draft {
+function firstDraft({ state, trap, on }: Props, saved: Written<'checks'> | null): UnsavedCheck {
   const usual = trap.lure?.lifeDays ?? null;
-  if (!saved) return newDraft(usual);
+  if (!saved) return newUnsavedCheck(usual);
   const lure = ofKind(state.written, 'lures').findLast(({ key, value }) => key === `${trap.trapId}|${on}` && value !== null);
-  return draftOf(saved.last, { changed: lure !== undefined, lifeDays: lure ? lure.last.lifeDays : usual });
+  return unsavedOf(saved.last, { changed: lure !== undefined, lifeDays: lure ? lure.last.lifeDays : usual });
 }
 
 function TrapHead({ at, trap, on, go }: Props) {
@@ -154,9 +154,9 @@ function TrapTabs({ all, at, trap, go }: Pick<Props, 'at' | 'trap' | 'go'> & { a
   );
 }
 
-type Change = (make: (before: Draft) => Draft) => void;
+type Change = (make: (before: UnsavedCheck) => UnsavedCheck) => void;
 
-function Condition({ draft, change }: { draft: Draft; change: Change }) {
+function Condition({ draft, change }: { draft: UnsavedCheck; change: Change }) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a row of toggle buttons, named as a group; a fieldset would draw a box.
     <div className="choices three" role="group" aria-label={w.trap.condition}>

@@ -1,4 +1,4 @@
-import { type CheckRecord, type RoundView, sayProblem } from '@duskwatch/core';
+import { type CheckRecord, problemInWords, type RoundView } from '@duskwatch/core';
 import { useEffect, useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import type { OutboxEntry } from '../../sync/types.ts';
@@ -7,7 +7,7 @@ import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { countText } from '../shared/figures.ts';
 import { checksOf } from '../shared/progress.ts';
-import type { Told } from '../shared/Toast.tsx';
+import type { ToastMessage } from '../shared/Toast.tsx';
 import { isRefused, type Written } from '../shared/written.ts';
 import type { RoundSearch } from './search.ts';
 
@@ -16,7 +16,7 @@ interface Props {
   readonly device: RoundDevice;
   readonly view: RoundView | null;
   readonly go: (to: RoundSearch) => void;
-  readonly tell: (told: Told) => void;
+  readonly tell: (told: ToastMessage) => void;
 }
 
 /** What this phone has written and the server has not taken: what waits, and what was refused and why. */
@@ -87,7 +87,7 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
       <strong>{nameOf(entry, state.written)}</strong>
       {check?.value && <span>{countOf(check.value)}</span>}
       {entry.problems.map((problem) => {
-        const said = sayProblem(problem, language);
+        const said = problemInWords(problem, language);
         return (
           <p key={`${problem.got} ${problem.expected}`} className="caution" lang={said.language}>
             {w.unsent.problem(problem.got, said.expected)} {said.fix}

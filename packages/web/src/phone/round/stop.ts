@@ -1,7 +1,7 @@
 import type { IsoDay, RoundTrap } from '@duskwatch/core';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import type { Progress, StopProgress } from '../shared/progress.ts';
-import type { Told } from '../shared/Toast.tsx';
+import type { ToastMessage } from '../shared/Toast.tsx';
 import type { RoundSearch } from './search.ts';
 
 /** What the page of a stop and the pages of its traps go by. */
@@ -13,5 +13,5 @@ export interface StopProps {
   readonly at: StopProgress;
   readonly trap: RoundTrap;
   readonly go: (to: RoundSearch) => void;
-  readonly tell: (told: Told) => void;
+  readonly tell: (told: ToastMessage) => void;
 }

@@ -7,7 +7,7 @@ import { useTitle } from '../../ui/media.ts';
 import { today } from '../shared/device.ts';
 import { NothingKept } from '../shared/NothingKept.tsx';
 import { registerServiceWorker } from '../shared/register.ts';
-import { Toast, type Told } from '../shared/Toast.tsx';
+import { Toast, type ToastMessage } from '../shared/Toast.tsx';
 import { useNight } from '../shared/useNight.ts';
 import { useDevice } from '../shared/useRound.ts';
 import { type Walk, walkId } from '../shared/walk.ts';
@@ -22,7 +22,7 @@ export function ScoutPage() {
   const search = useSearch({ from: '/scout' });
   const navigate = useNavigate();
   const [state, device] = useDevice();
-  const [told, setTold] = useState<Told | null>(null);
+  const [told, setTold] = useState<ToastMessage | null>(null);
   const [last, setLast] = useState<Walk | null>(null);
   const { scouting } = state;
   const field = scouting?.view.fields.find(({ fieldId }) => fieldId === search.field);

@@ -3,9 +3,9 @@ import { useState } from 'react';
 import { planWords, scoutWords as w } from '../../text/scout.ts';
 import type { RoundDevice } from '../shared/device.ts';
 import { capital, local } from '../shared/figures.ts';
-import type { Told } from '../shared/Toast.tsx';
+import type { ToastMessage } from '../shared/Toast.tsx';
 import { progressOf, sampledOf, sampleOf, spreadOf, type Walk, withoutLast, withUnit } from '../shared/walk.ts';
-import type { Saying } from '../shared/written.ts';
+import type { WantedRecord } from '../shared/written.ts';
 import { shareText } from './ChoosePage.tsx';
 import type { ScoutSearch } from './search.ts';
 
@@ -14,7 +14,7 @@ interface Props {
   readonly device: RoundDevice;
   readonly view: ScoutingView;
   readonly go: (to: ScoutSearch) => void;
-  readonly tell: (told: Told) => void;
+  readonly tell: (told: ToastMessage) => void;
   readonly ended: (walk: Walk | null) => void;
 }
 
@@ -38,7 +38,7 @@ export function WalkPage({ walk, device, view, go, tell, ended }: Props) {
       () => setFailed(true),
     );
   const save = async () => {
-    const sayings: Saying[] = [{ kind: 'samples', value: sampleOf(walk) }];
+    const sayings: WantedRecord[] = [{ kind: 'samples', value: sampleOf(walk) }];
     if (walk.stage)
       sayings.push({ kind: 'stages', value: { fieldId: walk.fieldId, observedOn: walk.startedOn, stage: walk.stage } });
     try {

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 
-export interface Told {
+export interface ToastMessage {
   readonly text: string;
   readonly action?: { readonly name: string; readonly run: () => void };
 }
@@ -8,7 +8,7 @@ export interface Told {
 const STAYS_MS = 10_000;
 
 /** What was just done, and its undoing. The list of stops offers the same for as long as the round lasts. */
-export function Toast({ told, forget }: { told: Told | null; forget: () => void }) {
+export function Toast({ told, forget }: { told: ToastMessage | null; forget: () => void }) {
   useEffect(() => {
     if (!told) return;
     const timer = setTimeout(forget, STAYS_MS);

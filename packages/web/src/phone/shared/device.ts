@@ -3,12 +3,12 @@ import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater
 import { ApiError, type ApiFailure } from '../../api/client.ts';
 import { openOutbox, THIS_MACHINE } from '../../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../../sync/types.ts';
-import { asOfferedNow, checkFrom, type Draft } from './draft.ts';
 import { type Kept, type KeptDraft, type KeptScouting, type KeptView, openKept } from './kept.ts';
 import { type Place, planned, planOrder, type Round, type SkipReason, visitNumber, withTrap } from './progress.ts';
 import { askForFields, askSession } from './server.ts';
+import { asOfferedNow, checkFrom, type UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
-import { ofKind, planSaying, type Saying, standing, type Written, writtenRecords } from './written.ts';
+import { ofKind, revisionsFor, standing, type WantedRecord, type Written, writtenRecords } from './written.ts';
 
 export interface DeviceState {
   readonly opened: boolean;
@@ -66,7 +66,7 @@ export class RoundDevice {
   /** First what is kept, which is enough to work; then the server is asked. */
   async open(): Promise<void> {
     const kept = await this.keptDatabase;
-    await this.serve((await kept.get('person')) ?? THIS_MACHINE);
+    await this.openFor((await kept.get('person')) ?? THIS_MACHINE);
     this.tell({ opened: true });
     addEventListener('online', () => void this.refresh());
     await this.refresh();
@@ -79,7 +79,7 @@ export class RoundDevice {
     try {
       const session = await askSession();
       if (session.kind === 'signed-out') return this.tell({ asking: false, failure: 'signed-out' });
-      await this.serve(session.id);
+      await this.openFor(session.id);
       void this.outbox!.sync();
       await this.readFields(session.id);
       this.tell({ asking: false, failure: null });
@@ -167,13 +167,13 @@ export class RoundDevice {
   isBetweenRounds = async (): Promise<boolean> => (await (await this.keptDatabase).get('round')) === undefined;
 
   /** What was put in at a trap today and not saved, also before the battery died; null when nothing was. */
-  draft(trapId: string, on: IsoDay): Draft | null {
+  draft(trapId: string, on: IsoDay): UnsavedCheck | null {
     const kept = this.drafts[trapId];
     return kept?.on === on ? asOfferedNow(kept.draft) : null;
   }
 
   /** Null forgets it. */
-  async keepDraft(trapId: string, on: IsoDay, draft: Draft | null): Promise<void> {
+  async keepDraft(trapId: string, on: IsoDay, draft: UnsavedCheck | null): Promise<void> {
     const { [trapId]: _, ...others } = this.drafts;
     if (draft === null && !(trapId in this.drafts)) return;
     this.drafts = draft ? { ...others, [trapId]: { on, draft } } : others;
@@ -184,7 +184,7 @@ export class RoundDevice {
    * Keeps what a draft says on disk, then resolves. Nothing is kept when it rejects.
    * @param correcting the check that the draft replaces
    */
-  async save(draft: Draft, trap: RoundTrap, stop: RoundStop, correcting: Written<'checks'> | null): Promise<void> {
+  async save(draft: UnsavedCheck, trap: RoundTrap, stop: RoundStop, correcting: Written<'checks'> | null): Promise<void> {
     const { kept, round, written } = this.state;
     const outbox = this.outbox;
     if (!kept || !outbox) throw new Error('nothing is kept on this phone yet');
@@ -194,7 +194,7 @@ export class RoundDevice {
     const photo = draft.photo instanceof Blob ? await outbox.putPhoto(draft.photo) : draft.photo;
     const { trapId } = trap;
     const lures = ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`);
-    const sayings: Saying[] = [
+    const sayings: WantedRecord[] = [
       { kind: 'checks', value: checkFrom(draft, { trapId, checkedOn, visit }, photo, correcting?.last ?? null) },
     ];
     if (draft.lureChanged) {
@@ -205,7 +205,7 @@ export class RoundDevice {
       const stage = draft.stages[fieldId];
       if (stage) sayings.push({ kind: 'stages', value: { fieldId, observedOn: checkedOn, stage } });
     }
-    const { revisions, replaces } = planSaying(sayings, correcting ? [correcting, ...lures] : [], written, Date.now());
+    const { revisions, replaces } = revisionsFor(sayings, correcting ? [correcting, ...lures] : [], written, Date.now());
     await outbox.put(...revisions);
     for (const refused of replaces) await outbox.discard(refused);
     await this.keepDraft(trapId, now, null);
@@ -221,7 +221,7 @@ export class RoundDevice {
     const { written } = this.state;
     const { trapId, checkedOn } = check.last;
     const lure = ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`);
-    const { revisions, replaces } = planSaying([], [check, ...lure], written, Date.now());
+    const { revisions, replaces } = revisionsFor([], [check, ...lure], written, Date.now());
     await this.outbox!.put(...revisions);
     for (const refused of replaces) await this.outbox!.discard(refused);
     await this.readOutbox();
@@ -243,8 +243,8 @@ export class RoundDevice {
   }
 
   /** Keeps what was seen as records, then lets the walk go; gives how to take both back. */
-  async saveWalk(walk: Walk, sayings: readonly Saying[]): Promise<() => Promise<void>> {
-    const { revisions, replaces } = planSaying(sayings, [], this.state.written, Date.now());
+  async saveWalk(walk: Walk, sayings: readonly WantedRecord[]): Promise<() => Promise<void>> {
+    const { revisions, replaces } = revisionsFor(sayings, [], this.state.written, Date.now());
     await this.outbox!.put(...revisions);
     for (const refused of replaces) await this.outbox!.discard(refused);
     await this.dropWalk(walk.id);
@@ -252,7 +252,7 @@ export class RoundDevice {
     const said = new Set(revisions.map(({ recordId }) => recordId));
     return async () => {
       const before = this.state.written.filter(({ recordId }) => said.has(recordId));
-      await this.outbox!.put(...planSaying([], before, this.state.written, Date.now()).revisions);
+      await this.outbox!.put(...revisionsFor([], before, this.state.written, Date.now()).revisions);
       await this.keepWalk(walk);
       await this.readOutbox();
     };
@@ -272,7 +272,7 @@ export class RoundDevice {
   }
 
   /** Opens what belongs to a person; another's view and round are put out of sight, and their outbox stays theirs. */
-  private async serve(person: string): Promise<void> {
+  private async openFor(person: string): Promise<void> {
     if (this.outbox && person === this.person) return;
     const database = await this.keptDatabase;
     this.outbox?.close();

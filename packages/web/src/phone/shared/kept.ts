@@ -1,8 +1,8 @@
 /** What the round keeps on this machine beside the outbox: the last view that was read, and the round under way. */
 import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
 import { type DBSchema, openDB } from 'idb';
-import type { Draft } from './draft.ts';
 import type { Round } from './progress.ts';
+import type { UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
 
 export interface KeptView {
@@ -20,7 +20,7 @@ export type KeptScouting = Omit<KeptView, 'view'> & { readonly view: ScoutingVie
 
 export interface KeptDraft {
   readonly on: IsoDay;
-  readonly draft: Draft;
+  readonly draft: UnsavedCheck;
 }
 
 interface Facts {

@@ -11,8 +11,8 @@ vi.mock('../../../../core/src/records/column-words.ts', async (actual) => {
   return wordsWithMoon(await actual());
 });
 
-const { checkFrom, draftOf: phoneDraftOf } = await import('./draft.ts');
-const { planSaying, writtenRecords } = await import('./written.ts');
+const { checkFrom, unsavedOf } = await import('./unsaved-check.ts');
+const { revisionsFor, writtenRecords } = await import('./written.ts');
 const { newRevision } = await import('../../sync/new-revision.ts');
 
 const check: CheckRecord & { readonly moonPhase: string } = {
@@ -32,14 +32,15 @@ const visit = { trapId: 'T1', checkedOn: '2026-07-01', visit: 1 };
 
 describe('a made-up column of checks', () => {
   test('survives a correction on the phone, whose form does not ask for it', () => {
-    const draft = { ...phoneDraftOf(check, { changed: false, lifeDays: null }), target: '4' };
+    const draft = { ...unsavedOf(check, { changed: false, lifeDays: null }), target: '4' };
     expect(checkFrom(draft, visit, null, check)).toEqual({ ...check, targetCount: 4 });
   });
 
   test('makes a phone send the record anew when nothing else has changed', () => {
     const revision = newRevision('checks', check, null, 0);
     const written = writtenRecords([{ place: 1, state: 'pending', revision } as never]);
-    const plan = (value: object) => planSaying([{ kind: 'checks', value: value as CheckRecord }], written, written, 1).revisions;
+    const plan = (value: object) =>
+      revisionsFor([{ kind: 'checks', value: value as CheckRecord }], written, written, 1).revisions;
     expect(plan({ ...check })).toEqual([]);
     expect(plan({ ...check, moonPhase: 'new' })).toMatchObject([{ value: { moonPhase: 'new' } }]);
   });

@@ -1,9 +1,9 @@
 import type { CheckRecord } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
 import type { EntryState, NewRevision, OutboxEntry } from '../../sync/types.ts';
-import { ofKind, planSaying, type Saying, standing, type Written, writtenRecords } from './written.ts';
+import { ofKind, revisionsFor, standing, type WantedRecord, type Written, writtenRecords } from './written.ts';
 
-const check = (targetCount: number, rest: Partial<CheckRecord> = {}): Saying<'checks'> => ({
+const check = (targetCount: number, rest: Partial<CheckRecord> = {}): WantedRecord<'checks'> => ({
   kind: 'checks',
   value: {
     trapId: 'T1',
@@ -17,7 +17,7 @@ const check = (targetCount: number, rest: Partial<CheckRecord> = {}): Saying<'ch
     ...rest,
   },
 });
-const lure: Saying<'lures'> = { kind: 'lures', value: { trapId: 'T1', placedOn: '2025-07-12', lifeDays: 28 } };
+const lure: WantedRecord<'lures'> = { kind: 'lures', value: { trapId: 'T1', placedOn: '2025-07-12', lifeDays: 28 } };
 
 /** An outbox that keeps what it is given, each in the state named. */
 class Pocket {
@@ -29,8 +29,8 @@ class Pocket {
     }
   }
 
-  say(wanted: readonly Saying[], before: readonly Written[] = [], state: EntryState = 'pending') {
-    const plan = planSaying(wanted, before, this.written(), 1_752_300_000_000);
+  say(wanted: readonly WantedRecord[], before: readonly Written[] = [], state: EntryState = 'pending') {
+    const plan = revisionsFor(wanted, before, this.written(), 1_752_300_000_000);
     this.keep(plan.revisions, state);
     this.entries = this.entries.filter(({ revision }) => !plan.replaces.includes(revision.revisionId));
     return plan;
@@ -81,7 +81,10 @@ describe('what the phone says about a record', () => {
 
   it('edits a stage seen earlier that day rather than saying a second one', () => {
     const pocket = new Pocket();
-    const stage = (word: string): Saying => ({ kind: 'stages', value: { fieldId: 'F', observedOn: '2025-07-12', stage: word } });
+    const stage = (word: string): WantedRecord => ({
+      kind: 'stages',
+      value: { fieldId: 'F', observedOn: '2025-07-12', stage: word },
+    });
     pocket.say([stage('tassel')]);
     pocket.say([stage('silk')]);
     expect(ofKind(pocket.written(), 'stages')).toHaveLength(1);
@@ -108,8 +111,8 @@ describe('what the phone says about a record', () => {
   it('says a refused check again even as it was, and only gives up a refused one that is taken back', () => {
     const pocket = new Pocket();
     pocket.say([check(12)], [], 'refused');
-    expect(planSaying([check(12)], pocket.written(), pocket.written(), 0).revisions).toHaveLength(1);
-    expect(planSaying([], pocket.written(), pocket.written(), 0)).toMatchObject({
+    expect(revisionsFor([check(12)], pocket.written(), pocket.written(), 0).revisions).toHaveLength(1);
+    expect(revisionsFor([], pocket.written(), pocket.written(), 0)).toMatchObject({
       revisions: [],
       replaces: [expect.any(String)],
     });

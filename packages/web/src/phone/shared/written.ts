@@ -60,12 +60,12 @@ function baseOf(written: Written): Base | null {
   return known ? { revisionId: known.revision.revisionId, recordId: written.recordId } : null;
 }
 
-export interface Saying<K extends RoundKind = RoundKind> {
+export interface WantedRecord<K extends RoundKind = RoundKind> {
   readonly kind: K;
   readonly value: ValueOf<K>;
 }
 
-export interface Plan {
+export interface PlannedRevisions {
   readonly revisions: readonly NewRevision[];
   /** Refused revisions that the plan puts right, to be given up once it is kept. */
   readonly replaces: readonly string[];
@@ -75,12 +75,12 @@ export interface Plan {
  * The revisions after which `wanted` is what this phone says about the records that `before` held: new records, edits
  * of what was said before, removals of what is no longer said. Nothing for what stays as it is.
  */
-export function planSaying(
-  wanted: readonly Saying[],
+export function revisionsFor(
+  wanted: readonly WantedRecord[],
   before: readonly Written[],
   written: readonly Written[],
   nowMs: number,
-): Plan {
+): PlannedRevisions {
   const revisions: NewRevision[] = [];
   const replaces: string[] = [];
   const say = (earlier: Written | undefined, kind: RoundKind, value: ValueOf<RoundKind> | null) => {

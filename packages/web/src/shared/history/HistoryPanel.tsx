@@ -10,8 +10,8 @@ import { useDesk } from '../record/desk.ts';
 import { Editor } from '../record/Editor.tsx';
 import { propertyLabel, propertyText, recordName } from '../record/naming.ts';
 import { historyQuery } from '../record/queries.ts';
-import { useSay } from '../record/say.ts';
 import { useAround } from '../record/useAround.ts';
+import { useWriteRecords } from '../record/write-records.ts';
 import { ChangeTable } from './ChangeTable.tsx';
 import { baseOver, headOf, isRecord, type Version, versionsOf } from './versions.ts';
 
@@ -81,7 +81,7 @@ const hasForm = (kind: StoredKind): boolean => kind in recordWords.titles.edit;
 function Now({ head, versions, name, edit }: { head: Version; versions: readonly Version[]; name: string; edit: () => void }) {
   const w = historyWords;
   const { names } = useAround();
-  const say = useSay();
+  const say = useWriteRecords();
   const { kind, value } = head.said;
   if (value === null) return <p className="absent">{w.removedNow}</p>;
   const remove = () => say(recordWords.toast.removed(name), { kind, value: null, base: baseOver(versions, head), before: value });
@@ -132,7 +132,7 @@ function EditHead(props: { kind: RecordKind; head: Version; versions: readonly V
 function VersionLine({ version, versions, name }: { version: Version; versions: readonly Version[]; name: string }) {
   const w = historyWords;
   const { names } = useAround();
-  const say = useSay();
+  const say = useWriteRecords();
   const { said, standing, changes, notSent } = version;
   const who = said.authorName ?? w.notSent;
   const when = instantText(said.at);

@@ -1,7 +1,7 @@
 import type { CheckRecord } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import type { OutboxEntry } from '../../sync/types.ts';
-import type { Said } from '../record/queries.ts';
+import type { StoredVersion } from '../record/queries.ts';
 import { baseOver, changesBetween, headOf, versionsOf } from './versions.ts';
 
 const check = (targetCount: number | null, over: Partial<CheckRecord> = {}): CheckRecord => ({
@@ -15,7 +15,7 @@ const check = (targetCount: number | null, over: Partial<CheckRecord> = {}): Che
   note: null,
   ...over,
 });
-const said = (revisionId: string, value: CheckRecord | null, over: Partial<Said> = {}): Said => ({
+const said = (revisionId: string, value: CheckRecord | null, over: Partial<StoredVersion> = {}): StoredVersion => ({
   revisionId,
   recordId: 'R',
   kind: 'checks',

@@ -2,13 +2,13 @@
 import type { RecordKind } from '@duskwatch/core';
 import type { Base, OutboxEntry, StoredKind } from '../../sync/types.ts';
 import { keyOfValue } from '../record/naming.ts';
-import type { Said, Standing } from '../record/queries.ts';
+import type { RevisionStanding, StoredVersion } from '../record/queries.ts';
 
 export interface Version {
-  readonly said: Pick<Said, 'revisionId' | 'recordId' | 'kind' | 'baseRevisionId' | 'at' | 'countedAt' | 'value'> & {
+  readonly said: Pick<StoredVersion, 'revisionId' | 'recordId' | 'kind' | 'baseRevisionId' | 'at' | 'countedAt' | 'value'> & {
     readonly authorName: string | null;
   };
-  readonly standing: Standing;
+  readonly standing: RevisionStanding;
   /** Written here, and not known to have arrived. */
   readonly notSent: boolean;
   readonly changes: readonly PropertyChange[];
@@ -35,7 +35,12 @@ const alike = (a: unknown, b: unknown) => JSON.stringify(a ?? null) === JSON.str
  * Newest first. What this machine wrote and the server does not have yet comes on top, and holds.
  * @param said as the server tells it, oldest first
  */
-export function versionsOf(kind: StoredKind, key: string, said: readonly Said[], entries: readonly OutboxEntry[]): Version[] {
+export function versionsOf(
+  kind: StoredKind,
+  key: string,
+  said: readonly StoredVersion[],
+  entries: readonly OutboxEntry[],
+): Version[] {
   const known = new Set(said.map(({ revisionId }) => revisionId));
   const records = new Set(said.map(({ recordId }) => recordId));
   const own = entries.filter(({ state, revision }) => {
@@ -46,7 +51,7 @@ export function versionsOf(kind: StoredKind, key: string, said: readonly Said[],
     ...said.map((each) => ({ each, standing: each.standing, notSent: false })),
     ...own.map(({ revision }) => ({
       each: { ...revision, authorName: null, countedAt: revision.at },
-      standing: 'past' as Standing,
+      standing: 'past' as RevisionStanding,
       notSent: true,
     })),
   ];
@@ -56,8 +61,8 @@ export function versionsOf(kind: StoredKind, key: string, said: readonly Said[],
     .map(({ each, standing, notSent }): Version => {
       const before = each.baseRevisionId === null ? null : (byId.get(each.baseRevisionId)?.value ?? null);
       const last = each.revisionId === newestOwn?.revisionId;
-      const now: Standing = last ? (each.value === null ? 'removed' : 'current') : standing;
-      const past: Standing = newestOwn && !last && now !== 'rival' ? 'past' : now;
+      const now: RevisionStanding = last ? (each.value === null ? 'removed' : 'current') : standing;
+      const past: RevisionStanding = newestOwn && !last && now !== 'rival' ? 'past' : now;
       return { said: each, standing: past, notSent, changes: changesBetween(before, each.value) };
     })
     .reverse();

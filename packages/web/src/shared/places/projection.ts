@@ -10,7 +10,7 @@ export function mercator({ latitude, longitude }: Place): readonly [number, numb
   return [longitude / 360 + 0.5, 0.5 - Math.log((1 + sine) / (1 - sine)) / (4 * Math.PI)];
 }
 
-export interface Plan {
+export interface PlanFrame {
   readonly project: (place: Place) => readonly [number, number];
   /** Metres of ground under one pixel at the middle. */
   readonly metresPerPixel: number;
@@ -20,7 +20,7 @@ export interface Plan {
 }
 
 /** The place under a pixel of a plan. */
-export function placeOn({ corner, unitPerPixel }: Plan, x: number, y: number): Place {
+export function placeOn({ corner, unitPerPixel }: PlanFrame, x: number, y: number): Place {
   const [east, south] = [corner[0] + x * unitPerPixel, corner[1] + y * unitPerPixel];
   const latitude = (Math.atan(Math.sinh(Math.PI * (1 - 2 * south))) * 180) / Math.PI;
   return { latitude, longitude: (east - 0.5) * 360 };
@@ -41,7 +41,7 @@ export function planOf(
   size: { readonly width: number; readonly height: number; readonly margin: number },
   zoom = 1,
   shift: readonly [number, number] = [0, 0],
-): Plan {
+): PlanFrame {
   const points = places.map(mercator);
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);

@@ -6,12 +6,12 @@ import { recordWords } from '../../text/record.ts';
 import { stationsWords } from '../../text/stations.ts';
 import { useWording } from '../../text/wording.ts';
 import { Cited } from '../../ui/Cited.tsx';
-import type { Draft } from './draft.ts';
+import type { FormTexts } from './form-texts.ts';
 import { Practices } from './Practices.tsx';
 import { type OfCrop, SamplingAside } from './SamplingAside.tsx';
 
 /** What to know while writing a record of a kind, beside its boxes. */
-export function Aside({ kind, draft, field }: { kind: RecordKind; draft: Draft; field: OfCrop | null }) {
+export function Aside({ kind, draft, field }: { kind: RecordKind; draft: FormTexts; field: OfCrop | null }) {
   const insect = draft.insect || null;
   switch (kind) {
     case 'traps':

@@ -5,11 +5,11 @@ import type { Base } from '../../sync/types.ts';
 import { recordWords } from '../../text/record.ts';
 import { Aside } from './Aside.tsx';
 import { controlsFor } from './controls.ts';
-import { type Draft, draftOf, readDraft } from './draft.ts';
+import { type FormTexts, formTextsOf, readForm } from './form-texts.ts';
 import { keyOfValue, recordName } from './naming.ts';
 import { RecordForm } from './RecordForm.tsx';
-import { useSay } from './say.ts';
 import { useAround } from './useAround.ts';
+import { useWriteRecords } from './write-records.ts';
 
 export interface EditorProps<K extends RecordKind> {
   readonly kind: K;
@@ -26,17 +26,17 @@ export interface EditorProps<K extends RecordKind> {
 
 export function Editor<K extends RecordKind>({ kind, start, kept, held, taken, children, close }: EditorProps<K>) {
   const { around, names } = useAround();
-  const say = useSay();
+  const say = useWriteRecords();
   const all = { ...start, ...kept } as Partial<RecordOf<K>> & { readonly fieldId?: string };
   const field = all.fieldId === undefined ? null : (names.fields.get(all.fieldId) ?? null);
-  const isTaken = (draft: Draft) => {
-    const { value } = readDraft(kind, draft, { ...(kept ? { kept } : {}), around });
+  const isTaken = (draft: FormTexts) => {
+    const { value } = readForm(kind, draft, { ...(kept ? { kept } : {}), around });
     return value !== null && taken?.has(keyOfValue(kind, value)) === true;
   };
   return (
     <RecordForm
       kind={kind}
-      start={draftOf(kind, start)}
+      start={formTextsOf(kind, start)}
       {...(kept ? { kept } : {})}
       around={around}
       fresh={held === null && taken === undefined}

@@ -1,10 +1,10 @@
-import { type Problem, sayProblem } from '@duskwatch/core';
+import { type Problem, problemInWords } from '@duskwatch/core';
 import { language } from '../../text/language.ts';
 import { recordWords } from '../../text/record.ts';
 
 /** What is wrong, what was found and what to do about it. */
 export function ProblemText({ problem }: { readonly problem: Problem }) {
-  const said = sayProblem(problem, language);
+  const said = problemInWords(problem, language);
   const lang = said.language === language ? undefined : said.language;
   return (
     <>
@@ -16,6 +16,6 @@ export function ProblemText({ problem }: { readonly problem: Problem }) {
 
 /** The same as text: for a message that passes. */
 export const problemText = (problem: Problem): string => {
-  const { expected, fix } = sayProblem(problem, language);
+  const { expected, fix } = problemInWords(problem, language);
   return `${recordWords.expected(expected)}. ${fix}`;
 };

@@ -3,14 +3,14 @@ import { type ReactNode, useRef, useState } from 'react';
 import { labelOf, recordWords } from '../../text/record.ts';
 import { useWording } from '../../text/wording.ts';
 import { Control, type ControlKind } from './Control.tsx';
-import { type Around, type Draft, readDraft } from './draft.ts';
+import { type Around, type FormTexts, readForm } from './form-texts.ts';
 import { namesOfWords } from './listed-words.ts';
 import { PlaceHere } from './PlaceHere.tsx';
 import { ProblemText } from './ProblemText.tsx';
 
 export interface RecordFormProps<K extends RecordKind> {
   readonly kind: K;
-  readonly start: Draft;
+  readonly start: FormTexts;
   /** Properties that the form does not show, as they stay. */
   readonly kept?: Partial<RecordOf<K>>;
   readonly controls?: Readonly<Record<string, ControlKind>>;
@@ -21,7 +21,7 @@ export interface RecordFormProps<K extends RecordKind> {
   readonly demanded?: readonly (keyof RecordOf<K> & string)[];
   readonly saveLabel?: string;
   /** What to know while writing, beside the boxes. */
-  readonly aside?: (draft: Draft) => ReactNode;
+  readonly aside?: (draft: FormTexts) => ReactNode;
   /** Further boxes under the record's own. */
   readonly more?: ReactNode;
   /** Resolves to false when it is to be tried again. */
@@ -66,7 +66,7 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
   const [saving, setSaving] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const columns = tables[kind].columns.filter((column) => !(column.key in kept));
-  const read = readDraft(kind, draft, { kept, around, demanded, fresh: props.fresh ?? false });
+  const read = readForm(kind, draft, { kept, around, demanded, fresh: props.fresh ?? false });
   const problems = tried ? read.problems : new Map<string, never>();
 
   const submit = async () => {

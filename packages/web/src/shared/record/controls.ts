@@ -13,7 +13,7 @@ import {
 import { cropName, localName, sampleKind } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import type { ControlKind, Option } from './Control.tsx';
-import type { Around } from './draft.ts';
+import type { Around } from './form-texts.ts';
 import { SAMPLED_UNITS } from './SamplingAside.tsx';
 
 type Controls = Readonly<Record<string, ControlKind>>;

@@ -13,7 +13,7 @@ vi.mock('../../../../core/src/records/column-words.ts', async (actual) => {
 });
 
 const { tables } = await import('@duskwatch/core');
-const { draftOf, readDraft } = await import('./draft.ts');
+const { formTextsOf, readForm } = await import('./form-texts.ts');
 const { changesBetween } = await import('../history/versions.ts');
 
 const check: CheckRecord & { readonly moonPhase: string } = {
@@ -45,10 +45,10 @@ const form = { kept: { visit: 1 }, around: { traps: [{ ...trap, informs: [] }] }
 describe('a made-up column of checks', () => {
   test('is a box of the form, filled from the record and read back from it', () => {
     expect(tables.checks.columns.some(({ key }) => key === 'moonPhase')).toBe(true);
-    const draft = draftOf('checks', check);
+    const draft = formTextsOf('checks', check);
     expect(draft.moonPhase).toBe('full');
-    expect(readDraft('checks', { ...draft, moonPhase: 'new' }, form).value).toMatchObject({ moonPhase: 'new' });
-    expect([...readDraft('checks', { ...draft, moonPhase: 'half' }, form).problems.keys()]).toEqual(['moonPhase']);
+    expect(readForm('checks', { ...draft, moonPhase: 'new' }, form).value).toMatchObject({ moonPhase: 'new' });
+    expect([...readForm('checks', { ...draft, moonPhase: 'half' }, form).problems.keys()]).toEqual(['moonPhase']);
   });
 
   test('has no label until somebody writes one, and then the forms do not compile', () => {

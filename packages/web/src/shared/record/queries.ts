@@ -4,10 +4,10 @@ import { queryOptions } from '@tanstack/react-query';
 import { getJson } from '../../api/client.ts';
 import type { StoredKind, ValueOf } from '../../sync/types.ts';
 
-export type Standing = 'current' | 'removed' | 'rival' | 'past';
+export type RevisionStanding = 'current' | 'removed' | 'rival' | 'past';
 
 /** One thing that was said of a record. */
-export interface Said<K extends StoredKind = StoredKind> {
+export interface StoredVersion<K extends StoredKind = StoredKind> {
   readonly revisionId: string;
   readonly recordId: string;
   readonly kind: K;
@@ -19,7 +19,7 @@ export interface Said<K extends StoredKind = StoredKind> {
   /** As far as can be known. */
   readonly countedAt: string;
   readonly key: string;
-  readonly standing: Standing;
+  readonly standing: RevisionStanding;
   /** Null: removed. */
   readonly value: ValueOf<K> | null;
 }
@@ -28,21 +28,22 @@ export interface Conflict {
   readonly reason: 'same-record' | 'same-key';
   readonly kind: StoredKind;
   readonly key: string;
-  readonly held: Said;
-  readonly rivals: readonly Said[];
+  readonly held: StoredVersion;
+  readonly rivals: readonly StoredVersion[];
 }
 
 export const recordsQuery = <K extends RecordKind>(kind: K) =>
   queryOptions({
     queryKey: ['records', kind],
-    queryFn: ({ signal }) => getJson<readonly (Said<K> & { readonly value: RecordOf<K> })[]>(`/api/records/${kind}`, signal),
+    queryFn: ({ signal }) =>
+      getJson<readonly (StoredVersion<K> & { readonly value: RecordOf<K> })[]>(`/api/records/${kind}`, signal),
   });
 
 /** Oldest first. */
 export const historyQuery = (kind: StoredKind, key: string) =>
   queryOptions({
     queryKey: ['history', kind, key],
-    queryFn: ({ signal }) => getJson<readonly Said[]>(`/api/records/${kind}/${encodeURIComponent(key)}/history`, signal),
+    queryFn: ({ signal }) => getJson<readonly StoredVersion[]>(`/api/records/${kind}/${encodeURIComponent(key)}/history`, signal),
     staleTime: 0,
   });
 

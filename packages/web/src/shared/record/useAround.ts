@@ -2,7 +2,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import { useWording } from '../../text/wording.ts';
-import type { Around } from './draft.ts';
+import type { Around } from './form-texts.ts';
 import type { Names } from './naming.ts';
 import { recordsQuery } from './queries.ts';
 

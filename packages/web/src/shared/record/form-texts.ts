@@ -21,12 +21,12 @@ import {
 import { recordWords } from '../../text/record.ts';
 
 /** Text by property; lists with `;` between. */
-export type Draft = Readonly<Record<string, string>>;
+export type FormTexts = Readonly<Record<string, string>>;
 
 /** What a new record may refer to, so that it can be judged before it is sent. */
 export type Around = Partial<Pick<Program, 'fields' | 'traps' | 'checks'>>;
 
-export interface ReadDraft<K extends RecordKind> {
+export interface ReadForm<K extends RecordKind> {
   /** Null when anything is wrong. */
   readonly value: RecordOf<K> | null;
   /** What is wrong, by property. */
@@ -36,7 +36,7 @@ export interface ReadDraft<K extends RecordKind> {
 /** Columns of a kind, and the properties that no table holds a column for. */
 const columnsOf = (kind: RecordKind): readonly Column[] => tables[kind].columns;
 
-export function draftOf<K extends RecordKind>(kind: K, value: Partial<RecordOf<K>>): Draft {
+export function formTextsOf<K extends RecordKind>(kind: K, value: Partial<RecordOf<K>>): FormTexts {
   const held = value as Readonly<Record<string, unknown>>;
   return Object.fromEntries(columnsOf(kind).map((column) => [column.key, cellText(column, held[column.key])]));
 }
@@ -46,9 +46,9 @@ export function draftOf<K extends RecordKind>(kind: K, value: Partial<RecordOf<K
  * @param fresh true for a record that must not take the place of another
  * @param demanded properties that must be filled in here, though the table lets them be empty
  */
-export function readDraft<K extends RecordKind>(
+export function readForm<K extends RecordKind>(
   kind: K,
-  draft: Draft,
+  draft: FormTexts,
   {
     kept = {},
     around = {},
@@ -60,7 +60,7 @@ export function readDraft<K extends RecordKind>(
     readonly fresh?: boolean;
     readonly demanded?: readonly string[];
   } = {},
-): ReadDraft<K> {
+): ReadForm<K> {
   const problems: Problem[] = [];
   const read: Record<string, unknown> = { ...kept };
   for (const column of columnsOf(kind)) {

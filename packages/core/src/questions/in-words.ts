@@ -14,7 +14,11 @@ const WORDS = { en: questionWordsEn, es: questionWordsEs } as const;
  *
  * @param write how a day is written; as the records write it when left out
  */
-export function sayQuestion(question: RecordQuestion, language: Language, write: (day: IsoDay) => string = (day) => day): string {
+export function questionInWords(
+  question: RecordQuestion,
+  language: Language,
+  write: (day: IsoDay) => string = (day) => day,
+): string {
   const words = WORDS[language];
   return [words.oddity(question, write), chance(question, words), words.asks[question.kind]]
     .filter((part) => part !== '')

@@ -4,18 +4,18 @@ import { describe, expect, it } from 'vitest';
 import {
   checkFrom,
   choose,
-  type Draft,
-  draftOf,
   missing,
-  newDraft,
+  newUnsavedCheck,
   OFFERED_REASONS,
   type PadKey,
   press,
   typeCount,
-} from './draft.ts';
+  type UnsavedCheck,
+  unsavedOf,
+} from './unsaved-check.ts';
 
 const visit = { trapId: 'T1', checkedOn: '2025-07-12', visit: 1 };
-const fresh = newDraft(28);
+const fresh = newUnsavedCheck(28);
 const pressed = (...keys: PadKey[]) => keys.reduce(press, fresh);
 
 describe('the count pad', () => {
@@ -82,11 +82,11 @@ describe('a draft at a trap', () => {
         note: fc.constantFrom('', 'wet', 'full of beetles', 'down. again', 'other'),
         reason: fc.constantFrom(...OFFERED_REASONS),
       })
-      .map(({ reason, ...rest }): Draft => ({ ...fresh, ...rest, unfit: rest.condition === 'unfit' ? reason : null }));
+      .map(({ reason, ...rest }): UnsavedCheck => ({ ...fresh, ...rest, unfit: rest.condition === 'unfit' ? reason : null }));
     fc.assert(
       fc.property(drafts, (draft) => {
         const check = checkFrom(draft, visit, null, null);
-        expect(draftOf(check, { changed: false, lifeDays: 28 })).toEqual(draft);
+        expect(unsavedOf(check, { changed: false, lifeDays: 28 })).toEqual(draft);
       }),
     );
   });

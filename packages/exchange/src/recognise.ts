@@ -8,7 +8,7 @@ import { isNoaaHeader } from './noaa/read-noaa-daily.ts';
 import { type ProposeOptions, proposeMatch } from './sheet/propose-match.ts';
 import { tableOfHeader } from './table/match-header.ts';
 
-export type Natural =
+export type Recognised =
   | { readonly is: 'program-folder'; readonly dir: string }
   /** One table of a program folder, known by its header. */
   | { readonly is: 'table'; readonly kind: RecordKind; readonly file: string; readonly text: string }
@@ -16,12 +16,12 @@ export type Natural =
   /** Counts in another shape: to be read with `applyMatch` once the match's questions are answered. */
   | { readonly is: 'sheet'; readonly file: string; readonly bytes: Uint8Array; readonly match: SheetMatch };
 
-export interface NaturalOptions extends ProposeOptions {
+export interface RecogniseOptions extends ProposeOptions {
   readonly maxBytes?: number;
 }
 
 /** Tells what a path is; refused with what was found where it is nothing that can be read. */
-export async function readNatural(path: string, options: NaturalOptions = {}): Promise<Result<Natural>> {
+export async function recognise(path: string, options: RecogniseOptions = {}): Promise<Result<Recognised>> {
   const about = await stat(path).catch(() => null);
   if (about?.isDirectory()) return folder(path);
   const file = basename(path);
@@ -38,7 +38,7 @@ export async function readNatural(path: string, options: NaturalOptions = {}): P
   return match.ok ? ok({ is: 'sheet', file, bytes: bytes.value, match: match.value }) : match;
 }
 
-async function folder(dir: string): Promise<Result<Natural>> {
+async function folder(dir: string): Promise<Result<Recognised>> {
   const names = (await readdir(dir)).map((name) => name.toLowerCase());
   if (allTables.some(({ file }) => names.includes(file))) return ok({ is: 'program-folder', dir });
   return refuse({

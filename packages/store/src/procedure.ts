@@ -1,16 +1,16 @@
 /**
  * Database work written once and run by either driver.
  *
- * A plan yields statements and is handed their rows. SQLite runs it to its end without giving way, so a transaction
+ * A procedure yields statements and is handed their rows. SQLite runs it to its end without giving way, so a transaction
  * never stays open across other work in the process; PostgreSQL awaits each statement.
  */
 import type { Compilable, CompiledQuery, Kysely, RawBuilder } from 'kysely';
 import type { RevisionRow, Tables } from './tables.ts';
 
 export type Statement = CompiledQuery | { readonly insert: readonly RevisionRow[] };
-export type Plan<T> = Generator<Statement, T, unknown[]>;
+export type Procedure<T> = Generator<Statement, T, unknown[]>;
 
-/** What a plan needs to know of where it runs. */
+/** What a procedure needs to know of where it runs. */
 export interface Context {
   readonly program: string;
   /** Builds statements, never runs them. */
@@ -23,23 +23,23 @@ export interface Driver {
   readonly db: Kysely<Tables>;
   readonly list: Context['list'];
   /** Run on one consistent snapshot. */
-  read<T>(plan: Plan<T>): Promise<T>;
+  read<T>(procedure: Procedure<T>): Promise<T>;
   /** Run in one transaction, with all other writers of the program kept out. */
-  write<T>(program: string, plan: Plan<T>): Promise<T>;
+  write<T>(program: string, procedure: Procedure<T>): Promise<T>;
   backup(file: string): Promise<void>;
   /** What the database's own check complains of. */
   integrity(): Promise<string[]>;
   close(): Promise<void>;
 }
 
-export function* rows<R>(query: Compilable<R>): Plan<R[]> {
+export function* rows<R>(query: Compilable<R>): Procedure<R[]> {
   return (yield query.compile()) as R[];
 }
 
-export function* run(query: Compilable<unknown>): Plan<void> {
+export function* run(query: Compilable<unknown>): Procedure<void> {
   yield query.compile();
 }
 
-export function* insert(revisions: readonly RevisionRow[]): Plan<void> {
+export function* insert(revisions: readonly RevisionRow[]): Procedure<void> {
   if (revisions.length > 0) yield { insert: revisions };
 }

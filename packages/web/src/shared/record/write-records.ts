@@ -25,9 +25,9 @@ const RESTS_ON_RECORDS = [
 const LONG_SUMS = ['learn', 'questions'];
 
 /** Resolves to whether the changes are kept; false when the server or the browser refused them. */
-export type Say = (text: string, ...changes: readonly Change[]) => Promise<boolean>;
+export type WriteRecords = (text: string, ...changes: readonly Change[]) => Promise<boolean>;
 
-export function useSay(): Say {
+export function useWriteRecords(): WriteRecords {
   const w = recordWords.toast;
   const queries = useQueryClient();
   const navigate = useNavigate();

@@ -13,7 +13,7 @@ export const OFFERED_REASONS = Object.keys({
 export type CountBox = 'target' | 'others';
 export type PadKey = '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9' | 'none' | 'erase';
 
-export interface Draft {
+export interface UnsavedCheck {
   /** Digits; empty: not counted, which is not zero. */
   readonly target: string;
   readonly others: string;
@@ -35,7 +35,7 @@ export interface Draft {
 /** Six digits are the most a count may have. */
 const MAX_DIGITS = 6;
 
-export const newDraft = (lureLifeDays: number | null): Draft => ({
+export const newUnsavedCheck = (lureLifeDays: number | null): UnsavedCheck => ({
   target: '',
   others: '',
   box: 'target',
@@ -50,7 +50,7 @@ export const newDraft = (lureLifeDays: number | null): Draft => ({
 });
 
 /** One key of the pad. `none` writes 0, so that an empty trap is said and never assumed. */
-export function press(draft: Draft, key: PadKey): Draft {
+export function press(draft: UnsavedCheck, key: PadKey): UnsavedCheck {
   const before = draft[draft.box];
   if (key === 'none') return { ...draft, [draft.box]: '0' };
   if (key === 'erase') return { ...draft, [draft.box]: before.slice(0, -1) };
@@ -58,7 +58,11 @@ export function press(draft: Draft, key: PadKey): Draft {
 }
 
 /** What a keyboard wrote into a box. */
-export const typeCount = (draft: Draft, box: CountBox, text: string): Draft => ({ ...draft, box, [box]: digits(text) });
+export const typeCount = (draft: UnsavedCheck, box: CountBox, text: string): UnsavedCheck => ({
+  ...draft,
+  box,
+  [box]: digits(text),
+});
 
 /** Only digits, without leading zeros; a digit too many is not taken. */
 function digits(text: string): string {
@@ -67,10 +71,10 @@ function digits(text: string): string {
 }
 
 /** Choosing unfit, also once more, asks what is wrong. */
-export const choose = (draft: Draft, condition: Condition): Draft => ({ ...draft, condition, unfit: null });
+export const choose = (draft: UnsavedCheck, condition: Condition): UnsavedCheck => ({ ...draft, condition, unfit: null });
 
 /** What stands in the way of saving; null when nothing does. */
-export function missing(draft: Draft): 'count' | 'unfit-reason' | null {
+export function missing(draft: UnsavedCheck): 'count' | 'unfit-reason' | null {
   if (draft.condition === 'unfit') return draft.unfit === null ? 'unfit-reason' : null;
   return draft.target === '' ? 'count' : null;
 }
@@ -87,7 +91,7 @@ export interface Visit {
  * The check that a draft says; the photo is named by whoever keeps it.
  * @param before what the draft corrects, so that nothing is lost that the form does not ask for
  */
-export function checkFrom(draft: Draft, visit: Visit, photo: string | null, before: CheckRecord | null): CheckRecord {
+export function checkFrom(draft: UnsavedCheck, visit: Visit, photo: string | null, before: CheckRecord | null): CheckRecord {
   const note = draft.note.trim();
   return {
     ...before,
@@ -103,9 +107,9 @@ export function checkFrom(draft: Draft, visit: Visit, photo: string | null, befo
 }
 
 /** The draft that a saved check came from, to correct it. */
-export function draftOf(check: CheckRecord, lure: { changed: boolean; lifeDays: number | null }): Draft {
+export function unsavedOf(check: CheckRecord, lure: { changed: boolean; lifeDays: number | null }): UnsavedCheck {
   return {
-    ...newDraft(lure.lifeDays),
+    ...newUnsavedCheck(lure.lifeDays),
     target: check.targetCount?.toString() ?? '',
     others: check.otherCount?.toString() ?? '',
     condition: check.condition,
@@ -118,5 +122,5 @@ export function draftOf(check: CheckRecord, lure: { changed: boolean; lifeDays: 
 }
 
 /** A draft kept by an older version may hold a reason by another name: it is asked for anew. */
-export const asOfferedNow = (kept: Draft): Draft =>
+export const asOfferedNow = (kept: UnsavedCheck): UnsavedCheck =>
   kept.unfit === null || OFFERED_REASONS.includes(kept.unfit) ? kept : { ...kept, unfit: null };

@@ -34,7 +34,7 @@ interface Around {
  * Judges changes one after the other, each on top of those before it, by `checkProgram` over what lies around the
  * change and not over the whole program.
  */
-export class Draft {
+export class ChangeJudge {
   private readonly fields: Map<string, FieldRecord>;
   private readonly traps: Map<string, TrapRecord>;
   private readonly alone: { readonly [K in Alone]: Map<string, RecordOf<K>> };
@@ -94,7 +94,7 @@ export class Draft {
   private listOf(kind: RecordKind, key: string): readonly Value[] {
     const keyed = this.keyed(kind);
     if (keyed) return [keyed.get(key)].filter((one) => one !== undefined);
-    return this.byOwner[kind as keyof Draft['byOwner']].get(ownerOf(key)) ?? [];
+    return this.byOwner[kind as keyof ChangeJudge['byOwner']].get(ownerOf(key)) ?? [];
   }
 
   /** Records held each by its own key; null for those held by their owner. */
@@ -109,7 +109,7 @@ export class Draft {
     const keyed = this.keyed(kind);
     if (keyed) keyed.delete(key);
     else {
-      const owned = this.byOwner[kind as keyof Draft['byOwner']] as Map<string, Value[]>;
+      const owned = this.byOwner[kind as keyof ChangeJudge['byOwner']] as Map<string, Value[]>;
       owned.set(
         ownerOf(key),
         (owned.get(ownerOf(key)) ?? []).filter((record) => keyOf(kind, record) !== key),
@@ -124,13 +124,13 @@ export class Draft {
     const keyed = this.keyed(kind);
     if (keyed) keyed.set(key, value);
     else {
-      const owned = this.byOwner[kind as keyof Draft['byOwner']] as Map<string, Value[]>;
+      const owned = this.byOwner[kind as keyof ChangeJudge['byOwner']] as Map<string, Value[]>;
       owned.set(ownerOf(key), [...(owned.get(ownerOf(key)) ?? []), value]);
     }
   }
 
   private cutOut(kind: RecordKind, { traps, fields, sources, alone }: Around): Program {
-    const owned = <K extends keyof Draft['byOwner']>(of: K, owners: Iterable<string>) =>
+    const owned = <K extends keyof ChangeJudge['byOwner']>(of: K, owners: Iterable<string>) =>
       [...owners].flatMap((owner) => (this.byOwner[of].get(owner) ?? []) as RecordOf<K>[]);
     const ofFields = kind === 'fields';
     const whole = ofFields || kind === 'traps';

@@ -1,21 +1,21 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { readNatural } from './natural.ts';
+import { recognise } from './recognise.ts';
 import { folderOf, SOUND_FILES } from './testing/folder-of.ts';
 import { workbookOf } from './testing/workbook-of.ts';
 
 const natureOf = async (file: string, content: string | Uint8Array) => {
   const dir = await folderOf();
   await writeFile(join(dir, file), content);
-  const result = await readNatural(join(dir, file));
+  const result = await recognise(join(dir, file));
   if (!result.ok) return result.problems[0]!.got;
   return 'kind' in result.value ? `${result.value.is} ${result.value.kind}` : result.value.is;
 };
 
 test('a folder that holds a table of ours is a program folder, even a faulty one', async () => {
   const dir = await folderOf({ 'checks.csv': null });
-  expect(await readNatural(dir)).toEqual({ ok: true, value: { is: 'program-folder', dir } });
+  expect(await recognise(dir)).toEqual({ ok: true, value: { is: 'program-folder', dir } });
 });
 
 test.each(Object.entries(SOUND_FILES))('%s is known by its header under any name', async (file, text) => {
@@ -41,5 +41,5 @@ test('a workbook of counts, whatever its name says', async () => {
 });
 
 test('a path to nothing is refused', async () => {
-  expect(await readNatural('/no/such/file.csv')).toMatchObject({ ok: false, problems: [{ got: 'no such file' }] });
+  expect(await recognise('/no/such/file.csv')).toMatchObject({ ok: false, problems: [{ got: 'no such file' }] });
 });
