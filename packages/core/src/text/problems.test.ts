@@ -66,7 +66,13 @@ const weather = {
 const faulty: Partial<Program> = {
   fields: [field, field],
   traps: [trap],
-  checks: [check, check, { ...check, checkedOn: '2026-08-01', visit: MAX_VISITS + 1 }, { ...check, trapId: 'T9' }],
+  checks: [
+    check,
+    check,
+    { ...check, visit: 7, unfitReason: 'full' },
+    { ...check, checkedOn: '2026-08-01', visit: MAX_VISITS + 1 },
+    { ...check, trapId: 'T9' },
+  ],
   stages: [{ fieldId: 'north', observedOn: '2026-06-20', stage: 'silky' }],
   samples: [sample, { ...sample, sampledOn: '2026-06-21', unitsInfested: 3, byPlace: ['1/10', '1/10'] }],
   weather: [weather],
