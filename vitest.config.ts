@@ -7,6 +7,7 @@ const replacing = globSync(TESTS).filter((file) => readFileSync(file, 'utf8').in
 
 export default defineConfig({
   test: {
+    setupFiles: ['scripts/test-without-reader.ts'],
     // For a machine that is busy with others: no test is judged by the clock.
     testTimeout: 300_000,
     hookTimeout: 300_000,
