@@ -65,7 +65,7 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
 
 type Step = (findings: Findings) => Draft | null;
 
-const steps: readonly Step[] = [notSusceptible, covered, decideBySample, decideByCatch, harvestStop, scout, blind];
+const steps: readonly Step[] = [unwatched, notSusceptible, covered, decideBySample, decideByCatch, harvestStop, scout, blind];
 
 /** The first step that has something to say; `watch` always has. */
 function firstOf(findings: Findings): Draft {
@@ -74,6 +74,12 @@ function firstOf(findings: Findings): Draft {
     if (draft) return draft;
   }
   return watch(findings);
+}
+
+/** The insect may feed here, but no rule is known for it and nobody traps or samples it: there is nothing to be blind about. */
+function unwatched({ rules, caught, sample }: Findings): Draft | null {
+  if (rules.catch.length + rules.infestation.length + rules.heat.length > 0 || caught.traps.length > 0 || sample) return null;
+  return { verb: 'none', by: null, because: [{ kind: 'out-of-season', why: 'no-rule', date: null, days: null }] };
 }
 
 /** All the rules for the pair wait for another stage of the crop, or are past it. */
@@ -95,7 +101,7 @@ function covered({ treatment, sample, caught }: Findings): Draft | null {
 
 function decideBySample({ prepared, sample, treatment, caught }: Findings): Draft | null {
   if (sample?.verdict !== 'above' || (treatment && treatment.appliedOn >= sample.sampledOn)) return null;
-  const { by, cautions } = decisionDue(prepared, sample.sampledOn);
+  const { by, cautions } = decisionDue(prepared, sample.sampledOn, sample.rule);
   return { verb: 'decide', by, because: [sample.because], cautions, lead: leading(caught), rule: sample.rule };
 }
 
@@ -104,7 +110,11 @@ function decideByCatch({ prepared, caught, treatment }: Findings): Draft | null 
   if (!lead) return null;
   const reachedOn = Math.max(...lead.intervals.map((interval) => interval.to)) as Day;
   const lapsedOn = treatment?.coversUntil ?? null;
-  const { by, cautions } = decisionDue(prepared, lapsedOn !== null && lapsedOn > reachedOn ? addDays(lapsedOn, -1) : reachedOn);
+  const { by, cautions } = decisionDue(
+    prepared,
+    lapsedOn !== null && lapsedOn > reachedOn ? addDays(lapsedOn, -1) : reachedOn,
+    lead.rule,
+  );
   return { verb: 'decide', by, because: lead.because, cautions, lead, rule: lead.rule };
 }
 
@@ -277,8 +287,13 @@ function standing(prepared: Prepared, draft: Draft, lead: DesignFinding | null, 
   return cautions;
 }
 
-function decisionDue(prepared: Prepared, reachedOn: Day): { readonly by: Day; readonly cautions: Caution[] } {
-  const due = addDays(reachedOn, ASSUMPTIONS.decideWithinDays.value);
+/** `rule`: the one that was reached, which may know how long the biology leaves. */
+function decisionDue(
+  prepared: Prepared,
+  reachedOn: Day,
+  rule: ActionRule | null,
+): { readonly by: Day; readonly cautions: Caution[] } {
+  const due = addDays(reachedOn, rule?.decideWithin?.days ?? ASSUMPTIONS.decideWithinDays.value);
   if (due >= prepared.on) return { by: due, cautions: [] };
   return { by: prepared.on, cautions: [{ kind: 'overdue', since: formatDay(due) }] };
 }

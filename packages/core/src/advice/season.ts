@@ -64,7 +64,7 @@ export function outOfSeason(prepared: Prepared, field: FieldRecord, insect: stri
 /** A crop is a host when the catalogue says so, when it does not know, or when the program itself watches the pair. */
 function isHost(prepared: Prepared, field: FieldRecord, insect: string): boolean {
   const known = insectById(insect);
-  if (!known || !cropById(field.crop) || known.hosts.includes(field.crop)) return true;
+  if (!known || !cropById(field.crop) || known.hosts.includes(field.crop) || known.feedsOn.includes(field.crop)) return true;
   const key = cellKey(field.fieldId, insect);
   return (
     prepared.trapsByCell.has(key) ||

@@ -88,7 +88,7 @@ export const expectedSchema = datesSchema
 const insectStage = z.enum(['egg', 'small-larva', 'large-larva', 'larva']);
 
 /** Why field and insect do not meet now. */
-export const outOfSeasonSchema = z.enum(['not-a-host', 'not-planted', 'harvested', 'harvest-stop', 'stage']);
+export const outOfSeasonSchema = z.enum(['not-a-host', 'no-rule', 'not-planted', 'harvested', 'harvest-stop', 'stage']);
 
 /** What would have to be known. */
 export const missingSchema = z.enum([

@@ -101,7 +101,7 @@ const clumpingFound = (prepared: Prepared, insect: string): Clumping =>
 
 const MATCHES: readonly StageMatch[] = ['now', 'any', 'unknown', 'not-yet', 'over'];
 
-const AWAY = new Set(['not-a-host', 'not-planted', 'harvested']);
+const AWAY = new Set(['not-a-host', 'no-rule', 'not-planted', 'harvested']);
 const isAway = ({ verb, because }: Advice) =>
   verb === 'none' && because.some((each) => each.kind === 'out-of-season' && AWAY.has(each.why));
 

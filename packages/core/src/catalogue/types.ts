@@ -27,8 +27,10 @@ export interface Insect {
   readonly id: string;
   readonly scientificName: string;
   readonly commonName: LocalName;
-  /** Crop slugs the catalogue knows it to live on. */
+  /** Crop slugs on which it is trapped and scouted for. */
   readonly hosts: readonly string[];
+  /** Other crops of the catalogue that it feeds on: no rule is known there, yet they are hosts too. */
+  readonly feedsOn: readonly string[];
   readonly hostsSource: Sourced;
   /** The biofix its models and rules start from; null: none in the catalogue. */
   readonly biofix: (Sourced & { readonly rule: BiofixRule }) | null;
@@ -91,6 +93,8 @@ interface RuleBase extends Sourced {
   readonly may: RuleMay;
   /** Where that is from when not from the rule's own source. */
   readonly maySource?: Sourced;
+  /** Days that the biology leaves for a decision after the figure was reached, where more or fewer than usual. */
+  readonly decideWithin?: Sourced & { readonly days: number };
 }
 
 export interface CatchThresholdRule extends RuleBase {

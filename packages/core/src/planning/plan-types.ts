@@ -76,6 +76,10 @@ export interface SeasonPlan {
   readonly madeOn: IsoDay;
   readonly lines: readonly PlanLine[];
   /** Chosen pairs without a line, and why. */
-  readonly leftOut: readonly { readonly field: string; readonly insect: string; readonly why: 'not-a-host' | 'no-such-field' }[];
+  readonly leftOut: readonly {
+    readonly field: string;
+    readonly insect: string;
+    readonly why: 'not-a-host' | 'no-rule' | 'no-such-field';
+  }[];
   readonly trapsInAll: number;
 }

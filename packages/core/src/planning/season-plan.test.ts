@@ -66,11 +66,13 @@ describe('a season plan', () => {
     expect(planned({ fields }, { areas: [['F2', 'F3']] }).lines.map((one) => one.fields)).toEqual([['F1'], ['F2', 'F3']]);
   });
 
-  it('leaves out crops that do not host the insect, and fields that do not exist, and says which', () => {
-    const { lines, leftOut } = planned({ fields: [fieldOf({ crop: 'squash' })] }, { fields: ['F1', 'F9'] });
+  it('leaves out crops that do not host the insect or have no rule, and fields that do not exist, and says which', () => {
+    const fields = [fieldOf({ crop: 'apple' }), fieldOf({ fieldId: 'F2', crop: 'squash' })];
+    const { lines, leftOut } = planned({ fields }, { fields: ['F1', 'F2', 'F9'] });
     expect(lines).toEqual([]);
     expect(leftOut.map(({ field, why }) => [field, why])).toEqual([
       ['F1', 'not-a-host'],
+      ['F2', 'no-rule'],
       ['F9', 'no-such-field'],
     ]);
   });

@@ -24,8 +24,8 @@ export function seasonPlan(prepared: Prepared, request: PlanRequest): SeasonPlan
       const field = prepared.fields.get(id);
       if (!field) leftOut.push({ field: id, insect, why: 'no-such-field' });
       else if (request.crops && !request.crops.includes(field.crop)) continue;
-      else if (isHost(prepared, field, insect)) chosen.push(field);
-      else leftOut.push({ field: id, insect, why: 'not-a-host' });
+      else if (isTrapped(prepared, field, insect)) chosen.push(field);
+      else leftOut.push({ field: id, insect, why: insectById(insect)?.feedsOn.includes(field.crop) ? 'no-rule' : 'not-a-host' });
     }
     for (const area of areasOf(prepared, chosen, insect, request.areas)) lines.push(planLine(prepared, area, insect, request));
   }
@@ -66,8 +66,8 @@ function statedFor(area: readonly FieldRecord[], insect: string, { stated, state
   return Object.assign({}, stated?.[insect], ...own);
 }
 
-/** A crop is a host when the catalogue says so, when it does not know, or when the program traps the pair. */
-function isHost(prepared: Prepared, field: FieldRecord, insect: string): boolean {
+/** A crop is worth trapping in when the catalogue says so, when it does not know, or when the program traps the pair. */
+function isTrapped(prepared: Prepared, field: FieldRecord, insect: string): boolean {
   const known = insectById(insect);
   if (known === null || known.hosts.includes(field.crop) || prepared.trapsByCell.has(cellKey(field.fieldId, insect))) return true;
   const { catch: caught, infestation, heat } = cellRules(prepared, field, insect);

@@ -135,7 +135,9 @@ function headline(advice: Advice, date: Dates): string {
     case 'covered':
       return `A recorded treatment still covers the field${advice.by === null ? '' : ` until ${date(advice.by)}`}.`;
     case 'blind':
-      return `Duskwatch cannot tell about ${insect} here.`;
+      return first?.kind === 'missing' && first.what === 'rule'
+        ? `Duskwatch cannot judge ${insect} here. ${noRule(first.detail)}.`
+        : `Duskwatch cannot tell about ${insect} here.`;
     case 'none':
       return first?.kind === 'out-of-season' ? outOfSeason(first, date) : `${insect} and this crop are out of season.`;
   }
@@ -144,7 +146,9 @@ function headline(advice: Advice, date: Dates): string {
 function outOfSeason(item: Evidence & { kind: 'out-of-season' }, date: Dates): string {
   switch (item.why) {
     case 'not-a-host':
-      return 'Not among the hosts of this insect in the catalogue.';
+      return 'The catalogue does not know this insect to feed on this crop.';
+    case 'no-rule':
+      return 'No rule for this crop, and nobody traps or samples the insect here.';
     case 'not-planted':
       return `Not planted before ${date(item.date!)}.`;
     case 'harvested':
@@ -180,11 +184,12 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
         : `${figure(item.rate)} per trap per night lies in the rule’s step ${item.below === null ? `above ${exact(item.from!)}` : `${exact(item.from!)}–${exact(item.below)}`}: ${plural(item.intervalDays, 'day')} between protective decisions.`;
     case 'weather-adjustment': {
       const condition = `daily maxima ${item.when === 'maxima-below' ? 'below' : 'above'} ${degrees(item.temperatureC)} for the last ${item.days} days`;
-      const change = `${Math.abs(item.addDays)} day ${item.addDays > 0 ? 'longer' : 'shorter'}`;
-      if (item.applied === null) return `Not known: ${condition} would make the interval a ${change}; the weather is missing.`;
+      const days = Math.abs(item.addDays) === 1 ? 'a day' : plural(Math.abs(item.addDays), 'day');
+      const change = `${days} ${item.addDays > 0 ? 'longer' : 'shorter'}`;
+      if (item.applied === null) return `Not known: ${condition} would make the interval ${change}; the weather is missing.`;
       return item.applied
-        ? `${condition[0]!.toUpperCase()}${condition.slice(1)}: interval a ${change}.`
-        : `No ${condition}: interval unchanged.`;
+        ? `${condition[0]!.toUpperCase()}${condition.slice(1)}: the interval is ${change}.`
+        : `Daily maxima were not ${item.when === 'maxima-below' ? 'below' : 'above'} ${degrees(item.temperatureC)} on each of the last ${item.days} days: the interval stays as it is.`;
     }
     case 'accumulation':
       return `Over the last ${plural(item.nights, 'night')} a trap caught ${figure(item.perTrap)} in all, ${percent(item.share)} of what the threshold every night would give (${figure(item.atThreshold)})${item.addsUp ? ': egg-laying adds up even below the threshold' : ''}.`;
@@ -206,7 +211,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
     case 'trap-unusable':
       return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item, date)}.`;
     case 'lure-spent':
-      return `The lure of trap ${item.trapId} was ${item.ageDays} days old, ${item.ageDays - item.lifeDays} past its stated life of ${item.lifeDays}: the catch reads low.`;
+      return `The lure of trap ${item.trapId} was ${item.ageDays} days old, ${plural(item.ageDays - item.lifeDays, 'day')} past its stated life of ${item.lifeDays}: the catch reads low.`;
     case 'lure-unknown':
       return `Lure age not known for ${item.trapIds.join(', ')}.`;
     case 'missing':
@@ -310,6 +315,14 @@ function unusable(item: Evidence & { kind: 'trap-unusable' }, date: Dates): stri
   }
 }
 
+/** A rule can be missing for the crop, or for traps of one design. */
+const noRule = (detail: string | null): string => {
+  if (detail === null) return 'No rule fits';
+  return detail in design
+    ? `No rule is made for a ${design[detail as keyof typeof design]}`
+    : `No rule for this crop (${cropName(detail)})`;
+};
+
 function missing(item: Evidence & { kind: 'missing' }, date: Dates): string {
   const span =
     item.from === null
@@ -321,7 +334,7 @@ function missing(item: Evidence & { kind: 'missing' }, date: Dates): string {
     case 'trap':
       return 'No trap informs this field. Hang one, or add the field to a trap that stands near it.';
     case 'rule':
-      return `No rule fits${item.detail === null ? '' : ` (${readable(item.detail)})`}. Add your own in rules.csv, with its source.`;
+      return `${noRule(item.detail)}. Add your own in rules.csv, with its source.`;
     case 'stage':
       return item.detail === null
         ? 'Nobody has recorded the crop’s stage. Record it: the rules hold only at certain stages.'

@@ -69,6 +69,12 @@ const share = (value: number) => decimal(percent(value));
 const says: SpanishSays = { date, given, share };
 const plural = (count: number, one: string, many = `${one}s`) => `${number(count)} ${count === 1 ? one : many}`;
 const insectName = (id: string) => insectById(id)?.commonName.es ?? id;
+/** Con su artículo, dentro de una frase; un insecto que el catálogo no conoce va como está escrito. */
+const theInsect = (id: string) => {
+  const name = insectById(id)?.commonName.es;
+  if (name === undefined) return id;
+  return `${/^(polilla|palomilla|oruga|mariposa)/.test(name) ? 'la' : 'el'} ${name}`;
+};
 const cropName = (id: string) => cropById(id)?.name.es ?? id.replaceAll('-', ' ');
 const regionSpanish = (region: string) => regionName(region).es;
 const readable = (word: string) => word.replaceAll('-', ' ');
@@ -139,7 +145,7 @@ function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>): string | null {
 }
 
 function headline(advice: Advice): string {
-  const insect = insectName(advice.insect);
+  const insect = theInsect(advice.insect);
   const by = advice.by === null ? '' : ` a más tardar el ${date(advice.by)}`;
   const first = advice.because[0];
   switch (advice.verb) {
@@ -159,11 +165,13 @@ function headline(advice: Advice): string {
     case 'watch':
       return advice.by === null
         ? `Nada pendiente sobre ${insect}.`
-        : `Nada pendiente sobre ${insect}. Próxima revisión: ${date(advice.by)}.`;
+        : `Nada pendiente sobre ${insect}. Próxima revisión: el ${date(advice.by)}.`;
     case 'covered':
-      return `Un tratamiento registrado todavía cubre la parcela${advice.by === null ? '' : ` hasta ${date(advice.by)}`}.`;
+      return `Un tratamiento registrado todavía cubre la parcela${advice.by === null ? '' : ` hasta el ${date(advice.by)}`}.`;
     case 'blind':
-      return `Duskwatch no puede saber qué pasa aquí con ${insect}.`;
+      return first?.kind === 'missing' && first.what === 'rule'
+        ? `Duskwatch no puede juzgar aquí ${insect}. ${noRule(first.detail)}.`
+        : `Duskwatch no puede saber qué pasa aquí con ${insect}.`;
     case 'none':
       return first?.kind === 'out-of-season' ? outOfSeason(first) : `${capital(insect)} y este cultivo están fuera de temporada.`;
   }
@@ -172,9 +180,11 @@ function headline(advice: Advice): string {
 function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
   switch (item.why) {
     case 'not-a-host':
-      return 'No está entre los hospederos de este insecto en el catálogo.';
+      return 'El catálogo no conoce que este insecto se alimente de este cultivo.';
+    case 'no-rule':
+      return 'No hay regla para este cultivo, y aquí nadie trampea ni muestrea el insecto.';
     case 'not-planted':
-      return `No se siembra antes de ${date(item.date!)}.`;
+      return `No se siembra antes del ${date(item.date!)}.`;
     case 'harvested':
       return `Cosechado el ${date(item.date!)}.`;
     case 'harvest-stop':
@@ -189,7 +199,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
     case 'out-of-season':
       return outOfSeason(item);
     case 'stage':
-      return `Etapa del cultivo: ${stageName(item.stage)}, vista ${date(item.observedOn)} (hace ${plural(item.ageDays, 'día')}); ${
+      return `Etapa del cultivo: ${stageName(item.stage)}, vista el ${date(item.observedOn)} (hace ${plural(item.ageDays, 'día')}); ${
         item.needed.length === 0
           ? 'las reglas valen en cualquier etapa'
           : `las reglas valen en ${item.needed.map(stageName).join(', ')}`
@@ -211,14 +221,17 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
         : `${number(item.rate)} por trampa y noche cae en el escalón ${item.below === null ? `por encima de ${given(item.from!)}` : `${given(item.from!)}–${given(item.below)}`}: ${plural(item.intervalDays, 'día')} entre decisiones de protección.`;
     case 'weather-adjustment': {
       const condition = `máximas diarias ${item.when === 'maxima-below' ? 'por debajo' : 'por encima'} de ${degrees(item.temperatureC)} en los últimos ${item.days} días`;
-      const change = `un día más ${item.addDays > 0 ? 'largo' : 'corto'}`;
+      const days = Math.abs(item.addDays) === 1 ? 'un día' : plural(Math.abs(item.addDays), 'día');
+      const change = `${days} más ${item.addDays > 0 ? 'largo' : 'corto'}`;
       if (item.applied === null) return `No se sabe: ${condition} harían el intervalo ${change}; faltan datos del tiempo.`;
-      return item.applied ? `${capital(condition)}: intervalo ${change}.` : `Sin ${condition}: el intervalo no cambia.`;
+      return item.applied
+        ? `${capital(condition)}: el intervalo es ${change}.`
+        : `Las máximas diarias no estuvieron ${item.when === 'maxima-below' ? 'por debajo' : 'por encima'} de ${degrees(item.temperatureC)} en cada uno de los últimos ${item.days} días: el intervalo no cambia.`;
     }
     case 'accumulation':
       return `En las últimas ${plural(item.nights, 'noche')} una trampa capturó ${number(item.perTrap)} en total, el ${share(item.share)} de lo que daría el umbral cada noche (${number(item.atThreshold)})${item.addsUp ? ': la puesta se acumula aun por debajo del umbral' : ''}.`;
     case 'biofix':
-      return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde ${date(item.earliest)})`}.`;
+      return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde el ${date(item.earliest)})`}.`;
     case 'event':
       return eventSentence(item, unit);
     case 'sample':
@@ -302,25 +315,25 @@ function scatter({ from, low, high, visits, traps }: VisitScatter): string {
 function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
   const { span, published } = heatSpan(item, unit, given);
   const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
-  const heat = `calor hasta ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
+  const heat = `calor hasta el ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
   const name = capital(event[item.event]);
   if (item.status === 'now') return `${name}: ahora (${heat}).`;
   if (item.status === 'past') return `${name}: ya pasó (${heat}).`;
   if (item.expected === null) return `${name}: por venir, fecha desconocida (${heat}).`;
   const { early, middle, late, lateOpen, method, years } = item.expected;
   const { forecastThrough } = item.expected;
-  if (method === 'own-forecast') return `${name}: ${date(middle)}, según su propio pronóstico del tiempo (${heat}).`;
+  if (method === 'own-forecast') return `${name}: el ${date(middle)}, según su propio pronóstico del tiempo (${heat}).`;
   const after = forecastThrough === null ? '' : `, después de su propio pronóstico hasta el ${date(forecastThrough)}`;
   const how =
     method === 'past-years'
       ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente${after}`
       : `si los próximos días son como los últimos 14${after}`;
-  return `${name}: hacia ${date(middle)}, entre ${date(early)} y ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).`;
+  return `${name}: hacia el ${date(middle)}, entre el ${date(early)} y el ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).`;
 }
 
 function unusable(item: Evidence & { kind: 'trap-unusable' }): string {
   const nights = item.nights === null ? '' : ` ${plural(item.nights, 'noche')}`;
-  const since = item.since === null ? '' : ` desde ${date(item.since)}`;
+  const since = item.since === null ? '' : ` desde el ${date(item.since)}`;
   switch (item.why) {
     case 'never-checked':
       return `todavía no se ha revisado${since}`;
@@ -350,11 +363,11 @@ function missing(item: Evidence & { kind: 'missing' }): string {
     case 'trap':
       return 'Ninguna trampa informa sobre esta parcela. Cuelgue una, o añada la parcela a una trampa cercana.';
     case 'rule':
-      return `Ninguna regla corresponde${item.detail === null ? '' : ` (${ruleDetail(item.detail)})`}. Añada la suya en rules.csv, con su fuente.`;
+      return `${noRule(item.detail)}. Añada la suya en rules.csv, con su fuente.`;
     case 'stage':
       return item.detail === null
         ? 'Nadie ha registrado la etapa del cultivo. Regístrela: las reglas solo valen en ciertas etapas.'
-        : `La etapa ${stageName(item.detail)}${item.from === null ? '' : `, registrada ${date(item.from)},`} ya no dice por dónde va el cultivo. Regístrela de nuevo.`;
+        : `La etapa ${stageName(item.detail)}${item.from === null ? '' : `, registrada el ${date(item.from)},`} ya no dice por dónde va el cultivo. Regístrela de nuevo.`;
     case 'weather':
       return `Faltan datos del tiempo${span}. Añada esos días a weather.csv.`;
     case 'weather-source':
@@ -372,7 +385,13 @@ function missing(item: Evidence & { kind: 'missing' }): string {
   }
 }
 
-const ruleDetail = (word: string) => (word in design ? design[word as keyof typeof design] : cropName(word));
+/** Puede faltar una regla para el cultivo o para las trampas de un diseño. */
+const noRule = (detail: string | null): string => {
+  if (detail === null) return 'Ninguna regla corresponde';
+  return detail in design
+    ? `No hay regla hecha para este diseño (${design[detail as keyof typeof design]})`
+    : `No hay regla para este cultivo (${cropName(detail)})`;
+};
 
 function caution(item: Caution): string {
   switch (item.kind) {
@@ -385,7 +404,7 @@ function caution(item: Caution): string {
     case 'preharvest': {
       const clash =
         item.harvestOn !== null && item.harvestOn < item.earliestHarvest ? ' La cosecha prevista cae antes de esa fecha.' : '';
-      return `No coseche antes de ${date(item.earliestHarvest)}: intervalo previo a la cosecha tomado de la etiqueta de ${item.product}.${clash}`;
+      return `No coseche antes del ${date(item.earliestHarvest)}: intervalo previo a la cosecha tomado de la etiqueta de ${item.product}.${clash}`;
     }
     case 'reads-low':
       return item.why === 'spent-lure'

@@ -36,7 +36,7 @@ describe('English', () => {
     expect(said).not.toMatch(/spray/i);
     expect(said).toContain('31 moths in 10 trap-nights (mesh cone): 3.1 per trap per night, 80 % interval');
     expect(said).toContain('3.1 per trap per night lies in the rule’s step 1–13: 4 days between protective decisions.');
-    expect(said).toContain('No daily maxima below 80 °F for the last 2 days: interval unchanged.');
+    expect(said).toContain('Daily maxima were not below 80 °F on each of the last 2 days: the interval stays as it is.');
     expect(said).toContain('The product label is the law');
   });
 
@@ -53,7 +53,7 @@ describe('Spanish', () => {
     const es = spanish({ temperature: 'C' });
     const advice = adviceOn('2025-07-11', { ...silk, checks: [checkOf('2025-07-11', 31)] });
     expect(es.headline(advice)).toBe(
-      'Toca decidir sobre gusano elotero / gusano del fruto del tomate a más tardar el sáb 12 de julio, con un asesor autorizado. Mientras se mantenga la captura, la regla pide una decisión cada 4 días.',
+      'Toca decidir sobre el gusano elotero / gusano del fruto del tomate a más tardar el sáb 12 de julio, con un asesor autorizado. Mientras se mantenga la captura, la regla pide una decisión cada 4 días.',
     );
     expect(es.rate(advice)).toMatch(/^3,1 por noche/);
     expect(advice.because.map(es.evidence).join(' ')).toContain(

@@ -232,6 +232,7 @@ export const en = {
   reason: {
     outOfSeason: {
       'not-a-host': 'not a host',
+      'no-rule': 'no rule for this crop',
       'not-planted': 'not planted yet',
       harvested: 'harvested',
       'harvest-stop': 'too near harvest',

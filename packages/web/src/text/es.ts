@@ -231,6 +231,7 @@ export const es: Words = {
   reason: {
     outOfSeason: {
       'not-a-host': 'no es hospedero',
+      'no-rule': 'sin regla para este cultivo',
       'not-planted': 'aún sin sembrar',
       harvested: 'cosechado',
       'harvest-stop': 'muy cerca de la cosecha',

@@ -75,6 +75,7 @@ export const settingsEn = {
       'model-start': 'Starts of heat models',
       rule: 'Action rules',
       'rule-may': 'What a rule may do',
+      'time-to-decide': 'Time left for a decision',
       'weather-adjustment': 'Adjustments for weather',
       'sample-size': 'Sample sizes',
       recognition: 'Where to look',

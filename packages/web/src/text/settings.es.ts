@@ -77,6 +77,7 @@ export const settingsEs: SettingsWords = {
       'model-start': 'Inicios de los modelos de calor',
       rule: 'Reglas de acción',
       'rule-may': 'Qué puede hacer una regla',
+      'time-to-decide': 'Tiempo que queda para decidir',
       'weather-adjustment': 'Ajustes por el tiempo',
       'sample-size': 'Tamaños de muestra',
       recognition: 'Dónde buscar',

@@ -13,6 +13,7 @@ export type SourceKind =
   | 'model-start'
   | 'rule'
   | 'rule-may'
+  | 'time-to-decide'
   | 'weather-adjustment'
   | 'sample-size'
   | 'design'
@@ -46,6 +47,7 @@ export function describeSources(): readonly SourceLine[] {
     ...rules.flatMap((rule) => [
       ...line('rule', rule.id, rule),
       ...line('rule-may', rule.id, rule.maySource),
+      ...line('time-to-decide', rule.id, rule.decideWithin),
       ...(rule.kind === 'catch-table'
         ? rule.adjustments.flatMap((change) => line('weather-adjustment', `${rule.id}: ${change.when}`, change))
         : []),

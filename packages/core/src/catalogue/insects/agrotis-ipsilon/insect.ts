@@ -84,6 +84,7 @@ export const agrotisIpsilon: InsectEntry = {
     scientificName: 'Agrotis ipsilon',
     commonName: { en: 'black cutworm', es: 'gusano trozador negro' },
     hosts: ['sweet-corn', 'field-corn'],
+    feedsOn: ['tomato', 'pepper', 'potato', 'squash', 'pumpkin', 'brassicas'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: { rule: { kind: 'intense-capture', moths: 9, nights: 2 }, ...CUTWORM_EXTENSION },
     lookAlikes: [],

@@ -24,6 +24,5 @@ it('what the catalogue still lacks of it', () => {
     'look-alikes',
     'rule for a catch: apple',
     'rule for a sample: apple',
-    'where to look: apple',
   ]);
 });

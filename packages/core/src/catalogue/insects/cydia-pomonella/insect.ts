@@ -1,6 +1,7 @@
 import { MSU_CODLING_MOTH, noted } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
+import { recognition, rules } from './rules.ts';
 
 const models: readonly PhenologyModel[] = [
   {
@@ -33,6 +34,7 @@ export const cydiaPomonella: InsectEntry = {
     scientificName: 'Cydia pomonella',
     commonName: { en: 'codling moth', es: 'polilla de la manzana' },
     hosts: ['apple'],
+    feedsOn: [],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: {
       rule: { kind: 'sustained-catch', followedBy: 1 },
@@ -44,6 +46,6 @@ export const cydiaPomonella: InsectEntry = {
     lookAlikes: [],
   },
   models,
-  rules: [],
-  recognition: [],
+  rules,
+  recognition,
 };

@@ -79,6 +79,7 @@ export const helicoverpaZea: InsectEntry = {
     scientificName: 'Helicoverpa zea',
     commonName: { en: 'corn earworm / tomato fruitworm', es: 'gusano elotero / gusano del fruto del tomate' },
     hosts: ['sweet-corn', 'field-corn', 'tomato', 'pepper'],
+    feedsOn: ['potato', 'squash', 'pumpkin', 'brassicas'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: {
       rule: { kind: 'sustained-catch', followedBy: 1 },

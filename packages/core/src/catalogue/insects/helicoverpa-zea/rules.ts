@@ -7,6 +7,7 @@ import {
   noted,
   PURDUE_HOTLINE,
   UCONN_2012,
+  USDA_1976,
   unnamed,
 } from '../../sources/sources.ts';
 import type { ActionRule, Recognition } from '../../types.ts';
@@ -96,6 +97,13 @@ export const rules: readonly ActionRule[] = [
     }),
     kind: 'infestation',
     may: 'decide',
+    decideWithin: {
+      days: 2,
+      ...noted(USDA_1976, {
+        en: 'Eggs last 72.9 °F·d: some three days in summer, and eggs found are on average half-way. Days worked out here, not printed.',
+        es: 'Los huevos duran 72,9 °F·d: unos tres días en verano, y los que se hallan van en promedio por la mitad. Los días se calcularon aquí; no están impresos.',
+      }),
+    },
     id: 'tomato-fruitworm-eggs',
     region: 'Delaware',
     stages: ['flowering', 'fruiting'],

@@ -59,6 +59,7 @@ export const melittiaCucurbitae: InsectEntry = {
     scientificName: 'Melittia cucurbitae',
     commonName: { en: 'squash vine borer', es: 'barrenador de la guía de la calabaza' },
     hosts: ['squash', 'pumpkin'],
+    feedsOn: [],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: { rule: { kind: 'first-catch' }, ...COMMON_PRACTICE },
     lookAlikes: [],

@@ -7,6 +7,13 @@ const UNH_CATCH = {
   ...UNH_EXTENSION,
   kind: 'catch-threshold',
   may: 'decide',
+  decideWithin: {
+    days: 5,
+    ...noted(SDSU_2021, {
+      en: 'Eggs hatch 245–300 °F·d after they are laid: ten days or more in summer, and half of that is left to the oldest of a week. Days worked out here, not printed.',
+      es: 'Los huevos eclosionan de 245 a 300 °F·d después de puestos: diez días o más en verano, y a los más viejos de una semana les queda la mitad. Los días se calcularon aquí; no están impresos.',
+    }),
+  },
   region: 'New Hampshire',
   design: null,
   per: 'week',

@@ -50,6 +50,7 @@ export const ostriniaNubilalis: InsectEntry = {
     scientificName: 'Ostrinia nubilalis',
     commonName: { en: 'European corn borer', es: 'barrenador europeo del maíz' },
     hosts: ['sweet-corn', 'field-corn', 'pepper', 'potato'],
+    feedsOn: ['tomato', 'apple'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: {
       rule: { kind: 'first-catch' },

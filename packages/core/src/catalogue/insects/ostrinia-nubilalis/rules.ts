@@ -77,6 +77,13 @@ export const rules: readonly ActionRule[] = [
     }),
     kind: 'infestation',
     may: 'decide',
+    decideWithin: {
+      days: 3,
+      ...noted(APPLE_UW, {
+        en: 'Eggs hatch about 100 °F·d after they are laid (1450 to 1550 in the table): some five days in summer, and eggs found are on average half-way. Days worked out here, not printed.',
+        es: 'Los huevos eclosionan unos 100 °F·d después de puestos (de 1450 a 1550 en la tabla): unos cinco días en verano, y los que se hallan van en promedio por la mitad. Los días se calcularon aquí; no están impresos.',
+      }),
+    },
     id: 'potato-corn-borer-egg-masses',
     unit: 'plants',
     sign: 'egg-masses',
