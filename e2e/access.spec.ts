@@ -1,87 +1,11 @@
-import type { Page } from '@playwright/test';
 import { startWithAccounts } from './accounts.ts';
 import { test as ownTest } from './own-test.ts';
-import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
-import { SURFACES, show } from './surfaces.ts';
-
-const everywhere = test.extend({ mayComplain: [true, { option: true }] });
-
-/** By night only colours differ. */
-async function passesInBothThemes(page: Page, within?: string) {
-  expect(await accessibilityProblems(page, within), 'by day').toEqual([]);
-  await page.emulateMedia({ colorScheme: 'dark' });
-  expect(await accessibilityProblems(page, within, { coloursOnly: true }), 'by night').toEqual([]);
-  await page.emulateMedia({ colorScheme: 'light' });
-}
-
-for (const surface of SURFACES) {
-  const { name, open = [] } = surface;
-  everywhere(`${name}: passes axe by day and by night, with all open`, async ({ page, request }) => {
-    everywhere.setTimeout(120_000);
-    await show(page, surface, await weekOf(request));
-    await passesInBothThemes(page);
-    for (const step of open) {
-      await step(page);
-      await passesInBothThemes(page, (await page.locator('dialog[open]').count()) ? 'dialog[open]' : '.open-evidence');
-    }
-  });
-}
-
-/** Text that its own box cuts off, or that runs over the edge of the window. */
-const cutOff = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('main *, header *, nav *, dialog[open] *')].flatMap((element) => {
-      const own = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '');
-      const { width, height, left, right, bottom } = element.getBoundingClientRect();
-      if (!own || width < 2 || height < 2 || element.closest('.unseen, .skip, .behind-scroll, svg, option, select')) return [];
-      const { overflowX, overflowY } = getComputedStyle(element);
-      const hidden =
-        (overflowX !== 'visible' && element.scrollWidth > element.clientWidth + 1) ||
-        (overflowY !== 'visible' && element.scrollHeight > element.clientHeight + 2);
-      // What scrolls sideways in a box of its own may stand outside of the window.
-      let box = element.parentElement;
-      while (box && !/auto|scroll/.test(getComputedStyle(box).overflowX)) box = box.parentElement;
-      const scrolls = box !== null;
-      const outside = !scrolls && (left < -1 || right > innerWidth + 1);
-      // A button cuts off what does not fit in it.
-      const button = element.closest('button')?.getBoundingClientRect();
-      const spilt = button !== undefined && (bottom > button.bottom + 1 || right > button.right + 1);
-      return hidden || outside || spilt
-        ? [`${element.tagName}.${element.className}: ${element.textContent!.trim().slice(0, 60)}`]
-        : [];
-    }),
-  );
-
-everywhere.describe('at a desk, at 200 %, and in a window 320 pixels wide', { tag: '@desk' }, () => {
-  for (const [size, viewport, locale] of [
-    ['a desk', { width: 1440, height: 900 }, 'en-US'],
-    ['twice as large', { width: 720, height: 450 }, 'en-US'],
-    ['320 wide, in Spanish', { width: 320, height: 640 }, 'es-MX'],
-  ] as const)
-    everywhere(`nothing is cut off and nothing scrolls sideways: ${size}`, async ({ browser, request, baseURL }) => {
-      everywhere.setTimeout(150_000);
-      const week = await weekOf(request);
-      const page = await browser.newPage({ viewport, deviceScaleFactor: 2, locale, baseURL: baseURL! });
-      for (const surface of SURFACES) {
-        const { name, open = [] } = surface;
-        await show(page, surface, week);
-        await expectNoSidewaysScroll(page);
-        expect.soft(await cutOff(page), name).toEqual([]);
-        for (const step of open) {
-          await step(page);
-          expect.soft(await cutOff(page), name).toEqual([]);
-        }
-      }
-      await page.close();
-    });
-});
+import { expect, passesInBothThemes, test, weekOf } from './page.ts';
 
 ownTest(
   'keys alone lead from this week to the evidence, the field, a sample, and back out of it',
   { tag: '@desk' },
   async ({ page }) => {
-    // A key at a time.
-    ownTest.setTimeout(150_000);
     const focused = () => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 200) ?? '');
     /** Tabs until what is wanted has the focus. */
     const tabTo = async (wanted: string) => {
@@ -117,26 +41,30 @@ ownTest(
   },
 );
 
-everywhere('the pages of people pass axe for whoever is not signed in yet', async ({ page, playwright }) => {
-  const server = await startWithAccounts();
-  try {
-    await page.goto(`${server.url}/first`);
-    await expect(page.locator('main h1')).toBeVisible();
-    await passesInBothThemes(page);
-    const coordinator = await playwright.request.newContext();
-    await server.first(coordinator, 'Ida Brook', server.code());
-    const link = await server.invite(coordinator, 'scout');
-    for (const path of ['/sign-in', link]) {
-      await page.goto(`${server.url}${path}`);
+test.describe('whoever is not signed in yet', () => {
+  // A form refused is told of in the console too.
+  test.use({ mayComplain: true });
+  test('meets pages that pass axe', async ({ page, playwright }) => {
+    const server = await startWithAccounts();
+    try {
+      await page.goto(`${server.url}/first`);
       await expect(page.locator('main h1')).toBeVisible();
       await passesInBothThemes(page);
-      await page.locator('main form button[type="submit"]').click();
-      await passesInBothThemes(page);
+      const coordinator = await playwright.request.newContext();
+      await server.first(coordinator, 'Ida Brook', server.code());
+      const link = await server.invite(coordinator, 'scout');
+      for (const path of ['/sign-in', link]) {
+        await page.goto(`${server.url}${path}`);
+        await expect(page.locator('main h1')).toBeVisible();
+        await passesInBothThemes(page);
+        await page.locator('main form button[type="submit"]').click();
+        await passesInBothThemes(page);
+      }
+      await coordinator.dispose();
+    } finally {
+      await server.stop();
     }
-    await coordinator.dispose();
-  } finally {
-    await server.stop();
-  }
+  });
 });
 
 interface Shift extends PerformanceEntry {

@@ -52,8 +52,7 @@ async function share(page: Page, colour: Colour): Promise<number> {
   return found;
 }
 
-const drawn = (page: Page, colour: Colour) =>
-  expect.poll(() => share(page, colour).catch(() => 0), { timeout: 20_000 }).toBeGreaterThan(0.6);
+const drawn = (page: Page, colour: Colour) => expect.poll(() => share(page, colour).catch(() => 0)).toBeGreaterThan(0.6);
 
 async function use(page: Page, address: string) {
   await page.getByLabel('An address').fill(address);

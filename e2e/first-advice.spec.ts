@@ -6,7 +6,6 @@ import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } f
 test.use({ mayComplain: true });
 
 test('from the first start to the first advice, with its evidence', async ({ page, playwright }) => {
-  test.setTimeout(120_000);
   const server = await startEmptyServer('--accounts');
   try {
     await page.goto(server.url);

@@ -2,16 +2,12 @@ import type { QuestionsView, ReviewView } from '../packages/core/src/index.ts';
 import { test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 
-/** A first sum over the whole program, on a machine with other work to do. */
-const FIRST_SUM = { timeout: 60_000 };
-
 test.describe.configure({ mode: 'serial' });
-test.setTimeout(150_000);
 
 test('each lesson shows its figures or says what is missing, and passes axe', async ({ page, request }) => {
   const review: ReviewView = await (await request.get('/api/learn/review')).json();
   await page.goto('/learn');
-  await expect(page.getByRole('heading', { name: 'Flights' })).toBeVisible(FIRST_SUM);
+  await expect(page.getByRole('heading', { name: 'Flights' })).toBeVisible();
   await expect(page.getByText(`Scout ${review.program.calls.given.scout} times`)).toBeVisible();
   await expectNoSidewaysScroll(page);
   expect(await accessibilityProblems(page)).toEqual([]);
@@ -21,7 +17,7 @@ test('each lesson shows its figures or says what is missing, and passes axe', as
   await expect(page.getByText(/^Unknown while/)).not.toContainText('A lure;');
 
   await page.getByRole('link', { name: 'Designs side by side' }).click();
-  await expect(page.getByText(/wire cone catches [\d.]+ times what mesh cone does/)).toBeVisible(FIRST_SUM);
+  await expect(page.getByText(/wire cone catches [\d.]+ times what mesh cone does/)).toBeVisible();
   expect(await accessibilityProblems(page)).toEqual([]);
   await page.getByRole('link', { name: 'Lure age' }).click();
   await expect(page.getByText('catch against a fresh lure').first()).toBeVisible();
@@ -42,7 +38,7 @@ test('a threshold is used only after a yes, then the advice names it, and undo t
     return advice.filter(({ rule }) => rule?.id.startsWith('learned')).map(({ field }) => field);
   };
   await page.goto('/learn?part=infestation');
-  await page.getByRole('button', { name: 'Use it as our own rule …' }).click(FIRST_SUM);
+  await page.getByRole('button', { name: 'Use it as our own rule …' }).click();
   const asked = page.getByRole('dialog', { name: 'A rule of our own' });
   await expect(asked).toContainText('A decision is not a treatment.');
   await expect(asked).toContainText(/Our own: \d+ samples of plants/);
@@ -57,9 +53,9 @@ test('a threshold is used only after a yes, then the advice names it, and undo t
   await expect(page.getByText('Undone.')).toBeVisible();
   expect(await advised()).toEqual([]);
 
-  await page.getByRole('button', { name: 'Use it as our own rule …' }).click(FIRST_SUM);
+  await page.getByRole('button', { name: 'Use it as our own rule …' }).click();
   await asked.getByRole('button', { name: 'Yes, make it our rule' }).click();
-  await expect(page.getByText(/made this a rule on/)).toBeVisible(FIRST_SUM);
+  await expect(page.getByText(/made this a rule on/)).toBeVisible();
   const rules: { revisionId: string; recordId: string; value: { ruleId: string; source: string } }[] = await (
     await request.get('/api/records/rules')
   ).json();
@@ -72,7 +68,7 @@ test('a question opens its check, and once answered is not asked again', async (
   const [open] = (await questions()).open;
   expect(open?.question).toMatchObject({ kind: 'unlikely-count', checks: [{ trapId: 'MA3-ON-26' }] });
   await page.goto('/');
-  await page.getByRole('link', { name: /^Questions 1/ }).click(FIRST_SUM);
+  await page.getByRole('link', { name: /^Questions 1/ }).click();
   await expect(page.getByRole('heading', { name: 'An unlikely count' })).toBeVisible();
   await page.getByText('Evidence', { exact: true }).click();
   await page.getByRole('button', { name: /^Correct it: the check of MA3-ON-26/ }).click();
@@ -81,12 +77,12 @@ test('a question opens its check, and once answered is not asked again', async (
   expect(await accessibilityProblems(page)).toEqual([]);
   await expectNoSidewaysScroll(page);
   await page.getByRole('button', { name: 'It is right' }).click();
-  await expect(page.getByRole('heading', { name: 'Nothing to ask' })).toBeVisible(FIRST_SUM);
+  await expect(page.getByRole('heading', { name: 'Nothing to ask' })).toBeVisible();
   expect((await questions()).open).toEqual([]);
   await page.reload();
   await expect(page.getByText(/it is right$/)).toBeVisible();
   await page.getByRole('button', { name: 'Ask again' }).click();
-  await expect(page.getByRole('button', { name: 'It is right' })).toBeVisible(FIRST_SUM);
+  await expect(page.getByRole('button', { name: 'It is right' })).toBeVisible();
 });
 
 test('speaks Spanish throughout', async ({ browser, server }) => {
@@ -94,8 +90,8 @@ test('speaks Spanish throughout', async ({ browser, server }) => {
   const page = await context.newPage();
   await page.goto('/learn?part=infestation');
   await expect(page.getByRole('heading', { name: 'Aprender' })).toBeVisible();
-  await expect(page.getByText(/la captura habla del cultivo/i)).toBeVisible(FIRST_SUM);
+  await expect(page.getByText(/la captura habla del cultivo/i)).toBeVisible();
   await page.goto('/questions');
-  await expect(page.getByRole('heading', { name: 'Un conteo poco probable' })).toBeVisible(FIRST_SUM);
+  await expect(page.getByRole('heading', { name: 'Un conteo poco probable' })).toBeVisible();
   await context.close();
 });

@@ -59,6 +59,14 @@ export async function accessibilityProblems(page: Page, within = 'html', { colou
   return run.violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}\n${node.failureSummary}`));
 }
 
+/** By night only colours differ. */
+export async function passesInBothThemes(page: Page, within?: string) {
+  expect(await accessibilityProblems(page, within), 'by day').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await accessibilityProblems(page, within, { coloursOnly: true }), 'by night').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'light' });
+}
+
 export async function expectNoSidewaysScroll(page: Page): Promise<void> {
   const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth] as const);
   expect(content).toBeLessThanOrEqual(window);

@@ -18,7 +18,6 @@ test('a browser that is killed in the middle of a count comes back with it, and 
   request,
   launchOptions,
 }) => {
-  test.setTimeout(120_000);
   const profile = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-profile-'));
   const start = () =>
     chromium.launchPersistentContext(profile, { ...launchOptions, baseURL: server.url, viewport: { width: 390, height: 844 } });
@@ -162,7 +161,6 @@ test('of two people with one phone the second neither sees nor sends what the fi
   context,
   playwright,
 }) => {
-  test.setTimeout(120_000);
   const server = await startWithAccounts();
   try {
     const coordinator = await playwright.request.newContext();

@@ -39,7 +39,6 @@ test('a field walked without signal, with a reload and a dead battery on the way
   context,
   request,
 }) => {
-  test.setTimeout(120_000);
   const { field, pair, plan } = await target(request);
   await open(first, '/scout');
   await context.setOffline(true);
@@ -86,7 +85,7 @@ test('a field walked without signal, with a reload and a dead battery on the way
   const before = (await samplesOf(request)).length;
 
   await context.setOffline(false);
-  await expect(page.getByRole('link', { name: /All sent$/ })).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByRole('link', { name: /All sent$/ })).toBeVisible();
   const samples = await samplesOf(request);
   expect(samples).toHaveLength(before + 1);
   const kept = samples.find((each) => each.fieldId === field.fieldId && each.insect === pair.insect && each.kind === plan.unit);

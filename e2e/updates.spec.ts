@@ -55,7 +55,7 @@ test('outside a round one visit is enough: the new version takes over and the pa
   versions.release('2');
   await page.reload();
   await mark(page);
-  await expect.poll(() => isMarked(page).catch(() => true), { timeout: 30_000 }).toBe(false);
+  await expect.poll(() => isMarked(page).catch(() => true)).toBe(false);
   await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
   expect(await waiting(page)).toBe('none');
 });
@@ -65,7 +65,7 @@ test('an app that was left open takes the new version when it is taken up again'
   await mark(page);
   versions.release('3');
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-  await expect.poll(() => isMarked(page).catch(() => true), { timeout: 30_000 }).toBe(false);
+  await expect.poll(() => isMarked(page).catch(() => true)).toBe(false);
   await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
 });
 
@@ -97,7 +97,7 @@ test('during a round it waits, also for a second page that stands before the sta
   await page.getByRole('button', { name: /all stops$/ }).click();
   await page.getByRole('button', { name: 'End the round' }).click();
   await page.getByRole('button', { name: /^End it with / }).click();
-  await expect.poll(() => isMarked(page).catch(() => true), { timeout: 30_000 }).toBe(false);
+  await expect.poll(() => isMarked(page).catch(() => true)).toBe(false);
   await expect(page.getByRole('button', { name: 'Start the round' })).toBeVisible();
   expect(await waiting(page)).toBe('none');
 });
@@ -111,7 +111,7 @@ test('a page of an older version that asks for a part which is gone comes anew o
   await mark(page);
   versions.release('5', ['StationsPage']);
   await page.getByRole('link', { name: 'Traps' }).click();
-  await expect(page.getByRole('heading', { name: 'A part of this page did not come' })).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByRole('heading', { name: 'A part of this page did not come' })).toBeVisible();
   expect(await isMarked(page)).toBe(false);
   versions.release('6');
   await page.getByRole('button', { name: 'Try again' }).click();

@@ -13,15 +13,16 @@ export const tool = (path) => join(root, 'node_modules', path);
 /** Whether the module at this URL is the script that Node was told to run. */
 export const isMain = (url) => process.argv[1] !== undefined && url === pathToFileURL(process.argv[1]).href;
 
-/** Runs a command in the checkout, its output going where ours goes; resolves to its exit code. */
+/** Runs a command in the checkout, its output going where ours goes, or to `heard`; resolves to its exit code. */
 export function run(command, args, { env = {}, cwd = root, heard } = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd,
       env: { ...process.env, ...env },
-      stdio: ['ignore', 'inherit', heard ? 'pipe' : 'inherit'],
+      stdio: ['ignore', heard ? 'pipe' : 'inherit', heard ? 'pipe' : 'inherit'],
       shell: process.platform === 'win32' && !command.endsWith('.exe'),
     });
+    child.stdout?.on('data', heard);
     child.stderr?.on('data', heard);
     child.on('error', () => resolve(127));
     child.on('close', (code, signal) => resolve(code ?? (signal ? 130 : 1)));

@@ -21,10 +21,11 @@ export async function onFittingNode() {
  * Returns whether everything is in order afterwards.
  */
 export async function setUp({ tests = false } = {}) {
-  return (await install(tests)) && (await buildWhatChanged());
+  return (await install({ tests })) && (await buildWhatChanged());
 }
 
-async function install(tests) {
+/** The packages alone. */
+export async function install({ tests = false } = {}) {
   const stampFile = join(root, 'node_modules', '.duskwatch-installed');
   const lock = `${hashOf(['package-lock.json'])} ${process.platform}-${process.arch}`;
   const stamped = existsSync(stampFile) ? readFileSync(stampFile, 'utf8') : installedByHand(lock);

@@ -2,11 +2,12 @@
  * `npm test`: sets the checkout up, then runs every check there is, and counts them in its last line.
  * An early failure does not hide a later one: everything runs, then the failures are named together.
  */
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { runChecks } from './checks.mjs';
 import { findChromium } from './chromium.mjs';
-import { node, root, tool } from './lib.mjs';
+import { node, tool } from './lib.mjs';
 import { onFittingNode, setUp } from './setup.mjs';
 
 const reports = mkdtempSync(join(tmpdir(), 'duskwatch-test-'));
@@ -17,12 +18,11 @@ if (await onFittingNode()) await testAll();
 async function testAll() {
   await check('set-up', () => setUp({ tests: true }));
   if (existsSync(tool('vitest/vitest.mjs'))) {
-    await check('format and lint (Biome)', () => ran([tool('@biomejs/biome/bin/biome'), 'ci', '.']));
-    for (const config of typeScriptConfigs())
-      await check(`types (${config})`, () => ran([tool('@typescript/native/bin/tsc'), '-p', config]));
-    await check('which package imports which (dependency-cruiser)', () =>
-      ran([tool('dependency-cruiser/bin/dependency-cruise.mjs'), '--config', 'dependency-rules.cjs', 'packages']),
-    );
+    heading('style, types and rules');
+    await runChecks(({ name, passed, output }) => {
+      console.log(passed ? `ok ${name}` : output);
+      outcomes.push({ name, passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0, failures: [] });
+    });
     await suite('unit and process tests (Vitest)', vitest);
     await suite('the app in a browser (Playwright)', playwright);
   }
@@ -47,17 +47,6 @@ async function suite(name, runSuite) {
 
 function heading(name) {
   console.log(`\n── ${name}`);
-}
-
-async function ran(args) {
-  return (await node(args)) === 0;
-}
-
-function typeScriptConfigs() {
-  return readdirSync(join(root, 'packages'))
-    .flatMap((name) => readdirSync(join(root, 'packages', name)).map((file) => `packages/${name}/${file}`))
-    .filter((path) => /\/tsconfig(\..+)?\.json$/.test(path))
-    .sort();
 }
 
 async function vitest() {
