@@ -16,6 +16,14 @@ async function allRows(request: APIRequestContext) {
 const flightsOf = async (request: APIRequestContext, fieldId: string) =>
   (await (await request.get(`/api/fields/${fieldId}/flights`)).json()) as FieldFlightsView;
 
+/** What a page says of a share: the figure only where it may be said. */
+const said = ({ share, low, high, told }: FlightRows['rows'][number]['list'][number]['flown']) =>
+  ({
+    share: `${percent(share)} flown`,
+    between: `between ${percent(low)} and ${percent(high)} flown`,
+    'cannot-tell': 'cannot be told yet',
+  })[told];
+
 test('a field with two flights shows how far each has come, and reads them out by key', async ({ page, request }) => {
   const two = (await allRows(request)).find(({ list }) => list.length >= 2)!;
   const { flights } = (await flightsOf(request, two.fieldId)).insects.find(({ insect }) => insect === two.insect)!;
@@ -23,8 +31,10 @@ test('a field with two flights shows how far each has come, and reads them out b
   const section = page.locator(`[id="${two.insect}"]`);
   await expect(section.locator('.flight-list li')).toHaveCount(two.list.length);
   for (const { number, flown } of two.list)
-    await expect(section.locator('.flight-list li').nth(number - 1)).toContainText(`${percent(flown.share)} flown`);
-  await expect(section.locator('.flights').first()).toContainText(flights!.unsure ? 'cannot tell' : 'chosen by lowest BIC');
+    await expect(section.locator('.flight-list li').nth(number - 1)).toContainText(said(flown));
+  await expect(section.locator('.flights').first()).toContainText(flights!.unsure ? 'cannot tell' : 'so far, surely');
+  await section.getByText('How these flights were found').click();
+  for (const trap of flights!.together.trapIds) await expect(section.locator('.flights').first()).toContainText(trap);
   await expect(section.locator('svg.rate .flight-curve').first()).toHaveAttribute('d', /M.+L/);
 
   const night = flights!.curve.findLast(({ on, perNight }) => on <= flights!.knownThrough && perNight[0]! >= 0.01)!;

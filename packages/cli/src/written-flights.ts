@@ -1,5 +1,13 @@
 /** Flights and forecasts with their days as text. */
-import { type DatedEvent, type Day, type EventForecast, type FieldFlights, formatDay } from '@duskwatch/core';
+import {
+  type DatedEvent,
+  type Day,
+  type EventForecast,
+  type FieldFlights,
+  type FlightMoment,
+  formatDay,
+  momentDates,
+} from '@duskwatch/core';
 
 /** Where a published figure is in degree-days and a date is a day, both may be called `from`: so days are written one by one. */
 export function flightsJson(cells: readonly FieldFlights[]): string {
@@ -13,11 +21,12 @@ export function flightsJson(cells: readonly FieldFlights[]): string {
         knownThrough: formatDay(flights.read.knownThrough),
         flights: flights.read.flights.map(({ start, peak, end, ...flight }) => ({
           ...flight,
-          start: { ...start, date: writtenForecast(start.date) },
-          peak: { ...peak, date: writtenForecast(peak.date) },
-          end: { ...end, date: writtenForecast(end.date) },
+          start: writtenMoment(start),
+          peak: writtenMoment(peak),
+          end: writtenMoment(end),
         })),
       },
+      together: flights.together.map(({ trapId }) => trapId),
     },
     models: models.map(({ startsOn, events, ...model }) => ({
       ...model,
@@ -27,6 +36,13 @@ export function flightsJson(cells: readonly FieldFlights[]): string {
   }));
   return JSON.stringify(written, null, 2);
 }
+
+const writtenMoment = ({ date, earliest, latest, ...heat }: FlightMoment) => ({
+  ...heat,
+  date: writtenForecast(date),
+  earliest: writtenForecast(earliest),
+  latest: writtenForecast(latest),
+});
 
 const writtenEvent = ({ event, begins, ends }: DatedEvent) => ({
   event,
@@ -71,6 +87,15 @@ export function forecastDays(forecast: EventForecast): string {
     case 'not-dated':
       return 'not dated';
   }
+}
+
+/** When a moment of a flight came or comes, from end to end of what is known of it. */
+export function momentDays(moment: FlightMoment): string {
+  const dates = momentDates(moment);
+  if (dates === null) return forecastDays(moment.date);
+  const { early, middle, late, lateOpen, method } = dates;
+  if (early === late) return `${method === 'reached' ? 'came ' : ''}${middle}`;
+  return `${early} – ${middle} – ${lateOpen ? 'open' : late}`;
 }
 
 const text = (on: Day | null): string | null => (on === null ? null : formatDay(on));

@@ -1,10 +1,19 @@
-import { day, english, type FieldFlights, type FlightCache, fieldFlights, type Prepared, prepare } from '@duskwatch/core';
+import {
+  day,
+  english,
+  type FieldFlights,
+  type FlightCache,
+  type Flown,
+  fieldFlights,
+  type Prepared,
+  prepare,
+} from '@duskwatch/core';
 import { alignColumns } from '../columns.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { progressBar } from '../progress.ts';
 import { programOnDay, type ReadOptions, titleOf } from '../read-program.ts';
 import { print } from '../terminal.ts';
-import { flightsJson, forecastDays } from '../written-flights.ts';
+import { flightsJson, forecastDays, momentDays } from '../written-flights.ts';
 
 export async function flights(folder: string | undefined, options: ReadOptions): Promise<Outcome> {
   const read = await programOnDay(folder, options);
@@ -40,20 +49,21 @@ function flightTable(cells: readonly FieldFlights[]): string[] {
   const rows = cells.flatMap(({ field, insect, flights, noFlights }): string[][] => {
     const name = [field, words.insect(insect)];
     if (flights === null) return [[...name, '–', LACKING[noFlights!]]];
-    const { read, design } = flights;
+    const { read, design, together } = flights;
     const sure = read.unsure ? 'number of flights unsure' : '';
-    if (read.flights.length === 0) return [[...name, '0', 'only stray moths', '', '', design, sure]];
+    if (read.flights.length === 0) return [[...name, '0', 'only stray moths', '', '', design, String(together.length), sure]];
     return read.flights.map(({ number, flown, peak, status }) => [
       ...name,
       `${number} of ${read.flights.length}`,
       status,
-      `${percent(flown.share)} (${percent(flown.low)}–${percent(flown.high)})`,
-      forecastDays(peak.date),
+      flownText(flown),
+      momentDays(peak),
       design,
+      String(together.length),
       sure,
     ]);
   });
-  return alignColumns([['field', 'insect', 'flight', 'state', 'flown', 'peak', 'traps', ''], ...rows]);
+  return alignColumns([['field', 'insect', 'flight', 'state', 'flown', 'peak', 'design', 'traps together', ''], ...rows]);
 }
 
 /** The next event of each model in each field. */
@@ -73,5 +83,11 @@ function eventTable(cells: readonly FieldFlights[]): string[] {
 
 const eventName = ({ event, generation }: { readonly event: string; readonly generation: number | null }): string =>
   `${event.replaceAll('-', ' ')}${generation === null ? '' : `, generation ${generation}`}`;
+
+function flownText({ share, low, high, told }: Flown): string {
+  if (told === 'cannot-tell') return 'cannot tell yet';
+  const span = `${percent(low)}–${percent(high)}`;
+  return told === 'share' ? `${percent(share)} (${span})` : `between ${span.replace('–', ' and ')}`;
+}
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;

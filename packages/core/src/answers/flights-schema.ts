@@ -1,6 +1,6 @@
 /** Flights, dates to come and larvae of a field, and flights across a program. */
 import { z } from 'zod';
-import { datesSchema, kBasisSchema } from '../advice/types.ts';
+import { datesSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
 import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
 import { isoDay, trapDesignSchema } from '../records/schema.ts';
@@ -25,7 +25,12 @@ const flightSchema = z
     start: momentSchema.describe('5 % of the flight has flown.'),
     peak: momentSchema,
     end: momentSchema.describe('95 % of the flight has flown.'),
-    flown: intervalSchema.extend({ share: z.number() }),
+    flown: intervalSchema.extend({
+      share: z.number(),
+      told: z
+        .enum(['share', 'between', 'cannot-tell'])
+        .describe('What may be said: the figure, only its 80 % interval, or not even that.'),
+    }),
     status: z.enum(['to-come', 'running', 'over']),
   })
   .meta({ id: 'Flight' });
@@ -36,7 +41,7 @@ const noFlightsSchema = z.enum(['no-trap', 'no-model', 'no-weather-source', 'no-
 const seasonFlightsSchema = z
   .object({
     design: trapDesignSchema,
-    traps: z.int(),
+    traps: z.int().describe('Of the design, informing the field.'),
     modelName: localTextSchema,
     unit: z.enum(['C', 'F']).describe('Unit of the degree-days.'),
     axisFrom: isoDay.describe('The day the heat axis begins.'),
@@ -48,9 +53,17 @@ const seasonFlightsSchema = z
       .describe('Numbers of flights tried, lowest BIC first: the first is the one shown.'),
     unsure: z.boolean(),
     level: z.number(),
-    k: z.number().nullable(),
-    kBasis: kBasisSchema,
-    moths: z.int(),
+    scatter: z
+      .object({ ofVisit: z.number(), ofNight: z.number() })
+      .describe("Variances of a factor with mean 1: of one trap's visit, and of a night for all traps together."),
+    together: z
+      .object({ trapIds: z.array(z.string()), moths: z.int() })
+      .describe('The traps of the region whose counts were fitted together, and their moths.'),
+    expected: z
+      .array(z.object({ heat: z.number(), spread: z.number(), seasons: z.int(), published: z.number().nullable() }))
+      .describe('Peaks that the model or past seasons led one to expect, with one standard deviation.'),
+    pastSeasons: z.array(z.int()).describe('Their years, newest first.'),
+    moths: z.int().describe("Caught by the field's own traps."),
     intervals: z.int(),
     leftOut: z.int(),
     curve: z

@@ -1,21 +1,20 @@
 /** Flights, dates to come and larvae of one field; and the flights of a whole program, row by row. */
-import { catchDispersion, kBasis } from '../advice/dispersion.ts';
 import { type ModelHeat, modelHeat } from '../advice/phenology.ts';
 import { heatOf, type Prepared, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { modelById, modelsFor } from '../catalogue/look-up.ts';
 import type { ModelEvent, PhenologyModel } from '../catalogue/types.ts';
-import type { FlightCache } from '../flight/fit-seasons.ts';
+import { flownBy } from '../flight/flight-shape.ts';
 import type { Flight, FlightMoment } from '../flight/generations.ts';
-import { normalCdf } from '../flight/normal.ts';
 import { forecastEvent } from '../forecast/event-forecast.ts';
 import { expectedHeat } from '../forecast/expected-heat.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { type FittedFlights, fieldFlights } from '../review/field-flights.ts';
+import type { FlightCache } from '../review/flight-regions.ts';
 import { truncateSeries } from '../weather/series.ts';
-import { datesView } from './dates.ts';
+import { datesView, momentDates } from './dates.ts';
 import type {
   FieldFlightsView,
   FlightMomentView,
@@ -63,7 +62,7 @@ export function* programFlights(
       design: flights?.design ?? null,
       list: flights?.read.flights.map(flightView) ?? [],
       unsure: flights?.read.unsure ?? false,
-      moths: flights?.read.moths ?? 0,
+      moths: flights?.moths ?? 0,
       noFlights,
     };
     yield { row, next: i + 1, of: cells.length };
@@ -87,8 +86,8 @@ function insectFlights(prepared: Prepared, field: FieldRecord, insect: string, c
 }
 
 function seasonFlights(prepared: Prepared, field: FieldRecord, insect: string, fitted: FittedFlights): SeasonFlights {
-  const { design, traps, modelId, axisFrom, read } = fitted;
-  const { unit, heatSoFar, tried, unsure, level, k, moths, intervals, leftOut } = read;
+  const { design, traps, moths, modelId, axisFrom, read, together, pastSeasons } = fitted;
+  const { unit, heatSoFar, tried, unsure, level, scatter, expected, intervals, leftOut } = read;
   const model = modelById(modelId)!;
   const track = heatOf(prepared, weatherSourceOf(prepared, field)!, model.heat);
   const hung = trapsThisSeason(prepared, field, insect).map(({ hungOn }) => day(hungOn));
@@ -104,8 +103,10 @@ function seasonFlights(prepared: Prepared, field: FieldRecord, insect: string, f
     tried,
     unsure,
     level,
-    k,
-    kBasis: kBasis(catchDispersion(prepared, insect, design)),
+    scatter,
+    together: { trapIds: together.map(({ trapId }) => trapId), moths: read.moths },
+    expected: expected.map(({ peak, seasons, published }) => ({ heat: peak.mean, spread: peak.sd, seasons, published })),
+    pastSeasons,
     moths,
     intervals,
     leftOut,
@@ -117,7 +118,12 @@ function seasonFlights(prepared: Prepared, field: FieldRecord, insect: string, f
 }
 
 export function flightView({ number, moths, start, peak, end, flown, status }: Flight): FlightView {
-  const moment = ({ heat, low, high, date }: FlightMoment): FlightMomentView => ({ heat, low, high, dates: datesView(date) });
+  const moment = (one: FlightMoment): FlightMomentView => ({
+    heat: one.heat,
+    low: one.low,
+    high: one.high,
+    dates: momentDates(one),
+  });
   return { number, moths, start: moment(start), peak: moment(peak), end: moment(end), flown, status };
 }
 
@@ -131,17 +137,14 @@ function curveOf({ read, axisFrom }: FittedFlights, track: HeatTrack, from: Day)
     const on = addDays(axisFrom, i);
     const after = before + heat;
     if (on >= from) {
-      const flown = ({ peak, end, moths }: Flight, at: number) =>
-        moths.estimate * normalCdf(((at - peak.heat) * Z_95) / (end.heat - peak.heat));
+      const flown = ({ curve: { peak, width, skew }, moths }: Flight, at: number) =>
+        moths.estimate * flownBy((at - peak) / width, skew);
       curve.push({ on: formatDay(on), perNight: read.flights.map((flight) => flown(flight, after) - flown(flight, before)) });
     }
     before = after;
   });
   return curve;
 }
-
-/** A flight ends when 95 % have flown: that many widths after its peak. */
-const Z_95 = 1.6448536269514722;
 
 function forecastView(prepared: Prepared, field: FieldRecord, model: PhenologyModel): ForecastView | null {
   if (model.start.kind === 'stage') return null;

@@ -1,4 +1,5 @@
 export { cellReason } from './cell.ts';
+export { momentDates } from './dates.ts';
 export { fieldView } from './field.ts';
 export * from './field-schema.ts';
 export * from './flights.ts';

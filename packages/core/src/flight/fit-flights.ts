@@ -1,6 +1,5 @@
 /** How many flights a season's catch shows, and where: the cut-up of counts into normal curves on the heat axis. */
 
-import type { TemperatureUnit } from '../base/temperature.ts';
 import { cholesky, invertCholesky, solveCholesky } from '../statistics/linear-algebra.ts';
 import {
   curvesOf,
@@ -13,17 +12,9 @@ import {
   seenHeat,
   unknownsOf,
 } from './flight-likelihood.ts';
-import { type FlightPrior, flightPrior } from './flight-prior.ts';
-import type { HeatSpan, SpannedCatch } from './heat-spans.ts';
+import type { FlightPrior } from './flight-prior.ts';
 import { normalCdf } from './normal.ts';
-
-export interface FlightFitOptions {
-  /** Dispersion of one visit's count; null: Poisson. */
-  readonly k: number | null;
-  readonly unit: TemperatureUnit;
-  /** 4 by default. */
-  readonly maxFlights?: number;
-}
+import type { PooledSpan } from './pooled-catch.ts';
 
 /** A season's catch with one number of flights. */
 export interface FlightFit {
@@ -31,15 +22,6 @@ export interface FlightFit {
   /** Covariance of the unknowns, row by row: the inverse of the expected information. */
   readonly covariance: Float64Array;
   readonly bic: number;
-}
-
-/** Fits with 0 to 4 flights, lowest BIC first; empty when there is nothing to fit. */
-export interface FlightFits {
-  readonly fits: readonly FlightFit[];
-  readonly k: number | null;
-  readonly moths: number;
-  readonly intervals: number;
-  readonly leftOut: number;
 }
 
 const MAX_FLIGHTS = 4;
@@ -55,46 +37,45 @@ const STARTS = 2;
 /**
  * Fits 0, 1, 2 … flights and orders them by BIC, taken at the penalised estimate (Fraley & Raftery 2007, J. Classif.
  * 24:155–181, from memory). One more flight is started at the places where the counts most exceed those expected, by the
- * gradient function of Lindsay 1983 (Ann. Stat. 11:86–94, from memory). With no moths no flight is tried.
- *
- * Overlapping traps share one curve; that one catches more than another is left to the dispersion.
+ * gradient function of Lindsay 1983 (Ann. Stat. 11:86–94, from memory). Some moth must have been caught. `from`: fits of
+ * much the same catch, to go on from.
  */
 export function fitFlights(
-  { spans, traps, leftOut }: SpannedCatch,
-  { k, unit, maxFlights = MAX_FLIGHTS }: FlightFitOptions,
-): FlightFits {
+  spans: readonly PooledSpan[],
+  prior: FlightPrior,
+  { maxFlights = MAX_FLIGHTS, from = [] }: { readonly maxFlights?: number; readonly from?: readonly FlightFit[] } = {},
+): FlightFit[] {
+  const nights = spans.reduce((sum, span) => sum + span.nights * span.exposure, 0);
   const moths = spans.reduce((sum, { count }) => sum + count, 0);
-  const nights = spans.reduce((sum, span) => sum + span.nights, 0);
-  const known = { k, moths, intervals: spans.length, leftOut };
-  if (moths === 0) return { fits: [], ...known };
-  const prior = flightPrior(unit, moths / traps, moths / nights);
-  const constant = likelihoodConstant(spans, k);
+  const constant = likelihoodConstant(spans);
+  const size = spans.reduce((sum, { weight }) => sum + weight, 0);
   const fits: FlightFit[] = [];
   let unknowns: FlightUnknowns = Float64Array.of(Math.log(moths / nights));
   for (let flights = 0; flights <= maxFlights; flights++) {
-    const starts = flights === 0 ? [unknowns] : [sharedOut(spans, flights, prior), ...withOneMore(spans, k, prior, unknowns)];
+    const known = from.find((fit) => flightCount(fit.unknowns) === flights);
+    const starts = known ? [known.unknowns] : startsOf(spans, prior, flights, unknowns);
     const ahead = starts
-      .map((from) => climb(spans, k, prior, from, RACE_STEPS))
+      .map((start) => climb(spans, prior, start, RACE_STEPS))
       .reduce((a, b) => (b.at.value > a.at.value ? b : a));
-    const best = climb(spans, k, prior, ahead.unknowns, MAX_STEPS);
+    const best = climb(spans, prior, ahead.unknowns, MAX_STEPS);
     unknowns = best.unknowns;
-    const bic = -2 * (best.at.value + constant) + unknowns.length * Math.log(spans.length);
+    const bic = -2 * (best.at.value + constant) + unknowns.length * Math.log(size);
     fits.push({ unknowns, covariance: covarianceOf(best.at), bic });
     if (flights >= 3 && bic > fits[flights - 1]!.bic && fits[flights - 1]!.bic > fits[flights - 2]!.bic) break;
   }
-  return { fits: fits.sort((a, b) => a.bic - b.bic), ...known };
+  return fits.sort((a, b) => a.bic - b.bic);
 }
 
 /** Fisher scoring, damped after Levenberg and Marquardt so that no step loses likelihood. */
-function climb(spans: readonly HeatSpan[], k: number | null, prior: FlightPrior, from: FlightUnknowns, steps: number) {
+function climb(spans: readonly PooledSpan[], prior: FlightPrior, from: FlightUnknowns, steps: number) {
   let unknowns = from;
-  let at = evaluateFlights(spans, k, prior, unknowns);
+  let at = evaluateFlights(spans, prior, unknowns);
   let damping = 1e-3;
   for (let step = 0; step < steps && damping < 1e9; step++) {
     const factor = cholesky(damped(at.information, unknowns.length, damping), unknowns.length);
     const move = factor && solveCholesky(factor, at.gradient);
     const next = move && unknowns.map((value, i) => value + move[i]!);
-    const there = next && evaluateFlights(spans, k, prior, next);
+    const there = next && evaluateFlights(spans, prior, next);
     if (!there || !(there.value > at.value - SETTLED)) {
       damping *= 8;
       continue;
@@ -119,8 +100,13 @@ function covarianceOf({ information, gradient }: Evaluation): Float64Array {
   return factor ? invertCholesky(factor, size) : new Float64Array(size * size).fill(Number.POSITIVE_INFINITY);
 }
 
+function startsOf(spans: readonly PooledSpan[], prior: FlightPrior, flights: number, fewer: FlightUnknowns): FlightUnknowns[] {
+  if (flights === 0) return [fewer];
+  return [sharedOut(spans, flights, prior), ...withOneMore(spans, prior, fewer)];
+}
+
 /** The season's moths shared out to flights of equally many, one after another on the heat axis. */
-function sharedOut(spans: readonly HeatSpan[], flights: number, prior: FlightPrior): FlightUnknowns {
+function sharedOut(spans: readonly PooledSpan[], flights: number, prior: FlightPrior): FlightUnknowns {
   const inOrder = [...spans].sort((a, b) => a.from + a.to - b.from - b.to);
   const moths = spans.reduce((sum, { count }) => sum + count, 0) / flights;
   const groups = Array.from({ length: flights }, () => ({ moths: 0, heat: 0, squares: 0 }));
@@ -146,19 +132,14 @@ function sharedOut(spans: readonly HeatSpan[], flights: number, prior: FlightPri
 }
 
 /** The same flights with one more, at each of the places where a narrow flight would gain most. */
-function withOneMore(
-  spans: readonly HeatSpan[],
-  k: number | null,
-  prior: FlightPrior,
-  unknowns: FlightUnknowns,
-): FlightUnknowns[] {
+function withOneMore(spans: readonly PooledSpan[], prior: FlightPrior, unknowns: FlightUnknowns): FlightUnknowns[] {
   const stray = Math.exp(unknowns[0]!);
   const curves = curvesOf(unknowns);
   const width = Math.exp(prior.logWidth.mean);
   const [first, last] = seenHeat(spans);
   const places = Array.from({ length: PLACES }, (_, i) => {
     const peak = first + ((last + width - first) * i) / (PLACES - 1);
-    return { peak, ...gainAt(spans, k, stray, curves, peak, width) };
+    return { peak, ...gainAt(spans, stray, curves, peak, width) };
   });
   const tops = places.filter(({ gain }, i) => gain >= (places[i - 1]?.gain ?? 0) && gain >= (places[i + 1]?.gain ?? 0));
   return tops
@@ -182,8 +163,7 @@ function start(stray: number, curves: FlightCurve[], prior: FlightPrior): Flight
 
 /** What a flight at `peak` would gain to first order, and the moths it would need. */
 function gainAt(
-  spans: readonly HeatSpan[],
-  k: number | null,
+  spans: readonly PooledSpan[],
   stray: number,
   curves: readonly FlightCurve[],
   peak: number,
@@ -191,19 +171,24 @@ function gainAt(
 ): { gain: number; moths: number } {
   let [excess, weight] = [0, 0];
   for (const span of spans) {
-    const share = shareWithin(span, peak, width);
+    const { k } = span;
+    const share = span.exposure * shareWithin(span, peak, width);
     const expected = expectedIn(span, stray, curves);
-    const variance = k === null ? expected : expected + (expected * expected) / k;
+    const variance = (k === null ? expected : expected + (expected * expected) / k) / span.weight;
     excess += (share * (span.count - expected)) / variance;
     weight += (share * share) / variance;
   }
   return excess > 0 ? { gain: (excess * excess) / weight, moths: Math.max(1, excess / weight) } : { gain: 0, moths: 1 };
 }
 
-/** Moths expected in a span by stray moths and flights. */
-export function expectedIn(span: HeatSpan, stray: number, curves: readonly FlightCurve[]): number {
-  return curves.reduce((sum, { moths, peak, width }) => sum + moths * shareWithin(span, peak, width), stray * span.nights);
+/** Moths expected in a span of stray moths and flights. */
+export function expectedIn(span: PooledSpan, stray: number, curves: readonly FlightCurve[]): number {
+  const perTrap = curves.reduce(
+    (sum, { moths, peak, width }) => sum + moths * shareWithin(span, peak, width),
+    stray * span.nights,
+  );
+  return span.exposure * perTrap;
 }
 
-const shareWithin = ({ from, to }: HeatSpan, peak: number, width: number): number =>
+const shareWithin = ({ from, to }: PooledSpan, peak: number, width: number): number =>
   normalCdf((to - peak) / width) - normalCdf((from - peak) / width);

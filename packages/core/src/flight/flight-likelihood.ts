@@ -1,7 +1,7 @@
 import { logGamma } from '../statistics/gamma-function.ts';
 import type { Belief, FlightPrior } from './flight-prior.ts';
-import type { HeatSpan } from './heat-spans.ts';
 import { normalCdf, normalDensity } from './normal.ts';
+import type { PooledSpan } from './pooled-catch.ts';
 
 /**
  * Unknowns of a season with G flights, 1 + 3G of them: ln stray moths per night, then for each flight ln moths per
@@ -55,15 +55,10 @@ export interface Evaluation {
 const FAR = 8;
 
 /**
- * The count of a span is negative binomial with dispersion `k` (null: Poisson) about
- * μ = stray·nights + Σ moths·[Φ((to − peak)/σ) − Φ((from − peak)/σ)]: the flight curves integrated over its heat.
+ * The count of a span is negative binomial with the dispersion of the span about exposure ×
+ * (stray·nights + Σ moths·[Φ((to − peak)/σ) − Φ((from − peak)/σ)]): the flight curves integrated over its heat.
  */
-export function evaluateFlights(
-  spans: readonly HeatSpan[],
-  k: number | null,
-  prior: FlightPrior,
-  unknowns: FlightUnknowns,
-): Evaluation {
+export function evaluateFlights(spans: readonly PooledSpan[], prior: FlightPrior, unknowns: FlightUnknowns): Evaluation {
   const size = unknowns.length;
   const curves = curvesOf(unknowns);
   const gradient = new Float64Array(size);
@@ -71,9 +66,9 @@ export function evaluateFlights(
   const slope = new Float64Array(size);
   const stray = Math.exp(unknowns[0]!);
   let value = 0;
-  for (const { from, to, nights, count } of spans) {
+  for (const { from, to, nights, count, exposure, k, weight } of spans) {
     slope.fill(0);
-    let expected = stray * nights;
+    let expected = exposure * stray * nights;
     slope[0] = expected;
     let byLaterPeaks = 0;
     for (let g = curves.length - 1; g >= 0; g--) {
@@ -82,22 +77,22 @@ export function evaluateFlights(
       const high = (to - peak) / width;
       if (low < FAR && high > -FAR) {
         const [atLow, atHigh] = [normalDensity(low), normalDensity(high)];
-        const caught = moths * shareBetween(low, high, atLow, atHigh);
+        const caught = exposure * moths * shareBetween(low, high, atLow, atHigh);
         expected += caught;
         slope[3 * g + 1] = caught;
-        byLaterPeaks += (moths * (atLow - atHigh)) / width;
-        slope[3 * g + 3] = moths * (low * atLow - high * atHigh);
+        byLaterPeaks += (exposure * moths * (atLow - atHigh)) / width;
+        slope[3 * g + 3] = exposure * moths * (low * atLow - high * atHigh);
       }
       slope[3 * g + 2] = g === 0 ? byLaterPeaks : byLaterPeaks * Math.exp(unknowns[3 * g + 2]!);
     }
     const variance = k === null ? expected : expected + (expected * expected) / k;
-    value += count * Math.log(expected) - (k === null ? expected : (count + k) * Math.log(expected + k));
-    const residual = (count - expected) / variance;
+    value += weight * (count * Math.log(expected) - (k === null ? expected : (count + k) * Math.log(expected + k)));
+    const residual = (weight * (count - expected)) / variance;
     for (let i = 0; i < size; i++) {
       const s = slope[i]!;
       if (s === 0) continue;
       gradient[i]! += residual * s;
-      const weighted = s / variance;
+      const weighted = (weight * s) / variance;
       for (let j = 0; j <= i; j++) information[i * size + j]! += weighted * slope[j]!;
     }
   }
@@ -111,7 +106,7 @@ const shareBetween = (low: number, high: number, atLow: number, atHigh: number):
 
 /** Adds the prior's gradient and curvature and returns its (negative) value. */
 function penalise(
-  spans: readonly HeatSpan[],
+  spans: readonly PooledSpan[],
   prior: FlightPrior,
   unknowns: FlightUnknowns,
   curves: readonly FlightCurve[],
@@ -147,7 +142,7 @@ function penalise(
 }
 
 /** The heat from the first night seen to the last. */
-export function seenHeat(spans: readonly HeatSpan[]): [first: number, last: number] {
+export function seenHeat(spans: readonly PooledSpan[]): [first: number, last: number] {
   let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const { from, to } of spans) {
     if (from < first) first = from;
@@ -157,11 +152,11 @@ export function seenHeat(spans: readonly HeatSpan[]): [first: number, last: numb
 }
 
 /** The part of the log-likelihood that does not depend on the unknowns. */
-export function likelihoodConstant(spans: readonly HeatSpan[], k: number | null): number {
+export function likelihoodConstant(spans: readonly PooledSpan[]): number {
   let sum = 0;
-  for (const { count } of spans) {
-    sum -= logGamma(count + 1);
-    if (k !== null) sum += logGamma(count + k) - logGamma(k) + k * Math.log(k);
+  for (const { count, k, weight } of spans) {
+    sum -= weight * logGamma(count + 1);
+    if (k !== null) sum += weight * (logGamma(count + k) - logGamma(k) + k * Math.log(k));
   }
   return sum;
 }

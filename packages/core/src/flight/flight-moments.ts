@@ -1,7 +1,6 @@
-/** Where a fitted flight stands, with 80 % intervals by the delta method. */
-import type { FlightFit } from './fit-flights.ts';
-import { curvesOf, peakGradient } from './flight-likelihood.ts';
-import { normalCdf } from './normal.ts';
+/** Where a flight stands: quantiles over the flights it may be. */
+import type { PossibleFlight } from './flight-posterior.ts';
+import { type FlightShape, flownBy, widthsAt } from './flight-shape.ts';
 
 export interface Interval {
   readonly low: number;
@@ -11,55 +10,59 @@ export interface Interval {
 export const FLIGHT_LEVEL = 0.8;
 /** Standard normal deviate exceeded one time in ten. */
 const Z_90 = 1.2815515655446004;
-/**
- * A real flight is no exact normal curve: it may run ahead or behind by this share of σ at its peak, and by (1 + 0.7·z²)
- * times as much z widths away from it. With it the 80 % intervals for the share of running log-logistic flights held in
- * 65 to 75 cases of 100, without it in 34 to 56; those of normal flights in 88 to 95 (bench/flight/simulate.mjs). Own
- * choice.
- */
-const SHAPE_DOUBT = 0.1;
-/** Widths from the peak beyond which the doubt grows no more: a flight long over is over. */
-const TAIL = 3;
+const TAIL = (1 - FLIGHT_LEVEL) / 2;
 
-/** The heat `deviate` widths after the peak of flight `g` (0 for the first). */
-export function heatOfMoment(fit: FlightFit, g: number, deviate: number): Interval & { readonly heat: number } {
-  const { peak, width } = curvesOf(fit.unknowns)[g]!;
-  const heat = peak + deviate * width;
-  const reach = Z_90 * Math.hypot(spreadOf(fit, quantileGradient(fit, g, deviate, width)), doubtAt(deviate) * width);
-  return { heat, low: heat - reach, high: heat + reach };
+/** The heat by which the flight has flown up to the normal deviate: 0 for its peak (half), −1.64 for its first twentieth. */
+export function heatOfMoment(flights: readonly PossibleFlight[], deviate: number): Interval & { readonly heat: number } {
+  const [low, heat, high] = quantiles(flights, ({ peak, width, skew }) => peak + width * widthsAt(deviate, skew));
+  return { heat, low, high };
 }
 
-/** Share of flight `g` flown at `heat`; its interval is taken on the probit scale, z = (heat − peak)/σ. */
-export function shareFlown(fit: FlightFit, g: number, heat: number): Interval & { readonly share: number } {
-  const { peak, width } = curvesOf(fit.unknowns)[g]!;
-  const deviate = (heat - peak) / width;
-  const reach = Z_90 * Math.hypot(spreadOf(fit, quantileGradient(fit, g, deviate, width)) / width, doubtAt(deviate));
-  return { share: normalCdf(deviate), low: normalCdf(deviate - reach), high: normalCdf(deviate + reach) };
+/** Share flown at `heat`. */
+export function shareFlown(flights: readonly PossibleFlight[], heat: number): Interval & { readonly share: number } {
+  const [low, share, high] = quantiles(flights, ({ peak, width, skew }) => flownBy((heat - peak) / width, skew));
+  return { share, low, high };
 }
 
-/** Moths per trap over the whole of flight `g`; the interval is taken on the logarithm. */
-export function mothsOf(fit: FlightFit, g: number): Interval & { readonly estimate: number } {
-  const { moths } = curvesOf(fit.unknowns)[g]!;
-  const gradient = new Float64Array(fit.unknowns.length);
-  gradient[3 * g + 1] = 1;
-  const factor = Math.exp(Z_90 * spreadOf(fit, gradient));
-  return { estimate: moths, low: moths / factor, high: moths * factor };
+/** Moths per trap over the whole flight, for a trap that catches `abundance` times as much as the mean one. */
+export function mothsOf(flights: readonly PossibleFlight[], abundance = 1): Interval & { readonly estimate: number } {
+  let [mean, square] = [0, 0];
+  for (const { weight, logMoths } of flights) {
+    mean += weight * logMoths.mean;
+    square += weight * (logMoths.mean ** 2 + logMoths.sd ** 2);
+  }
+  const factor = Math.exp(Z_90 * Math.sqrt(Math.max(0, square - mean * mean)));
+  const estimate = abundance * Math.exp(mean);
+  return { estimate, low: estimate / factor, high: estimate * factor };
 }
 
-const doubtAt = (deviate: number): number => SHAPE_DOUBT * (1 + 0.7 * Math.min(Math.abs(deviate), TAIL) ** 2);
-
-/** ∂(peak + deviate·σ)/∂ unknowns; over σ, it is (but for its sign) the gradient of the deviate of a given heat. */
-function quantileGradient({ unknowns }: FlightFit, g: number, deviate: number, width: number): Float64Array {
-  const gradient = peakGradient(unknowns, g);
-  gradient[3 * g + 3]! += deviate * width;
-  return gradient;
+/** The curve in the middle of all it may be, to draw. */
+export function middleCurve(flights: readonly PossibleFlight[]): FlightShape {
+  let [peak, logWidth, skew] = [0, 0, 0];
+  for (const one of flights) {
+    peak += one.weight * one.peak;
+    logWidth += one.weight * Math.log(one.width);
+    skew += one.weight * one.skew;
+  }
+  return { peak, width: Math.exp(logWidth), skew };
 }
 
-/** Standard error of a function of the unknowns with this gradient. */
-function spreadOf({ covariance }: FlightFit, gradient: Float64Array): number {
-  const size = gradient.length;
-  let variance = 0;
-  for (let i = 0; i < size; i++)
-    for (let j = 0; j < size; j++) variance += gradient[i]! * gradient[j]! * covariance[i * size + j]!;
-  return Math.sqrt(variance);
+/** Tenth, middle and ninetieth hundredth of a figure by weight, between neighbours in a straight line. */
+function quantiles(
+  flights: readonly PossibleFlight[],
+  figure: (flight: PossibleFlight) => number,
+): [low: number, middle: number, high: number] {
+  const values = flights.map((flight) => ({ value: figure(flight), weight: flight.weight })).sort((a, b) => a.value - b.value);
+  let before = 0;
+  const at = values.map(({ weight }) => {
+    before += weight;
+    return before - weight / 2;
+  });
+  const quantile = (share: number) => {
+    const i = at.findIndex((reached) => reached >= share);
+    if (i <= 0) return values.at(i)!.value;
+    const part = (share - at[i - 1]!) / (at[i]! - at[i - 1]!);
+    return values[i - 1]!.value + part * (values[i]!.value - values[i - 1]!.value);
+  };
+  return [quantile(TAIL), quantile(0.5), quantile(1 - TAIL)];
 }

@@ -3,6 +3,7 @@
  * a handful of moths from being read as a flight one night wide, and one ragged flight from being read as two.
  */
 import { degreeDaysIn, type TemperatureUnit } from '../base/temperature.ts';
+import type { ScatterBelief } from './pooled-catch.ts';
 
 export interface Belief {
   readonly mean: number;
@@ -20,6 +21,12 @@ export interface FlightPrior {
   readonly logStray: Belief;
   /** A peak may lie outside the nights seen, but the less believed the further: one σ in degree-days. */
   readonly outside: number;
+  /** Spread of ln moths of a flight whose size nothing leads one to expect: as good as none. */
+  readonly anySize: number;
+  /** Density of a peak that may lie anywhere in a season, per degree-day. */
+  readonly anywhere: number;
+  /** Share of flights that come where none was to be expected. */
+  readonly surprise: number;
 }
 
 /**
@@ -39,6 +46,17 @@ const STRAY_SHARE = 0.05;
 const STRAY_LOG_SD = 1.5;
 /** A flight may be a seventh of the season's moths or seven times as many. Own choice, weak. */
 const MOTHS_LOG_SD = 2;
+const ANY_SIZE_LOG_SD = 4;
+/** One flight in twenty comes where neither model nor past seasons have one, anywhere in a season of 1500 °F·d. Own choice. */
+const SURPRISE = 0.05;
+const SEASON_C = 1500 / 1.8;
+
+/**
+ * Scatter of counts about the curves before any is seen, worth six visits. Of one trap's visit: k about 4, as between
+ * visits of one trap over 27 years, 4.5 (Battles et al. 2024, J. Insect Conserv.; computed from its open data). Of a
+ * night for all traps together: a factor with log-sd about 0.5, own choice.
+ */
+export const SCATTER_BELIEF: ScatterBelief = { ofVisit: 0.25, ofNight: 0.3, visits: 6 };
 
 export function flightPrior(unit: TemperatureUnit, mothsPerTrap: number, mothsPerNight: number): FlightPrior {
   const width = degreeDaysIn(WIDTH_C, unit);
@@ -48,5 +66,8 @@ export function flightPrior(unit: TemperatureUnit, mothsPerTrap: number, mothsPe
     logMoths: { mean: Math.log(mothsPerTrap + 1), sd: MOTHS_LOG_SD },
     logStray: { mean: Math.log(STRAY_SHARE * mothsPerNight), sd: STRAY_LOG_SD },
     outside: 2 * width,
+    anySize: ANY_SIZE_LOG_SD,
+    anywhere: 1 / degreeDaysIn(SEASON_C, unit),
+    surprise: SURPRISE,
   };
 }

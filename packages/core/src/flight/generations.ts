@@ -4,15 +4,21 @@ import type { Day } from '../base/day.ts';
 import type { TemperatureUnit } from '../base/temperature.ts';
 import { type EventForecast, forecastEvent } from '../forecast/event-forecast.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import type { FlightFit, FlightFits } from './fit-flights.ts';
+import type { ExpectedFlight } from './expected-flights.ts';
+import type { RegionFit } from './fit-region.ts';
 import { flightCount } from './flight-likelihood.ts';
-import { FLIGHT_LEVEL, heatOfMoment, type Interval, mothsOf, shareFlown } from './flight-moments.ts';
+import { FLIGHT_LEVEL, heatOfMoment, type Interval, middleCurve, mothsOf, shareFlown } from './flight-moments.ts';
+import type { PossibleFlight } from './flight-posterior.ts';
+import type { FlightShape } from './flight-shape.ts';
+import type { Scatter } from './pooled-catch.ts';
 
 /** A moment of a flight on the heat axis, with its 80 % interval, and on the calendar. */
 export interface FlightMoment extends Interval {
   readonly heat: number;
-  /** The date of `heat`: past, or forecast when it lies ahead. The interval of `heat` is not in it. */
+  /** The dates of `heat` and of both ends of its interval: past, or forecast where they lie ahead. */
   readonly date: EventForecast;
+  readonly earliest: EventForecast;
+  readonly latest: EventForecast;
 }
 
 export interface Flight {
@@ -24,9 +30,20 @@ export interface Flight {
   readonly start: FlightMoment;
   readonly peak: FlightMoment;
   readonly end: FlightMoment;
-  /** Share of the flight that has flown, with its 80 % interval. */
-  readonly flown: Interval & { readonly share: number };
+  readonly flown: Flown;
+  /** The curve in the middle of all it may be. */
+  readonly curve: FlightShape;
   readonly status: 'to-come' | 'running' | 'over';
+}
+
+/** Share of a flight that has flown, with its 80 % interval. */
+export interface Flown extends Interval {
+  readonly share: number;
+  /**
+   * What may be said of it. `share`: the figure. `between`: only the interval, since the middle of it leans towards a half
+   * of the flight wherever counts alone must tell. `cannot-tell`: not even that.
+   */
+  readonly told: 'share' | 'between' | 'cannot-tell';
 }
 
 export interface Generations {
@@ -42,8 +59,9 @@ export interface Generations {
   /** True when the runner-up's BIC lies within 6 of the best. A flight that has hardly begun can be missed all the same. */
   readonly unsure: boolean;
   readonly level: typeof FLIGHT_LEVEL;
-  /** Dispersion per visit that was taken as given; null: Poisson. */
-  readonly k: number | null;
+  readonly scatter: Scatter;
+  /** The flights that model and past seasons led one to expect. */
+  readonly expected: readonly ExpectedFlight[];
   readonly moths: number;
   readonly intervals: number;
   readonly leftOut: number;
@@ -57,56 +75,87 @@ const Z_95 = 1.6448536269514722;
  */
 export const UNSURE_BELOW = 6;
 
+/** An interval of the share wider than this says next to nothing, and wider than `TOLD` no figure stands for it. Own choices. */
+const UNTOLD = 0.7;
+const TOLD = 0.5;
+/** Of this share at least: the end of the flight has been seen, whatever led one to expect it. */
+const NEARLY_ALL = 0.9;
+/** A flight this many standard deviations from an expected one is another. */
+const FORESEEN = 3;
+
 /**
  * Reads fitted flights as of the last measured day: starts, peaks, ends, and the share flown. Their intervals take the
- * number of flights as known: where `unsure`, they are too narrow. `measuredThrough` as in `forecastEvent`.
+ * number of flights as known: where `unsure`, they are too narrow. `measuredThrough` as in `forecastEvent`. `abundance`:
+ * of the mean trap that the moths are told for, against that of the region.
  *
  * Null when heat since `start` is not known.
  */
 export function readGenerations(
-  fits: FlightFits,
+  fit: RegionFit,
   track: HeatTrack,
   start: Day,
-  options: { readonly measuredThrough?: Day | null } = {},
+  { abundance = 1, ...options }: { readonly measuredThrough?: Day | null; readonly abundance?: number } = {},
 ): Generations | null {
   const knownThrough = options.measuredThrough ?? track.end;
   if (knownThrough === null) return null;
   const soFar = track.total(start, knownThrough);
   if (!soFar.ok) return null;
-  const tried = fits.fits.map(({ unknowns, bic }) => ({ flights: flightCount(unknowns), bic }));
-  const best = fits.fits[0];
-  const { k, moths, intervals, leftOut } = fits;
+  const tried = fit.fits.map(({ unknowns, bic }) => ({ flights: flightCount(unknowns), bic }));
+  const { scatter, expected, moths, intervals, leftOut } = fit;
+  const dateOf = (heat: number) => forecastEvent(track, start, heat, options);
   return {
     unit: track.rule.unit,
     heatSoFar: soFar.degreeDays,
     knownThrough,
-    flights: best ? readFlights(best, soFar.degreeDays, (heat) => forecastEvent(track, start, heat, options)) : [],
-    strayPerNight: best ? Math.exp(best.unknowns[0]!) : 0,
+    flights: fit.flights.map((possible, g) => readFlight(possible, g, soFar.degreeDays, abundance, expected, dateOf)),
+    strayPerNight: abundance * (fit.fits[0] ? Math.exp(fit.fits[0].unknowns[0]!) : 0),
     tried,
     unsure: tried.length > 1 && tried[1]!.bic - tried[0]!.bic < UNSURE_BELOW,
     level: FLIGHT_LEVEL,
-    k,
+    scatter,
+    expected,
     moths,
     intervals,
     leftOut,
   };
 }
 
-function readFlights(fit: FlightFit, heatSoFar: number, dateOf: (heat: number) => EventForecast): Flight[] {
-  const moment = (g: number, deviate: number): FlightMoment => {
-    const at = heatOfMoment(fit, g, deviate);
-    return { ...at, date: dateOf(at.heat) };
+function readFlight(
+  possible: readonly PossibleFlight[],
+  g: number,
+  heatSoFar: number,
+  abundance: number,
+  expected: readonly ExpectedFlight[],
+  dateOf: (heat: number) => EventForecast,
+): Flight {
+  const moment = (deviate: number): FlightMoment => {
+    const at = heatOfMoment(possible, deviate);
+    return { ...at, date: dateOf(at.heat), earliest: dateOf(at.low), latest: dateOf(at.high) };
   };
-  return Array.from({ length: flightCount(fit.unknowns) }, (_, g): Flight => {
-    const flown = shareFlown(fit, g, heatSoFar);
-    return {
-      number: g + 1,
-      moths: mothsOf(fit, g),
-      start: moment(g, -Z_95),
-      peak: moment(g, 0),
-      end: moment(g, Z_95),
-      flown,
-      status: flown.share < 0.05 ? 'to-come' : flown.share < 0.95 ? 'running' : 'over',
-    };
-  });
+  const flown = readFlown(possible, heatSoFar, expected);
+  return {
+    number: g + 1,
+    moths: mothsOf(possible, abundance),
+    start: moment(-Z_95),
+    peak: moment(0),
+    end: moment(Z_95),
+    flown,
+    curve: middleCurve(possible),
+    status: flown.share < 0.05 ? 'to-come' : flown.share >= 0.95 && flown.low > NEARLY_ALL ? 'over' : 'running',
+  };
+}
+
+/**
+ * Share flown at a heat, and what may be said of it. Counts of a flight that is not over give no figure by themselves, only
+ * an interval: its middle leans towards a half (docs/flight-skill.md). They do where seasons before, or the model, lead one
+ * to expect the flight to within its own width.
+ */
+export function readFlown(possible: readonly PossibleFlight[], heat: number, expected: readonly ExpectedFlight[]): Flown {
+  const flown = shareFlown(possible, heat);
+  const { low, high } = flown;
+  if (high - low > UNTOLD) return { ...flown, told: 'cannot-tell' };
+  if (low > NEARLY_ALL) return { ...flown, told: 'share' };
+  const { peak, width } = middleCurve(possible);
+  const foreseen = expected.some((one) => one.peak.sd < width && Math.abs(one.peak.mean - peak) < FORESEEN * one.peak.sd);
+  return { ...flown, told: foreseen && high - low <= TOLD ? 'share' : 'between' };
 }

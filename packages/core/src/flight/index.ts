@@ -1,12 +1,16 @@
 export * from './agreement.ts';
 export * from './biofix.ts';
+export * from './expected-flights.ts';
 export * from './fit-flights.ts';
-export * from './fit-seasons.ts';
+export * from './fit-region.ts';
 export { curvesOf, type FlightCurve, type FlightUnknowns, flightCount } from './flight-likelihood.ts';
 export * from './flight-moments.ts';
+export type { PossibleFlight } from './flight-posterior.ts';
+export { type FlightShape, flownBy } from './flight-shape.ts';
 export * from './generations.ts';
 export * from './heat-spans.ts';
 export * from './peak.ts';
+export type { PooledSpan, Scatter } from './pooled-catch.ts';
 export * from './summary.ts';
 export * from './trend.ts';
 export * from './types.ts';

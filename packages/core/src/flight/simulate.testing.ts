@@ -1,5 +1,6 @@
 /** Seasons whose flights are known, for tests and benches. */
 import { type Random, randomFrom } from '../statistics/random.testing.ts';
+import type { EarlierFlight } from './expected-flights.ts';
 import type { FlightCurve } from './flight-likelihood.ts';
 import type { HeatSpan, SpannedCatch } from './heat-spans.ts';
 import { normalCdf } from './normal.ts';
@@ -33,33 +34,84 @@ export function inventedFlights(random: Random, flights: number): FlightCurve[] 
   });
 }
 
-/**
- * One trap over a season: visits 3 or 4 nights apart (or 7), one in twenty without information, until the day `through`.
- */
+/** How flights of one region differ from year to year, as standard deviations: peak in °F·d, ln width, ln moths. */
+export interface Years {
+  readonly peak: number;
+  readonly width: number;
+  readonly moths: number;
+}
+
+/** The same flights in another year. */
+export const inAnotherYear = (random: Random, curves: readonly FlightCurve[], years: Years): FlightCurve[] =>
+  curves.map(({ moths, peak, width }) => ({
+    moths: moths * Math.exp(years.moths * random.normal()),
+    peak: peak + years.peak * random.normal(),
+    width: width * Math.exp(years.width * random.normal()),
+  }));
+
+/** Past years of flights, as whole seasons are read back: the peak to 15 °F·d, width and moths to a tenth. */
+export const inventedPast = (random: Random, usual: readonly FlightCurve[], years: Years, seasons: number): EarlierFlight[][] =>
+  Array.from({ length: seasons }, () =>
+    inAnotherYear(random, inAnotherYear(random, usual, years), { peak: 15, width: 0.1, moths: 0.1 }),
+  );
+
+export interface Visits {
+  readonly weekly?: boolean;
+  /** Nights that the trap goes unvisited before its first visit. */
+  readonly late?: number;
+  /** Days of the season that are over; all of them by default. */
+  readonly through?: number;
+  /** How many times as many moths as the mean trap's. */
+  readonly abundance?: number;
+  /** A factor on the moths of each night, for all traps alike; none by default. */
+  readonly weather?: Float64Array | null;
+}
+
+/** One trap over a season: visits 3 or 4 nights apart (or 7), one in twenty without information. */
 export function inventedSeason(
   random: Random,
   heat: Float64Array,
   { curves, strayPerNight, k, shape = normalCdf }: TrueSeason,
-  { weekly = false, through = heat.length }: { readonly weekly?: boolean; readonly through?: number } = {},
+  { weekly = false, late = 0, through = heat.length, abundance = 1, weather = null }: Visits = {},
 ): SpannedCatch {
   const spans: HeatSpan[] = [];
+  const flown = (at: number) => curves.reduce((sum, { moths, peak, width }) => sum + moths * shape((at - peak) / width), 0);
   let leftOut = 0;
-  let [day, from] = [0, 0];
+  let day = 0;
+  let from = 0;
+  while (day < late) from += heat[day++]!;
   for (let visit = 0; ; visit++) {
     const nights = weekly ? 7 : visit % 2 === 0 ? 3 : 4;
     if (day + nights > through) break;
+    const begins = day;
     let to = from;
-    for (let i = 0; i < nights; i++) to += heat[day++]!;
-    const expected = curves.reduce(
-      (sum, { moths, peak, width }) => sum + moths * (shape((to - peak) / width) - shape((from - peak) / width)),
-      strayPerNight * nights,
-    );
-    const count = random.negativeBinomial(expected, k);
+    let expected = 0;
+    for (; day < begins + nights; day++) {
+      const before = to;
+      to += heat[day]!;
+      expected += (weather?.[day] ?? 1) * (strayPerNight + flown(to) - flown(before));
+    }
+    const count = random.negativeBinomial(abundance * expected, k);
     if (random.uniform() < 0.05) leftOut++;
-    else spans.push({ from, to, nights, count });
+    else spans.push({ trap: 0, begins, nights, from, to, count });
     from = to;
   }
-  return { spans, traps: 1, leftOut };
+  return { spans, traps: spans.length > 0 ? 1 : 0, leftOut };
+}
+
+/** A factor with mean 1 and this log-sd for each night. */
+export const nightWeather = (random: Random, nights: number, logSd: number): Float64Array =>
+  Float64Array.from({ length: nights }, () => Math.exp(logSd * random.normal() - (logSd * logSd) / 2));
+
+/** z up to which a share of a flight of this shape has flown, by bisection. */
+export function whenFlown(share: number, shape: (z: number) => number): number {
+  let [low, high] = [-4, 8];
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2;
+    if (shape(middle) < share) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 export { randomFrom };

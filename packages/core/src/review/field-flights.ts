@@ -1,5 +1,4 @@
 /** The flights of an insect at a field, and the dates of its events to come: what its traps and its weather say together. */
-import { catchDispersion } from '../advice/dispersion.ts';
 import { modelHeat } from '../advice/phenology.ts';
 import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
 import type { Day } from '../base/day.ts';
@@ -7,18 +6,17 @@ import { groupBy } from '../base/group-by.ts';
 import { modelsFor } from '../catalogue/look-up.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import { type FlightAgreement, flightAgreement } from '../flight/agreement.ts';
-import { fitFlights } from '../flight/fit-flights.ts';
-import { contentKey, type FlightCache } from '../flight/fit-seasons.ts';
 import { type Generations, readGenerations } from '../flight/generations.ts';
 import { heatSpans, type SpannedCatch } from '../flight/heat-spans.ts';
 import { type DatedEvent, forecastModel } from '../forecast/event-forecast.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
+import { type FlightCache, type RegionFlights, regionFlights } from './flight-regions.ts';
 import { axisModel } from './year-against-year.ts';
 
 export interface FieldFlights {
   readonly field: string;
   readonly insect: string;
-  /** Flights cut out of the catch of one design, the one that caught most; null with the reason. */
+  /** Flights of the region in traps of one design, the one that caught most at the field; null with the reason. */
   readonly flights: FittedFlights | null;
   readonly noFlights: 'no-trap' | 'no-model' | 'no-weather-source' | 'no-heat' | 'nothing-caught' | null;
   readonly models: readonly ModelDates[];
@@ -26,7 +24,12 @@ export interface FieldFlights {
 
 export interface FittedFlights {
   readonly design: TrapDesign;
+  /** Traps that inform the field, and the moths they caught. */
   readonly traps: number;
+  readonly moths: number;
+  /** Every trap of the region that was fitted together with them, and the past seasons that told what to expect. */
+  readonly together: readonly TrapRecord[];
+  readonly pastSeasons: readonly number[];
   /** The model whose heat rule makes the axis, and the day the axis begins. */
   readonly modelId: string;
   readonly axisFrom: Day;
@@ -71,36 +74,45 @@ function fittedFlights(
   if (source === null) return 'no-weather-source';
   const track = heatOf(prepared, source, model.heat);
   const axisFrom = seasonStart(field, prepared.on);
-  const spans = (own: readonly TrapRecord[]) =>
-    heatSpans(
+  const designs = [...groupBy(traps, ({ design }) => design).values()].map((own) => ({
+    own,
+    caught: heatSpans(
       own.map((trap) => historyOf(prepared, trap)),
       track,
       axisFrom,
       prepared.on,
-    );
-  const designs = [...groupBy(traps, ({ design }) => design).values()].map((own) => ({ own, caught: spans(own) }));
+    ),
+  }));
   const most = designs.reduce((best, one) => (mothsIn(one.caught) > mothsIn(best.caught) ? one : best));
-  if (mothsIn(most.caught) === 0) return most.caught.leftOut > 0 && most.caught.spans.length === 0 ? 'no-heat' : 'nothing-caught';
-  const read = readGenerations(
-    fit(most.caught, catchDispersion(prepared, insect, most.own[0]!.design).k, model, cache),
-    track,
-    axisFrom,
-  );
+  const { design } = most.own[0]!;
+  if (most.caught.spans.length === 0) return most.caught.leftOut > 0 ? 'no-heat' : 'nothing-caught';
+  const region = regionFlights(prepared, field, insect, design, model, cache);
+  if (region.fit.fits.length === 0) return 'nothing-caught';
+  const read = readGenerations(region.fit, track, axisFrom, { abundance: ownAbundance(region, most.own) });
   if (read === null) return 'no-heat';
   const startsWithAxis = model.start.kind === 'calendar' && model.start.month === 1 && model.start.date === 1;
   const agreement = startsWithAxis ? flightAgreement(read, model) : [];
-  return { design: most.own[0]!.design, traps: most.own.length, modelId: model.id, axisFrom, read, agreement };
+  return {
+    design,
+    traps: most.own.length,
+    moths: mothsIn(most.caught),
+    modelId: model.id,
+    axisFrom,
+    read,
+    together: region.traps,
+    pastSeasons: region.pastSeasons,
+    agreement,
+  };
+}
+
+/** Of the mean trap of the field, against the mean trap of the region. */
+function ownAbundance({ fit, traps }: RegionFlights, own: readonly TrapRecord[]): number {
+  const ids = new Set(own.map(({ trapId }) => trapId));
+  const each = traps.flatMap(({ trapId }, i) => (ids.has(trapId) ? [fit.abundance[i]!] : []));
+  return each.length === 0 ? 1 : each.reduce((sum, one) => sum + one, 0) / each.length;
 }
 
 const mothsIn = ({ spans }: SpannedCatch): number => spans.reduce((sum, { count }) => sum + count, 0);
-
-function fit(caught: SpannedCatch, k: number, model: PhenologyModel, cache: FlightCache) {
-  const options = { k, unit: model.heat.unit };
-  const key = contentKey(caught, options);
-  const fits = cache.get(key) ?? fitFlights(caught, options);
-  cache.set(key, fits);
-  return fits;
-}
 
 function modelDates(prepared: Prepared, field: FieldRecord, model: PhenologyModel): ModelDates {
   const { id, name, source, standing } = model;

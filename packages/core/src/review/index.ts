@@ -2,6 +2,7 @@ export * from './assumptions.ts';
 export * from './catch-to-infestation.ts';
 export * from './farm-of-trap.ts';
 export * from './field-flights.ts';
+export { type FlightCache, REGION_KM } from './flight-regions.ts';
 export * from './growing-year.ts';
 export * from './infestation-fit.ts';
 export * from './infestation-pairs-of.ts';

@@ -29,23 +29,39 @@ export const flightsEn = {
   again: 'Try again',
   numbered: (n: number) => `Flight ${n}`,
   flown: (share: string, low: string, high: string) => `${share} flown (${low}–${high})`,
+  between: (low: string, high: string) => `between ${low} and ${high} flown`,
+  cannotTell: 'how much of it has flown cannot be told yet',
+  short: { between: (low: string, high: string) => `${low} to ${high}`, cannotTell: 'cannot tell yet' },
   status: { 'to-come': 'still to come', running: 'running', over: 'over' },
   peakCame: (date: string) => `peak ${date}`,
-  peakExpected: (date: string, span: string) => `peak expected ${date} (${span})`,
+  peakExpected: (date: string) => `peak expected ${date}`,
   endCame: (date: string) => `95 % by ${date}`,
-  endExpected: (date: string, span: string) => `95 % expected by ${date} (${span})`,
+  endExpected: (date: string) => `95 % expected by ${date}`,
+  count: (n: number) => `${plural(n, 'flight', 'flights')} so far, surely.`,
+  countUnsure: (n: number, other: number) =>
+    `${n} or ${other} flights: cannot tell. What is said above takes ${n} for certain, so its intervals are too narrow.`,
+  evidence: 'How these flights were found',
   sure: (n: number, other: number, gap: string) =>
     `${plural(n, 'flight', 'flights')} chosen by lowest BIC; the next best number, ${other}, stands ${gap} higher.`,
-  unsure: (n: number, other: number, gap: string) =>
-    `${n} or ${other} flights: cannot tell. ${n} has the lowest BIC, ${other} stands only ${gap} higher (under 6); intervals that take ${n} as known are too narrow.`,
+  unsure: (n: number, other: number, gap: string) => `${n} has the lowest BIC, but ${other} stands only ${gap} higher (under 6).`,
   unsureShort: 'unsure',
   onlyOne: (n: number) => `${plural(n, 'flight', 'flights')}; no other number could be fitted.`,
   none: 'No flight stands out from stray moths.',
-  basis: (moths: string, intervals: number, traps: string, level: string) =>
-    `From ${moths} moths in ${plural(intervals, 'check', 'checks')} of ${traps}, on the heat axis; intervals ${level}.`,
+  basis: (moths: string, traps: number, design: string) =>
+    `From ${moths} moths in ${plural(traps, 'trap', 'traps')} of this field: ${design}.`,
+  together: (moths: string, traps: number, intervals: number, km: number) =>
+    `Fitted together: ${moths} moths in ${plural(intervals, 'check', 'checks')} of ${plural(traps, 'trap', 'traps')} of this design within ${km} km. When flights peak and how long they last is the region’s; how many moths come is each trap’s own.`,
+  alone: (intervals: number, km: number) =>
+    `From ${plural(intervals, 'check', 'checks')} of one trap: no other of this design within ${km} km.`,
+  trapsOf: (ids: string) => `Traps: ${ids}.`,
+  expectedSeasons: (seasons: string, peaks: string) => `Expected from the season of ${seasons}: peaks about ${peaks}.`,
+  expectedModel: (peaks: string) => `Expected from the model, no season of your own yet: peaks about ${peaks}.`,
+  expectedPeak: (heat: string, spread: string) => `${heat} ± ${spread}`,
+  expectedNone:
+    'Neither the model nor a past season tells when to expect a peak here: until a flight is nearly over, only an interval is given for what has flown.',
   leftOut: (n: number) => `${plural(n, 'stretch of nights', 'stretches of nights')} without a count or heat left out.`,
-  kOwn: (k: string, counts: number) => `Dispersion k ${k}, from ${counts} counts of this program’s own.`,
-  kAssumed: (k: string) => `Dispersion k ${k}, assumed: too little of this program’s own to estimate it.`,
+  scatter: (visit: string, night: string, level: string) =>
+    `Counts scatter about the curves: of one visit by k ${visit}, of one night for all traps alike by a factor of ${night}; both estimated from these checks and allowed to be wrong. Intervals ${level}.`,
   agreement: {
     agrees: (what: string, published: string) => `${what} agrees with the model (published at ${published}).`,
     early: (what: string, published: string, by: string) => `${what} is early: ${by} before the published ${published}.`,

@@ -30,23 +30,38 @@ export const flightsEs: FlightsWords = {
   again: 'Intentar de nuevo',
   numbered: (n) => `Vuelo ${n}`,
   flown: (share, low, high) => `${share} volado (${low}–${high})`,
+  between: (low, high) => `volado entre el ${low} y el ${high}`,
+  cannotTell: 'todavía no se puede decir cuánto ha volado',
+  short: { between: (low, high) => `${low} a ${high}`, cannotTell: 'aún no se sabe' },
   status: { 'to-come': 'por venir', running: 'en curso', over: 'terminado' },
   peakCame: (date) => `máximo ${date}`,
-  peakExpected: (date, span) => `máximo previsto ${date} (${span})`,
+  peakExpected: (date) => `máximo previsto ${date}`,
   endCame: (date) => `95 % el ${date}`,
-  endExpected: (date, span) => `95 % previsto el ${date} (${span})`,
+  endExpected: (date) => `95 % previsto el ${date}`,
+  count: (n) => `${plural(n, 'vuelo', 'vuelos')} hasta ahora, con seguridad.`,
+  countUnsure: (n, other) =>
+    `${n} o ${other} vuelos: no se puede decir. Lo dicho arriba da ${n} por cierto, así que sus intervalos son demasiado estrechos.`,
+  evidence: 'Cómo se hallaron estos vuelos',
   sure: (n, other, gap) =>
     `${plural(n, 'vuelo elegido', 'vuelos elegidos')} por el menor BIC; el siguiente, ${other}, queda ${gap} más arriba.`,
-  unsure: (n, other, gap) =>
-    `${n} o ${other} vuelos: no se puede decir. ${n} tiene el menor BIC, ${other} queda solo ${gap} más arriba (menos de 6); los intervalos que dan ${n} por cierto son demasiado estrechos.`,
+  unsure: (n, other, gap) => `${n} tiene el menor BIC, pero ${other} queda solo ${gap} más arriba (menos de 6).`,
   unsureShort: 'incierto',
   onlyOne: (n) => `${plural(n, 'vuelo', 'vuelos')}; no se pudo ajustar otro número.`,
   none: 'Ningún vuelo se distingue de las polillas sueltas.',
-  basis: (moths, intervals, traps, level) =>
-    `Según ${moths} polillas en ${plural(intervals, 'revisión', 'revisiones')} de ${traps}, sobre el eje de calor; intervalos del ${level}.`,
+  basis: (moths, traps, design) => `Según ${moths} polillas en ${plural(traps, 'trampa', 'trampas')} de este campo: ${design}.`,
+  together: (moths, traps, intervals, km) =>
+    `Ajustadas juntas: ${moths} polillas en ${plural(intervals, 'revisión', 'revisiones')} de ${plural(traps, 'trampa', 'trampas')} de este diseño a menos de ${km} km. Cuándo llega el máximo y cuánto dura el vuelo es de la región; cuántas polillas llegan es de cada trampa.`,
+  alone: (intervals, km) =>
+    `Según ${plural(intervals, 'revisión', 'revisiones')} de una sola trampa: ninguna otra de este diseño a menos de ${km} km.`,
+  trapsOf: (ids) => `Trampas: ${ids}.`,
+  expectedSeasons: (seasons, peaks) => `Se esperaba según la temporada de ${seasons}: máximos hacia ${peaks}.`,
+  expectedModel: (peaks) => `Se esperaba según el modelo, aún sin temporadas propias: máximos hacia ${peaks}.`,
+  expectedPeak: (heat, spread) => `${heat} ± ${spread}`,
+  expectedNone:
+    'Ni el modelo ni una temporada anterior dicen cuándo esperar aquí un máximo: hasta que el vuelo casi termine, solo se da un intervalo de lo volado.',
   leftOut: (n) => `${plural(n, 'tramo de noches', 'tramos de noches')} sin conteo o sin calor, no contados.`,
-  kOwn: (k, counts) => `Dispersión k ${k}, según ${counts} conteos de este programa.`,
-  kAssumed: (k) => `Dispersión k ${k}, supuesta: el programa tiene muy pocos datos propios para estimarla.`,
+  scatter: (visit, night, level) =>
+    `Los conteos se dispersan en torno a las curvas: los de una visita con k ${visit}, los de una noche para todas las trampas por igual en un factor de ${night}; ambos estimados de estas revisiones y con margen de error. Intervalos del ${level}.`,
   agreement: {
     agrees: (what, published) => `${what} concuerda con el modelo (publicado a ${published}).`,
     early: (what, published, by) => `${what} se adelanta: ${by} antes de los ${published} publicados.`,

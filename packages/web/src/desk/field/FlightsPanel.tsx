@@ -1,7 +1,14 @@
-import type { InsectFlights, SeasonFlights, TemperatureUnit } from '@duskwatch/core';
+import { type InsectFlights, REGION_KM, type SeasonFlights, type TemperatureUnit } from '@duskwatch/core';
 import { countText, intervalText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
-import { agreementText, countText as flightCountText, flightText, flownText, momentText } from '../../shared/flights/in-words.ts';
+import {
+  agreementText,
+  chosenText,
+  countText as flightCountText,
+  flightText,
+  flownText,
+  momentText,
+} from '../../shared/flights/in-words.ts';
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
@@ -10,6 +17,7 @@ import { Folded } from '../../ui/Folded.tsx';
 /** How far each flight in the catch has come, how sure that is, and whether it comes when the model says. */
 export function FlightsPanel({ insect, of, unit }: { insect: InsectFlights; of: string; unit: TemperatureUnit }) {
   const { flights, noFlights } = insect;
+  const wording = useWording();
   return (
     <div className="flights">
       <h3>{w.section}</h3>
@@ -30,7 +38,8 @@ export function FlightsPanel({ insect, of, unit }: { insect: InsectFlights; of: 
           {flights.agreement.map((each) => (
             <p key={`${each.compared}|${each.published}`}>{agreementText(each, flights.unit, unit)}</p>
           ))}
-          <Basis flights={flights} />
+          <p className="basis">{w.basis(countText(flights.moths), flights.traps, wording.design[flights.design])}</p>
+          <Evidence flights={flights} unit={unit} />
           <FlightTable flights={flights} of={of} unit={unit} />
         </>
       )}
@@ -38,15 +47,34 @@ export function FlightsPanel({ insect, of, unit }: { insect: InsectFlights; of: 
   );
 }
 
-function Basis({ flights }: { flights: SeasonFlights }) {
-  const wording = useWording();
-  const { moths, intervals, design, level, leftOut, k, kBasis } = flights;
+/** Which traps were fitted together, what was expected of them, and the statistics behind the flights. */
+function Evidence({ flights, unit }: { flights: SeasonFlights; unit: TemperatureUnit }) {
+  const { together, intervals, leftOut, level, scatter, expected, pastSeasons } = flights;
+  const heat = (value: number) => heatText(value, flights.unit, unit);
+  const peaks = expected.map(({ heat: at, spread }) => w.expectedPeak(heat(at), heat(spread))).join(', ');
+  const { trapIds } = together;
+  const lines = [
+    trapIds.length > 1
+      ? `${w.together(countText(together.moths), trapIds.length, intervals, REGION_KM)} ${w.trapsOf(trapIds.join(', '))}`
+      : w.alone(intervals, REGION_KM),
+    expected.length === 0
+      ? w.expectedNone
+      : pastSeasons.length > 0
+        ? w.expectedSeasons(pastSeasons.join(', '), peaks)
+        : w.expectedModel(peaks),
+    chosenText(flights),
+    w.scatter(rateText(1 / scatter.ofVisit), rateText(Math.exp(Math.sqrt(Math.log1p(scatter.ofNight)))), percentText(level)),
+    ...(leftOut > 0 ? [w.leftOut(leftOut)] : []),
+  ];
   return (
-    <p className="basis">
-      {w.basis(countText(moths), intervals, wording.design[design], percentText(level))}
-      {leftOut > 0 && ` ${w.leftOut(leftOut)}`}
-      {k !== null && ` ${kBasis.from === 'own-checks' ? w.kOwn(rateText(k), kBasis.counts) : w.kAssumed(rateText(k))}`}
-    </p>
+    <details className="behind">
+      <summary>{w.evidence}</summary>
+      {lines.map((line) => (
+        <p key={line} className="basis">
+          {line}
+        </p>
+      ))}
+    </details>
   );
 }
 

@@ -2,8 +2,8 @@ import { type FlightRow, insectById } from '@duskwatch/core';
 import { useInfiniteQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useEffect, useState } from 'react';
-import { countText, percentText } from '../../format/number.ts';
-import { momentText } from '../../shared/flights/in-words.ts';
+import { countText } from '../../format/number.ts';
+import { flownShort, momentText } from '../../shared/flights/in-words.ts';
 import { flightsQuery } from '../../shared/flights/queries.ts';
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
@@ -87,6 +87,16 @@ const nameOf = (id: string) => {
 const present = ({ list }: FlightRow) =>
   list.find(({ status }) => status === 'running') ?? list.find(({ status }) => status === 'to-come') ?? list.at(-1);
 
+function Flown({ flown }: Pick<FlightRow['list'][number], 'flown'>) {
+  const { said, span } = flownShort(flown);
+  return (
+    <td className="number">
+      {said}
+      {span && <small>{span}</small>}
+    </td>
+  );
+}
+
 function Rows({ rows, day }: { rows: readonly FlightRow[]; day: string | undefined }) {
   const c = w.columns;
   return (
@@ -128,12 +138,7 @@ function Rows({ rows, day }: { rows: readonly FlightRow[]; day: string | undefin
                     <td>
                       {w.numbered(flight.number)}, {w.status[flight.status]}
                     </td>
-                    <td className="number">
-                      {percentText(flight.flown.share)}
-                      <small>
-                        {percentText(flight.flown.low)}–{percentText(flight.flown.high)}
-                      </small>
-                    </td>
+                    <Flown flown={flight.flown} />
                     <td>{momentText(flight.peak)}</td>
                     <td>{momentText(flight.end)}</td>
                   </>

@@ -9,8 +9,24 @@ import { words } from '../../text/index.ts';
 export const spanOf = ({ early, late, lateOpen }: DatesView): string =>
   lateOpen ? words.field.events.orLater(daySpan(early, late)) : daySpan(early, late);
 
-export const flownText = ({ share, low, high }: FlightView['flown']): string =>
-  w.flown(percentText(share), percentText(low), percentText(high));
+export function flownText({ share, low, high, told }: FlightView['flown']): string {
+  if (told === 'cannot-tell') return w.cannotTell;
+  return told === 'between'
+    ? w.between(percentText(low), percentText(high))
+    : w.flown(percentText(share), percentText(low), percentText(high));
+}
+
+/** The same in a narrow column: the figure, or what stands for it, and the interval below a figure. */
+export function flownShort({ share, low, high, told }: FlightView['flown']): {
+  readonly said: string;
+  readonly span: string | null;
+} {
+  if (told === 'cannot-tell') return { said: w.short.cannotTell, span: null };
+  const span = `${percentText(low)}–${percentText(high)}`;
+  return told === 'share'
+    ? { said: percentText(share), span }
+    : { said: w.short.between(percentText(low), percentText(high)), span: null };
+}
 
 export const momentText = ({ dates }: FlightMomentView): string => {
   if (dates === null) return words.field.events.unknown;
@@ -18,13 +34,9 @@ export const momentText = ({ dates }: FlightMomentView): string => {
 };
 
 export function flightText(flight: FlightView): string {
-  const said = (
-    { dates }: FlightMomentView,
-    came: (date: string) => string,
-    expected: (date: string, span: string) => string,
-  ): string[] => {
-    if (dates === null) return [];
-    return [dates.method === 'reached' ? came(dayText(dates.middle)) : expected(dayText(dates.middle), spanOf(dates))];
+  const said = (moment: FlightMomentView, came: (date: string) => string, expected: (date: string) => string): string[] => {
+    if (moment.dates === null) return [];
+    return [(moment.dates.method === 'reached' ? came : expected)(momentText(moment))];
   };
   return [
     `${w.status[flight.status]}, ${flownText(flight.flown)}`,
@@ -33,13 +45,19 @@ export function flightText(flight: FlightView): string {
   ].join('; ');
 }
 
-/** How many flights, by which criterion, and how unsure. */
+/** How many flights, in plain words. */
 export function countText({ tried, unsure }: Pick<SeasonFlights, 'tried' | 'unsure'>): string {
+  const [best, next] = tried;
+  if (!best || best.flights === 0) return w.none;
+  return unsure && next ? w.countUnsure(best.flights, next.flights) : w.count(best.flights);
+}
+
+/** By which criterion that number was chosen, and how narrowly. */
+export function chosenText({ tried, unsure }: Pick<SeasonFlights, 'tried' | 'unsure'>): string {
   const [best, next] = tried;
   if (!best) return w.none;
   if (!next) return w.onlyOne(best.flights);
-  const gap = (next.bic - best.bic).toFixed(1);
-  return unsure ? w.unsure(best.flights, next.flights, gap) : w.sure(best.flights, next.flights, gap);
+  return (unsure ? w.unsure : w.sure)(best.flights, next.flights, (next.bic - best.bic).toFixed(1));
 }
 
 export function agreementText(
