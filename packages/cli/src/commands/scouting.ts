@@ -53,13 +53,13 @@ function listOf(view: ReturnType<typeof scoutingView>): string[] {
   const words = english({ temperature: 'C' });
   const plans = scoutingWording('en');
   const rows = view.fields.flatMap(({ fieldId, pairs }) =>
-    pairs.map(({ insect, verb, by, rules }) => {
+    pairs.map(({ insect, verb, by, dueSince, rules }) => {
       const plan = view.plans.find(({ ruleId }) => ruleId === rules[0]?.ruleId);
       return [
         fieldId,
         insect,
         words.verb[verb],
-        words.when({ verb, by }) ?? '',
+        words.when({ verb, by, dueSince }) ?? '',
         plan ? plans.figure(plan) : 'no figure published',
       ];
     }),

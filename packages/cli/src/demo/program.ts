@@ -173,6 +173,7 @@ export function simulateDemo(): Demo {
       weather: weatherRecords(truth),
       samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON), visitsTo).filter(notWalkedAlready), ...SAMPLES],
       treatments: [...TREATMENTS],
+      decisions: [],
       rules: [...OWN_RULES],
       ...PLANNING,
       answers: [],

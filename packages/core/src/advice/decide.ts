@@ -13,21 +13,24 @@ import type { FieldRecord } from '../records/schema.ts';
 import { blindSpots } from './blind-spots.ts';
 import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
 import { confidenceOf, nothingMeansLittle } from './confidence.ts';
+import { decisionFinding } from './decisions.ts';
 import { otherDesign } from './designs.ts';
 import { nextCheck } from './due.ts';
 import { type Findings, isOpen } from './findings.ts';
 import { larvaeFinding } from './larvae-finding.ts';
-import { heatFinding } from './phenology.ts';
+import { dueFrom } from './lateness.ts';
+import { type HeatFinding, heatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
 import { cellRules, isChosen, otherRules } from './rules.ts';
 import { sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
-import { outOfSeason, type StageFit, type StageKnown, stageFit, stageOf } from './season.ts';
+import { type StageFit, type StageKnown, stageFit, stageOf, whyOutOfSeason } from './season.ts';
 import { labelCautions, type TreatmentFinding, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
 
 interface Draft {
   readonly verb: Verb;
-  readonly by: Day | null;
+  /** The day it is due, which may lie before today; until when, for `covered`. */
+  readonly due: Day | null;
   readonly because: readonly Evidence[];
   readonly cautions?: readonly Caution[];
   readonly lead?: DesignFinding | null;
@@ -35,15 +38,41 @@ interface Draft {
 }
 
 export function adviseCell(prepared: Prepared, fieldId: string, insect: string): Advice {
+  const field = fieldOf(prepared, fieldId);
+  const away = outOfSeason(prepared, field, insect);
+  if (away) return finish(prepared, field, insect, away, null, []);
+  const findings = findingsOf(prepared, field, insect);
+  const draft = firstOf(findings);
+  const due = dueFrom(findings, draft, (earlier) => draftOf(earlier, field, insect));
+  return finish(prepared, field, insect, draft, due, contextOf(findings, draft));
+}
+
+/** The verb alone, and the rule behind it: what many days of a season are read for. */
+export function verbOf(
+  prepared: Prepared,
+  fieldId: string,
+  insect: string,
+): { readonly verb: Verb; readonly rule: ActionRule | null } {
+  const { verb, rule = null } = draftOf(prepared, fieldOf(prepared, fieldId), insect);
+  return { verb, rule };
+}
+
+function fieldOf(prepared: Prepared, fieldId: string): FieldRecord {
   const field = prepared.fields.get(fieldId);
   if (!field) throw new Error(`no field ${fieldId} in the program`);
-  const away = outOfSeason(prepared, field, insect);
-  if (away) return finish(prepared, field, insect, { verb: 'none', by: null, because: [away] }, []);
+  return field;
+}
 
+const draftOf = (prepared: Prepared, field: FieldRecord, insect: string): Draft =>
+  outOfSeason(prepared, field, insect) ?? firstOf(findingsOf(prepared, field, insect));
+
+function findingsOf(prepared: Prepared, field: FieldRecord, insect: string): Findings {
   const rules = cellRules(prepared, field, insect);
   const stage = stageOf(prepared, field);
   const caught = catchFinding(prepared, field, insect, rules.catch);
-  const findings: Findings = {
+  const asks = asking(caught);
+  let heat: HeatFinding | null = null;
+  return {
     prepared,
     field,
     insect,
@@ -52,15 +81,25 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
     noStage: { kind: 'missing', what: 'stage', from: stage?.observedOn ?? null, to: null, detail: stage?.written ?? null },
     caught,
     sample: sampleFinding(prepared, field, insect, rules.infestation),
-    heat: heatFinding(
-      prepared,
-      field,
-      rules.heat.filter((rule) => isOpen(field, rule, stage)),
-    ),
-    treatment: treatmentFinding(prepared, field, insect, asking(caught)),
+    // Heat takes longest, and many verbs are found without it.
+    get heat() {
+      heat ??= heatFinding(
+        prepared,
+        field,
+        rules.heat.filter((rule) => isOpen(field, rule, stage)),
+      );
+      return heat;
+    },
+    treatment: treatmentFinding(prepared, field, insect, asks),
+    notTreated: decisionFinding(prepared, field, insect, 'not-treated', asks),
+    notScouted: decisionFinding(prepared, field, insect, 'not-scouted', asks),
   };
-  const draft = firstOf(findings);
-  return finish(prepared, field, insect, draft, contextOf(findings, draft));
+}
+
+/** Why field and insect do not meet now, whatever the catch; null when they may. */
+function outOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Draft | null {
+  const because = whyOutOfSeason(prepared, field, insect);
+  return because && { verb: 'none', due: null, because: [because] };
 }
 
 type Step = (findings: Findings) => Draft | null;
@@ -79,7 +118,7 @@ function firstOf(findings: Findings): Draft {
 /** The insect may feed here, but no rule is known for it and nobody traps or samples it: there is nothing to be blind about. */
 function unwatched({ rules, caught, sample }: Findings): Draft | null {
   if (rules.catch.length + rules.infestation.length + rules.heat.length > 0 || caught.traps.length > 0 || sample) return null;
-  return { verb: 'none', by: null, because: [{ kind: 'out-of-season', why: 'no-rule', date: null, days: null }] };
+  return { verb: 'none', due: null, because: [{ kind: 'out-of-season', why: 'no-rule', date: null, days: null }] };
 }
 
 /** All the rules for the pair wait for another stage of the crop, or are past it. */
@@ -89,34 +128,36 @@ function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null
   const fits = all.map((rule) => stageFit(field, rule.stages, stage).kind);
   if (!fits.every((kind) => kind === 'not-yet' || kind === 'over')) return null;
   const because: Evidence[] = [{ kind: 'out-of-season', why: 'stage', date: null, days: null }, stageEvidence(field, all, stage)];
-  return { verb: 'none', by: null, because };
+  return { verb: 'none', due: null, because };
 }
 
 function covered({ treatment, sample, caught }: Findings): Draft | null {
   if (!treatment?.covering) return null;
   if (sample?.verdict === 'above' && sample.sampledOn > treatment.appliedOn) return null;
   const lead = asking(caught) ?? leading(caught);
-  return { verb: 'covered', by: treatment.coversUntil, because: treatmentEvidence(treatment), lead, rule: lead?.rule ?? null };
+  return { verb: 'covered', due: treatment.coversUntil, because: treatmentEvidence(treatment), lead, rule: lead?.rule ?? null };
 }
 
-function decideBySample({ prepared, sample, treatment, caught }: Findings): Draft | null {
-  if (sample?.verdict !== 'above' || (treatment && treatment.appliedOn >= sample.sampledOn)) return null;
-  const { by, cautions } = decisionDue(prepared, sample.sampledOn, sample.rule);
-  return { verb: 'decide', by, because: [sample.because], cautions, lead: leading(caught), rule: sample.rule };
+function decideBySample({ sample, treatment, notTreated, caught }: Findings): Draft | null {
+  if (sample?.verdict !== 'above') return null;
+  const answered = [treatment?.appliedOn, notTreated?.decidedOn].some((on) => on !== undefined && on >= sample.sampledOn);
+  if (answered) return null;
+  const due = addDays(sample.sampledOn, decideWithin(sample.rule));
+  return { verb: 'decide', due, because: [sample.because], lead: leading(caught), rule: sample.rule };
 }
 
-function decideByCatch({ prepared, caught, treatment }: Findings): Draft | null {
+function decideByCatch({ caught, treatment, notTreated }: Findings): Draft | null {
   const lead = asking(caught);
-  if (!lead) return null;
-  const reachedOn = Math.max(...lead.intervals.map((interval) => interval.to)) as Day;
-  const lapsedOn = treatment?.coversUntil ?? null;
-  const { by, cautions } = decisionDue(
-    prepared,
-    lapsedOn !== null && lapsedOn > reachedOn ? addDays(lapsedOn, -1) : reachedOn,
-    lead.rule,
-  );
-  return { verb: 'decide', by, because: lead.because, cautions, lead, rule: lead.rule };
+  if (!lead || notTreated?.holding) return null;
+  const reached = addDays(newestVisit(lead), decideWithin(lead.rule));
+  const due = Math.max(reached, treatment?.coversUntil ?? reached, notTreated?.holdsUntil ?? reached) as Day;
+  return { verb: 'decide', due, because: lead.because, lead, rule: lead.rule };
 }
+
+/** Days from the reaching of a rule to its decision: as many as the biology leaves, where the rule knows it. */
+const decideWithin = (rule: ActionRule | null): number => rule?.decideWithin?.days ?? ASSUMPTIONS.decideWithinDays.value;
+
+const newestVisit = ({ intervals }: DesignFinding): Day => Math.max(...intervals.map((interval) => interval.to)) as Day;
 
 /** The rule itself asks for nothing so close to harvest. */
 function harvestStop({ field, caught }: Findings): Draft | null {
@@ -127,7 +168,7 @@ function harvestStop({ field, caught }: Findings): Draft | null {
   const lead = { ...stopped, intervalDays: null };
   return {
     verb: 'none',
-    by: null,
+    due: null,
     because: [...because, ...stopped.because],
     lead,
     rule: stopped.rule,
@@ -135,7 +176,8 @@ function harvestStop({ field, caught }: Findings): Draft | null {
 }
 
 function scout(findings: Findings): Draft | null {
-  const { prepared, field, caught, heat, rules, sample } = findings;
+  const { prepared, field, caught, rules, sample, notScouted } = findings;
+  if (notScouted?.holding) return null;
   const sampling = samplingRule(prepared, field, rules.infestation);
   // Nobody is sent for larvae alone without a figure to hold a sample against, nor where the crop's stage must be seen first.
   const plantsDecide = sampling !== null && holds(stageFit(field, sampling.stages, findings.stage));
@@ -145,38 +187,37 @@ function scout(findings: Findings): Draft | null {
   const how = sampling ? [samplingEvidence(sampling)] : [];
   if (sample?.verdict === 'below') return asks ? betterLook(findings, asks, how) : null;
 
-  const byHeat = heat.due[0];
+  const byHeat = findings.heat.due[0];
   const lead = asks ?? leading(caught);
   const half = sample !== null && !sample.clean && sample.verdict === 'not-yet' ? sample : null;
   if (!asks && !byHeat && !plantsDecide && !half) return null;
   const larvae = larvaeFinding(prepared, field, caught.traps, findings.treatment);
   const left = larvae ? [larvae.because] : [];
-  const within = addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value);
   if (half) {
-    const by = soonest(within, byHeat?.by, larvae?.by);
+    const due = soonest(addDays(half.sampledOn, ASSUMPTIONS.scoutWithinDays.value), byHeat?.by, larvae?.by);
     const because = [scoutingAsked('sample-small'), half.because, ...how, ...(asks ? asks.because : []), ...left];
-    return { verb: 'scout', by, because, lead, rule: half.rule };
+    return { verb: 'scout', due, because, lead, rule: half.rule };
   }
   if (asks) {
-    const by = soonest(within, byHeat?.by, larvae?.by);
+    const due = soonest(addDays(newestVisit(asks), ASSUMPTIONS.scoutWithinDays.value), byHeat?.by, larvae?.by);
     const cautions: Caution[] = asks.accumulating ? [{ kind: 'threshold-is-estimate' }] : [];
     const because = [whyAsked(asks), ...asks.because, ...left, ...(byHeat ? [byHeat.event] : []), ...how];
-    return { verb: 'scout', by, because, cautions, lead: asks, rule: asks.rule };
+    return { verb: 'scout', due, because, cautions, lead: asks, rule: asks.rule };
   }
   if (byHeat) {
-    const by = soonest(byHeat.by, larvae?.by);
-    return { verb: 'scout', by, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
+    const due = soonest(byHeat.by, larvae?.by);
+    return { verb: 'scout', due, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
   }
   if (!larvae || larvae.by === null || !plantsDecide) return null;
-  return { verb: 'scout', by: larvae.by, because: [larvae.because, ...how], lead, rule: sampling };
+  return { verb: 'scout', due: larvae.by, because: [larvae.because, ...how], lead, rule: sampling };
 }
 
 /** A sample below its figure answers until it is no longer fresh; a high catch and nothing found asks for one better look. */
-function betterLook({ prepared, sample }: Findings, asks: DesignFinding, how: readonly Evidence[]): Draft | null {
+function betterLook({ sample }: Findings, asks: DesignFinding, how: readonly Evidence[]): Draft | null {
   if (!sample?.clean || sample.cleanSamples > 1 || !asks.reached) return null;
-  const by = Math.max(prepared.on, addDays(sample.sampledOn, ASSUMPTIONS.betterLookDays.value)) as Day;
+  const due = addDays(sample.sampledOn, ASSUMPTIONS.betterLookDays.value);
   const because = [scoutingAsked('sample-clean'), ...asks.because, sample.because, ...how];
-  return { verb: 'scout', by, because, lead: asks, rule: asks.rule };
+  return { verb: 'scout', due, because, lead: asks, rule: asks.rule };
 }
 
 type AskedWhy = (Evidence & { kind: 'scouting-asked' })['why'];
@@ -199,26 +240,33 @@ function blind(findings: Findings): Draft | null {
   if (because.length === 0) return null;
   const visit = because.some((item) => item.kind === 'trap-unusable' || item.kind === 'lure-spent');
   const lead = leading(findings.caught);
-  return { verb: 'blind', by: visit ? findings.prepared.on : null, because, lead, rule: lead?.rule ?? null };
+  return { verb: 'blind', due: visit ? visitDue(findings) : null, because, lead, rule: lead?.rule ?? null };
 }
 
-function watch({ prepared, caught, sample, heat }: Findings): Draft {
+/** A visit that would restore sight is due today, or since the trap's rhythm asked for it. */
+function visitDue({ prepared, caught }: Findings): Day {
+  return soonest(prepared.on, nextCheck(prepared, caught.traps));
+}
+
+function watch(findings: Findings): Draft {
+  const { prepared, caught, sample, notTreated } = findings;
   const lead = leading(caught);
-  const because = [...(lead?.because ?? []), ...(sample ? [sample.because] : [])];
-  const rule = lead?.rule ?? null;
+  const decided = notTreated?.holding && asking(caught) ? notTreated : null;
+  const because = [...(decided ? [decided.because] : []), ...(lead?.because ?? []), ...(sample ? [sample.because] : [])];
+  const next = nextCheck(prepared, caught.traps);
   return {
     verb: 'watch',
-    by: nextCheck(prepared, caught.traps),
-    because: because.length > 0 ? because : heat.because,
+    due: decided && next !== null ? soonest(decided.holdsUntil, next) : next,
+    because: because.length > 0 ? because : findings.heat.because,
     lead,
-    rule,
+    rule: lead?.rule ?? null,
   };
 }
 
 /** Evidence that every verb should carry besides its own reason. */
 function contextOf(findings: Findings, draft: Draft): Evidence[] {
   if (draft.verb === 'none') return [];
-  const { caught, stage, heat, treatment, sample, field, rules } = findings;
+  const { caught, stage, heat, treatment, notTreated, notScouted, sample, field, rules } = findings;
   const lead = draft.lead ?? null;
   const context: Evidence[] = [];
   if (lead) context.push(...lead.because);
@@ -231,6 +279,7 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
   context.push(...heat.because);
   if (sample) context.push(sample.because);
   if (treatment) context.push(...treatmentEvidence(treatment));
+  for (const decided of [notTreated, notScouted]) if (decided) context.push(decided.because);
   const others = otherRules(rules, lead);
   const { settings } = findings.prepared.program;
   if (lead?.rule && others.length > 0 && lead.rule.standing !== 'own' && !isChosen(settings, lead.rule))
@@ -239,7 +288,14 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
   return context;
 }
 
-function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: Draft, context: readonly Evidence[]): Advice {
+function finish(
+  prepared: Prepared,
+  field: FieldRecord,
+  insect: string,
+  draft: Draft,
+  due: Day | null,
+  context: readonly Evidence[],
+): Advice {
   const lead = draft.lead ?? null;
   const rule = draft.rule ?? null;
   // A finding is one object wherever it is used, so the set keeps each once.
@@ -249,7 +305,8 @@ function finish(prepared: Prepared, field: FieldRecord, insect: string, draft: D
     field: field.fieldId,
     insect,
     verb: draft.verb,
-    by: draft.by === null ? null : formatDay(draft.by),
+    by: due === null ? null : formatDay(Math.max(due, prepared.on) as Day),
+    dueSince: due === null || due > prepared.on || draft.verb === 'covered' ? null : formatDay(due),
     rate: lead?.rate.perNight ?? null,
     interval: lead ? [lead.rate.low, lead.rate.high] : null,
     intervalDays: lead?.intervalDays ?? null,
@@ -285,17 +342,6 @@ function standing(prepared: Prepared, draft: Draft, lead: DesignFinding | null, 
   const stage = because.find((item) => item.kind === 'stage');
   if (stage && stage.ageDays > ASSUMPTIONS.stageOldDays.value) cautions.push({ kind: 'stage-old', ageDays: stage.ageDays });
   return cautions;
-}
-
-/** `rule`: the one that was reached, which may know how long the biology leaves. */
-function decisionDue(
-  prepared: Prepared,
-  reachedOn: Day,
-  rule: ActionRule | null,
-): { readonly by: Day; readonly cautions: Caution[] } {
-  const due = addDays(reachedOn, rule?.decideWithin?.days ?? ASSUMPTIONS.decideWithinDays.value);
-  if (due >= prepared.on) return { by: due, cautions: [] };
-  return { by: prepared.on, cautions: [{ kind: 'overdue', since: formatDay(due) }] };
 }
 
 /** A finding counts towards a verb when its rule holds at the crop's stage. */

@@ -21,10 +21,10 @@ export function checkDue(prepared: Prepared, trap: TrapRecord): Day {
   return addDays(last, rhythm);
 }
 
-/** The soonest visit among traps that still hang, never before today; null when none hangs. */
+/** The soonest visit among traps that still hang, which may have been due before today; null when none hangs. */
 export function nextCheck(prepared: Prepared, traps: readonly TrapRecord[]): Day | null {
   const due = hanging(prepared, traps).map((trap) => checkDue(prepared, trap));
-  return due.length === 0 ? null : (Math.max(prepared.on, Math.min(...due)) as Day);
+  return due.length === 0 ? null : (Math.min(...due) as Day);
 }
 
 export function hanging(prepared: Prepared, traps: readonly TrapRecord[]): TrapRecord[] {

@@ -1,6 +1,7 @@
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import type { CatchFinding } from './catch-finding.ts';
+import type { DecisionFinding } from './decisions.ts';
 import type { HeatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
 import type { CellRules } from './rules.ts';
@@ -22,6 +23,8 @@ export interface Findings {
   readonly sample: SampleFinding | null;
   readonly heat: HeatFinding;
   readonly treatment: TreatmentFinding | null;
+  readonly notTreated: DecisionFinding | null;
+  readonly notScouted: DecisionFinding | null;
 }
 
 /** True while a rule may hold: the crop is at one of its stages, or nobody knows that it is not. */

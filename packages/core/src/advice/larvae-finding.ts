@@ -72,7 +72,7 @@ export function larvaeFinding(
   const near = worthGoing !== null && daysBetween(prepared.on, worthGoing) <= ASSUMPTIONS.scoutLeadDays.value;
   if (!enough || !near) return { because, by: null };
   const now = worthGoing <= prepared.on;
-  return { because, by: now ? addDays(prepared.on, ASSUMPTIONS.scoutWithinDays.value) : worthGoing };
+  return { because, by: now ? addDays(worthGoing, ASSUMPTIONS.scoutWithinDays.value) : worthGoing };
 }
 
 /** `traps` are of one insect and design. `since`: nights before this day do not count; null: all do. */

@@ -138,8 +138,10 @@ export function heatFinding(prepared: Prepared, field: FieldRecord, rules: reado
 
 /** The day by which it is worth going: at once while the window is open, the expected day while it is near. */
 function scoutBy(event: EventEvidence, on: Day): Day | null {
-  if (event.status === 'now') return addDays(on, ASSUMPTIONS.scoutWithinDays.value);
-  if (event.status === 'past' || event.expected === null) return null;
+  if (event.status === 'past') return null;
+  // From the day the window opened: who did not go in time is late, and stays so.
+  if (event.status === 'now') return addDays(event.expected ? day(event.expected.middle) : on, ASSUMPTIONS.scoutWithinDays.value);
+  if (event.expected === null) return null;
   const middle = day(event.expected.middle);
   if (daysBetween(on, middle) > ASSUMPTIONS.scoutLeadDays.value) return null;
   return Math.max(on, middle) as Day;

@@ -14,6 +14,7 @@ import type { HeatRule } from '../heat/types.ts';
 import type { Program } from '../records/program.ts';
 import type {
   CheckRecord,
+  DecisionRecord,
   FieldRecord,
   LureRecord,
   SampleRecord,
@@ -42,6 +43,7 @@ export interface Prepared {
   readonly stagesByField: ReadonlyMap<string, readonly StageRecord[]>;
   readonly samplesByCell: ReadonlyMap<string, readonly SampleRecord[]>;
   readonly treatmentsByCell: ReadonlyMap<string, readonly TreatmentRecord[]>;
+  readonly decisionsByCell: ReadonlyMap<string, readonly DecisionRecord[]>;
   /** As measured, by source. */
   readonly weather: ReadonlyMap<string, DailyExtremes>;
   /** Somebody's own forecasts, by the source they are for. */
@@ -52,6 +54,10 @@ export interface Prepared {
   readonly pools: Map<string, SharedPool>;
   /** What the moths of sets of traps have left in a field; see `larvaeFinding`. */
   readonly outlooks: Map<string, SharedOutlook>;
+  /** The same program as it was known on earlier days, by the day; see `asOf`. */
+  readonly past: Map<Day, Prepared>;
+  /** On an earlier day, what it was read from; else null. */
+  readonly present: Prepared | null;
   /** Answers that many cells share, by a key of their own. */
   readonly shared: Map<string, unknown>;
 }
@@ -103,14 +109,46 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
       (t) => cellKey(t.fieldId, t.insect),
       (t) => t.appliedOn,
     ),
+    decisionsByCell: sortedGroup(
+      program.decisions.filter(({ decidedOn }) => decidedOn <= today),
+      ({ fieldId, insect }) => cellKey(fieldId, insect),
+      ({ decidedOn }) => decidedOn,
+    ),
     weather,
     forecasts: forecastsFromRecords(program.weather, on),
     histories: new Map(),
     heat: new Map(),
     pools: new Map(),
     outlooks: new Map(),
+    past: new Map(),
+    present: null,
     shared: new Map(),
   };
+}
+
+/**
+ * The program as it was known at the end of an earlier day, made once. Only weather is cut off: whoever reads records
+ * leaves out those after `on`.
+ */
+export function asOf(prepared: Prepared, on: Day): Prepared {
+  if (on >= prepared.on) return prepared;
+  const known = prepared.past.get(on);
+  if (known) return known;
+  const earlier: Prepared = {
+    ...prepared,
+    on,
+    weather: new Map([...prepared.weather].map(([id, series]) => [id, truncateSeries(series, on)])),
+    forecasts: forecastsFromRecords(prepared.program.weather, on),
+    histories: new Map(),
+    heat: new Map(),
+    pools: new Map(),
+    outlooks: new Map(),
+    past: new Map(),
+    present: prepared,
+    shared: new Map(),
+  };
+  prepared.past.set(on, earlier);
+  return earlier;
 }
 
 /** What one more check changes: the trap's season, and the cells of the fields it informs. */
@@ -123,21 +161,28 @@ export function withCheck(
     (known) => known.checkedOn !== check.checkedOn || known.visit !== check.visit,
   );
   checksByTrap.set(check.trapId, [...others, check]);
-  const histories = new Map(prepared.histories);
-  histories.delete(check.trapId);
-  const without = <V extends { readonly trapIds: readonly string[] }>(kept: ReadonlyMap<string, V>) =>
-    new Map([...kept].filter(([, { trapIds }]) => !trapIds.includes(check.trapId)));
   const trap = prepared.traps.get(check.trapId);
+  const day0 = day(check.checkedOn);
+  // Days before the check were known without it, and stay as they were.
+  const past = new Map(
+    [...prepared.past].map(([on, earlier]) => [
+      on,
+      on < day0 ? { ...earlier, checksByTrap } : withoutTrap({ ...earlier, checksByTrap }, check.trapId),
+    ]),
+  );
   return {
-    prepared: {
-      ...prepared,
-      checksByTrap,
-      histories,
-      pools: without(prepared.pools),
-      outlooks: without(prepared.outlooks),
-    },
+    prepared: { ...withoutTrap({ ...prepared, checksByTrap }, check.trapId), past },
     touched: trap ? trap.informs.map((field) => ({ field, insect: trap.insect })) : [],
   };
+}
+
+/** Forgets what was worked out from a trap's visits. */
+function withoutTrap(prepared: Prepared, trapId: string): Prepared {
+  const histories = new Map(prepared.histories);
+  histories.delete(trapId);
+  const without = <V extends { readonly trapIds: readonly string[] }>(kept: ReadonlyMap<string, V>) =>
+    new Map([...kept].filter(([, { trapIds }]) => !trapIds.includes(trapId)));
+  return { ...prepared, histories, pools: without(prepared.pools), outlooks: without(prepared.outlooks) };
 }
 
 export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {
@@ -151,9 +196,9 @@ export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {
 
 /** Traps that inform a cell and stood at any time in the season that holds `on`. */
 export function trapsThisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TrapRecord[] {
-  const start = formatDay(seasonStart(field, prepared.on));
+  const [start, today] = [formatDay(seasonStart(field, prepared.on)), formatDay(prepared.on)];
   return (prepared.trapsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter(
-    (trap) => trap.takenDownOn === null || trap.takenDownOn >= start,
+    (trap) => trap.hungOn <= today && (trap.takenDownOn === null || trap.takenDownOn >= start),
   );
 }
 

@@ -89,7 +89,8 @@ describe('a catch that sends people to look, and one that decides (New York Stat
     const advice = adviceOn('2025-07-09', { ...parts, settings: northeast }, ARMYWORM);
     expect(advice.rate! * 7).toBeCloseTo(45, 9);
     expect(evidenceOf(advice, 'trend')[0]).toMatchObject({ direction: 'rising' });
-    expect(advice).toMatchObject({ verb: 'scout', by: '2025-07-11' });
+    // Asked for by the visit of 6 July already, and nobody looked.
+    expect(advice).toMatchObject({ verb: 'scout', by: '2025-07-09', dueSince: '2025-07-08' });
     expect(advice.because[0]).toMatchObject({ kind: 'scouting-asked', why: 'catch-near', madeFor: ['silk'] });
     expect(evidenceOf(advice, 'sampling')[0]).toMatchObject({ ruleId: 'sweet-corn-fall-armyworm-plants', share: 0.1 });
   });

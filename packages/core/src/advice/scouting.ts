@@ -59,7 +59,8 @@ export function samplingEvidence(rule: InfestationRule): Evidence {
 /** Fresh samples, newest first. */
 function freshSamples(prepared: Prepared, fieldId: string, insect: string): SampleRecord[] {
   const all = prepared.samplesByCell.get(cellKey(fieldId, insect)) ?? [];
-  return all.filter((sample) => daysBetween(day(sample.sampledOn), prepared.on) <= ASSUMPTIONS.sampleFreshDays.value).reverse();
+  const isFresh = (age: number) => age >= 0 && age <= ASSUMPTIONS.sampleFreshDays.value;
+  return all.filter((sample) => isFresh(daysBetween(day(sample.sampledOn), prepared.on))).reverse();
 }
 
 const URGENCY = { below: 0, 'not-yet': 1, above: 2 } as const;

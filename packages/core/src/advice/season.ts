@@ -16,7 +16,8 @@ export interface StageKnown {
 
 /** The newest stage somebody saw; null when nobody did since planting, or since the growing year began. */
 export function stageOf(prepared: Prepared, field: FieldRecord): StageKnown | null {
-  const seen = prepared.stagesByField.get(field.fieldId)?.at(-1);
+  const today = formatDay(prepared.on);
+  const seen = prepared.stagesByField.get(field.fieldId)?.findLast(({ observedOn }) => observedOn <= today);
   if (!seen || seen.observedOn < (field.plantedOn ?? formatDay(seasonStart(field, prepared.on)))) return null;
   return {
     written: seen.stage,
@@ -47,7 +48,7 @@ export function stageFit(field: FieldRecord, needed: readonly string[] | null, s
 }
 
 /** Why the field is out of season for the insect whatever the catch; null when it may be in season. */
-export function outOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Evidence | null {
+export function whyOutOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Evidence | null {
   const { on } = prepared;
   if (!isHost(prepared, field, insect)) return { kind: 'out-of-season', why: 'not-a-host', date: null, days: null };
   const planted = recordDay(field.plantedOn);

@@ -4,6 +4,7 @@ import { addDays, day, formatDay } from '../base/day.ts';
 import { emptyProgram, type Program } from '../records/program.ts';
 import type {
   CheckRecord,
+  DecisionRecord,
   FieldRecord,
   LureRecord,
   RuleRecord,
@@ -91,6 +92,16 @@ export const treatmentOf = (appliedOn: string, over: Partial<TreatmentRecord> = 
   protectsDays: 4,
   reentryHours: 12,
   preharvestDays: 1,
+  ...over,
+});
+
+export const decisionOf = (decidedOn: string, over: Partial<DecisionRecord> = {}): DecisionRecord => ({
+  fieldId: 'F1',
+  insect: 'helicoverpa-zea',
+  decidedOn,
+  decision: 'not-treated',
+  reason: 'harvest-near',
+  note: null,
   ...over,
 });
 

@@ -71,8 +71,10 @@ function cautionsOf(prepared: Prepared, field: FieldRecord): Caution[] {
 }
 
 function thisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TreatmentRecord[] {
-  const start = formatDay(seasonStart(field, prepared.on));
-  return (prepared.treatmentsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter((record) => record.appliedOn >= start);
+  const [start, today] = [formatDay(seasonStart(field, prepared.on)), formatDay(prepared.on)];
+  return (prepared.treatmentsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter(
+    ({ appliedOn }) => start <= appliedOn && appliedOn <= today,
+  );
 }
 
 function assess(prepared: Prepared, record: TreatmentRecord, asks: CatchAsks | null): TreatmentFinding {

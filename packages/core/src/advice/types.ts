@@ -4,7 +4,7 @@ import type { Shape } from '../base/shape.ts';
 import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
 import { type CatchInterval, type NoInformation, unusableSchema } from '../catch/types.ts';
 import { biofixRuleSchema } from '../flight/types.ts';
-import { conditionSchema, isoDay, trapDesignSchema } from '../records/schema.ts';
+import { conditionSchema, DECISION_REASONS, DECISIONS, isoDay, trapDesignSchema } from '../records/schema.ts';
 
 const whole = z.int();
 const share = z.number().min(0).max(1);
@@ -236,6 +236,20 @@ export const evidenceSchema = z
       endsBy: z.enum(['label', 'rule', 'assumed']).nullable().describe('Which of them it was; `assumed` where neither is known.'),
       state: z.enum(['covering', 'lapsed', 'unknown']),
     }),
+    z
+      .object({
+        kind: z.literal('decision'),
+        decidedOn: isoDay,
+        decision: z.enum(DECISIONS),
+        reason: z.enum(DECISION_REASONS),
+        note: z.string().nullable(),
+        holdsUntil: isoDay.describe('The day on which the question comes back.'),
+        by: z
+          .enum(['rule', 'assumed', 'sample-life'])
+          .describe('By what: the interval of the rule, an assumed one, or as long as a sample speaks.'),
+        days: whole,
+      })
+      .describe('Somebody decided not to act on what was due.'),
     z.object({
       kind: z.literal('trap-unusable'),
       trapId: z.string(),
@@ -376,7 +390,6 @@ export const cautionSchema = z
       .object({ kind: z.literal('nothing-caught'), upTo: z.number(), level: share, thresholdPerNight: z.number() })
       .describe('Nothing was caught, but up to `upTo` a night would still fit that, and the rule’s figure lies below.'),
     z.object({ kind: z.literal('stage-old'), ageDays: whole }),
-    z.object({ kind: z.literal('overdue'), since: isoDay }),
   ])
   .meta({ id: 'Caution', description: 'What to know, or to beware of, before acting on the verb.' });
 export type Caution = Shape<typeof cautionSchema>;
@@ -398,6 +411,11 @@ export const adviceSchema = z
     insect: z.string(),
     verb: verbSchema,
     by: isoDay.nullable().describe('The date the verb is good for: next check, scout by, decide by, covered until.'),
+    dueSince: isoDay
+      .nullable()
+      .describe(
+        'The day since which what the verb asks for has been due, and nobody has answered it by a treatment, a sample, a visit or a recorded decision; `by` is then the day of asking. Null while it is not due yet.',
+      ),
     rate: z.number().nullable().describe('Moths per trap per night behind the verb; null when there is none to show.'),
     interval: z.tuple([z.number(), z.number()]).nullable().describe('Low and high of the rate.'),
     intervalDays: z

@@ -19,9 +19,11 @@ export const VISIT_DISPERSION_PRIOR: DispersionEstimate = priorDispersion(PRIOR_
  * Estimated once for a prepared program: one more check (`withCheck`) does not move it, the next preparation does.
  */
 export function visitDispersion(prepared: Prepared, insect: string, design: TrapDesign): DispersionEstimate {
-  return once(prepared, `visit dispersion\n${insect}\n${design}`, () => {
-    const traps = [...prepared.traps.values()].filter((trap) => trap.insect === insect && trap.design === design);
-    return dispersionShownBy(traps.map((trap) => historyOf(prepared, trap)));
+  // How counts scatter is a matter of the whole program: an earlier day is read with today's figure.
+  const whole = prepared.present ?? prepared;
+  return once(whole, `visit dispersion\n${insect}\n${design}`, () => {
+    const traps = [...whole.traps.values()].filter((trap) => trap.insect === insect && trap.design === design);
+    return dispersionShownBy(traps.map((trap) => historyOf(whole, trap)));
   });
 }
 

@@ -7,6 +7,7 @@ const advice = (verb: Advice['verb'], because: Advice['because']): Advice => ({
   insect: 'helicoverpa-zea',
   verb,
   by: null,
+  dueSince: null,
   rate: null,
   interval: null,
   intervalDays: null,

@@ -3,8 +3,8 @@ import type { Advice, Evidence } from '../advice/types.ts';
 import type { CellAdvice, CellReason } from './week-schema.ts';
 
 export function cellAdvice(advice: Advice): CellAdvice {
-  const { verb, by, rate, interval, confidence } = advice;
-  return { verb, by, rate, interval, confidence, reason: cellReason(advice) };
+  const { verb, by, dueSince, rate, interval, confidence } = advice;
+  return { verb, by, dueSince, rate, interval, confidence, reason: cellReason(advice) };
 }
 
 const first = <K extends Evidence['kind']>(advice: Advice, kind: K) =>

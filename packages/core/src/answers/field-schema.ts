@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { adviceSchema, expectedSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
 import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
-import { conditionSchema, isoDay, trapDesignSchema } from '../records/schema.ts';
+import { conditionSchema, decisionSchema, isoDay, trapDesignSchema } from '../records/schema.ts';
 import {
   insectNameSchema,
   namedFieldSchema,
@@ -91,6 +91,7 @@ const fieldInsectSchema = z
     heat: z.array(heatStripSchema),
     samples: z.array(sampleShownSchema),
     treatments: z.array(z.object({ appliedOn: isoDay, product: z.string(), protectsUntil: isoDay.nullable() })),
+    decisions: z.array(decisionSchema.pick({ decidedOn: true, decision: true, reason: true, note: true })),
   })
   .meta({ id: 'FieldInsect' });
 export type FieldInsectView = Shape<typeof fieldInsectSchema>;

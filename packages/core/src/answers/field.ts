@@ -78,6 +78,9 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
         product,
         protectsUntil: protectsDays === null ? null : formatDay(addDays(day(appliedOn), protectsDays)),
       })),
+    decisions: (prepared.decisionsByCell.get(key) ?? [])
+      .filter(({ decidedOn }) => decidedOn >= start)
+      .map(({ decidedOn, decision, reason, note }) => ({ decidedOn, decision, reason, note })),
   };
 }
 

@@ -74,6 +74,7 @@ const scoutingPairSchema = z
     insect: z.string(),
     verb: verbSchema,
     by: isoDay.nullable(),
+    dueSince: isoDay.nullable(),
     rules: z
       .array(z.object({ ruleId: z.string(), match: stageMatchSchema }))
       .describe('Plans of the rules for the pair, those that hold now first; none: no figure is published, count only.'),

@@ -78,6 +78,7 @@ function pairOf(prepared: Prepared, field: FieldRecord, insect: string): Scoutin
     insect,
     verb: advice.verb,
     by: advice.by,
+    dueSince: advice.dueSince,
     rules: rules.sort((a, b) => MATCHES.indexOf(a.match) - MATCHES.indexOf(b.match)),
     lastSample: last
       ? {
@@ -105,6 +106,6 @@ const AWAY = new Set(['not-a-host', 'no-rule', 'not-planted', 'harvested']);
 const isAway = ({ verb, because }: Advice) =>
   verb === 'none' && because.some((each) => each.kind === 'out-of-season' && AWAY.has(each.why));
 
-const urgency = ({ verb, by }: ScoutingPair) => `${VERBS.indexOf(verb)} ${by ?? '9999'}`;
+const urgency = ({ verb, by, dueSince }: ScoutingPair) => `${VERBS.indexOf(verb)} ${dueSince ?? by ?? '9999'}`;
 const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 const distinct = <T>(values: readonly T[]): T[] => [...new Set(values)];

@@ -18,7 +18,7 @@ const cellReasonSchema = z
 export type CellReason = Shape<typeof cellReasonSchema>;
 
 const cellAdviceSchema = adviceSchema
-  .pick({ verb: true, by: true, rate: true, interval: true, confidence: true })
+  .pick({ verb: true, by: true, dueSince: true, rate: true, interval: true, confidence: true })
   .extend({ reason: cellReasonSchema.nullable().describe('Why there is no date to give.') });
 /** What a cell says of its advice, without what that rests on: of hundreds of fields nobody opens more than a few. */
 export type CellAdvice = Shape<typeof cellAdviceSchema>;
@@ -55,7 +55,7 @@ const dueTrapSchema = z
 export type DueTrap = Shape<typeof dueTrapSchema>;
 
 const dueFieldSchema = namedFieldSchema
-  .extend({ insect: z.string(), verb: verbSchema, by: isoDay.nullable() })
+  .extend({ insect: z.string(), verb: verbSchema, by: isoDay.nullable(), dueSince: isoDay.nullable() })
   .meta({ id: 'DueField' });
 export type DueField = Shape<typeof dueFieldSchema>;
 

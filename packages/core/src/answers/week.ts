@@ -106,10 +106,15 @@ function smallLine(line: SeasonLine | null): SeasonLine | null {
 function dueFields(fields: readonly AdvisedField[], verb: Verb): DueField[] {
   return fields
     .flatMap(({ field: { fieldId, name, farm }, advice }) =>
-      advice.filter((each) => each.verb === verb).map(({ insect, by }) => ({ fieldId, name, farm, insect, verb, by })),
+      advice
+        .filter((each) => each.verb === verb)
+        .map(({ insect, by, dueSince }) => ({ fieldId, name, farm, insect, verb, by, dueSince })),
     )
-    .sort((a, b) => (a.by ?? '').localeCompare(b.by ?? ''));
+    .sort((a, b) => dueDay(a).localeCompare(dueDay(b)));
 }
+
+/** The latest come first: by the day it has been due since, or will be. */
+const dueDay = ({ by, dueSince }: Pick<DueField, 'by' | 'dueSince'>): string => dueSince ?? by ?? '';
 
 type LeadsTo = ReadonlyMap<string, string>;
 

@@ -107,14 +107,14 @@ function nextLureChange(prepared: Prepared, trap: TrapRecord): CalendarEntry[] {
 
 /** One entry for a field and insect from one treatment to the next: the verb's date may move, the question is the same. */
 function adviceEntries(prepared: Prepared): CalendarEntry[] {
-  return adviseAll(prepared).flatMap(({ field: fieldId, insect, verb, by }): CalendarEntry[] => {
+  return adviseAll(prepared).flatMap(({ field: fieldId, insect, verb, by, dueSince }): CalendarEntry[] => {
     if ((verb !== 'decide' && verb !== 'scout') || by === null) return [];
     const field = prepared.fields.get(fieldId)!;
     const start = formatDay(seasonStart(field, prepared.on));
     const treatments = prepared.treatmentsByCell.get(cellKey(fieldId, insect)) ?? [];
     const since = treatments.findLast(({ appliedOn }) => appliedOn > start)?.appliedOn ?? start;
     const about = { farm: field.farm, insects: [insect], fields: [fieldId] };
-    return [dated(prepared, verb, [fieldId, insect, since], day(by), about)];
+    return [dated(prepared, verb, [fieldId, insect, since], day(dueSince ?? by), about)];
   });
 }
 

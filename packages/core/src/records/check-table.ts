@@ -113,6 +113,13 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
   treatments(treatment, at) {
     knownInsect(at, treatment.insect);
   },
+  decisions(decision, at) {
+    knownInsect(at, decision.insect);
+    if (decision.reason !== 'other' || (decision.note ?? '').trim() !== '') return;
+    at.problem('note', 'nothing', 'what the other reason was', 'Write it in the note, or choose one of the other reasons.', {
+      kind: 'reason-unsaid',
+    });
+  },
   rules(rule, at) {
     knownInsect(at, rule.insect);
     inOrder(at, ['valid_from', rule.validFrom], ['valid_to', rule.validTo]);

@@ -97,6 +97,15 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
     reentry_hours: 'Re-entry interval in hours; empty when not recorded.',
     preharvest_days: 'Pre-harvest interval in days; empty when not recorded.',
   },
+  decisions: {
+    field_id: 'Field decided on.',
+    insect: 'Slug of the scientific name.',
+    decided_on: 'Day of the decision.',
+    decision: 'not-treated: a decision was due and no treatment was made. not-scouted: nobody was sent to look.',
+    reason:
+      'Why: low-for-this-farm, sample-below (a sample found less than its figure), other-species (the moths were not the target), stage-not-at-risk, harvest-near, label-limit (the label allows no more, or not so close to harvest), weather, natural-enemies, cost, loss-accepted, adviser (a licensed adviser advised so), or other, said in the note.',
+    note: 'Anything to add; needed where the reason is other.',
+  },
   rules: {
     rule_id: 'Identifier of the rule.',
     crop: 'Crop slug the rule holds for.',

@@ -11,6 +11,7 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   weather: (r) => `${r.sourceId}|${r.date}`,
   samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
   treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,
+  decisions: (r) => `${r.fieldId}|${r.insect}|${r.decidedOn}|${r.decision}`,
   rules: (r) => r.ruleId,
   seasons: (r) => `${r.season}`,
   plans: (r) => `${r.season}|${r.insect}|${r.area}`,

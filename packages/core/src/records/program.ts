@@ -3,6 +3,8 @@ import {
   answerSchema,
   type CheckRecord,
   checkSchema,
+  type DecisionRecord,
+  decisionSchema,
   type FieldRecord,
   fieldSchema,
   type LureRecord,
@@ -41,6 +43,7 @@ export interface Program {
   readonly weather: readonly WeatherRecord[];
   readonly samples: readonly SampleRecord[];
   readonly treatments: readonly TreatmentRecord[];
+  readonly decisions: readonly DecisionRecord[];
   readonly rules: readonly RuleRecord[];
   readonly seasons: readonly SeasonRecord[];
   readonly plans: readonly PlanRecord[];
@@ -59,6 +62,7 @@ export const RECORD_KINDS = [
   'weather',
   'samples',
   'treatments',
+  'decisions',
   'rules',
   'seasons',
   'plans',
@@ -78,6 +82,7 @@ export const recordSchemas = {
   weather: weatherSchema,
   samples: sampleSchema,
   treatments: treatmentSchema,
+  decisions: decisionSchema,
   rules: ruleSchema,
   seasons: seasonSchema,
   plans: planSchema,
@@ -96,6 +101,7 @@ export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program =
   weather: [],
   samples: [],
   treatments: [],
+  decisions: [],
   rules: [],
   seasons: [],
   plans: [],

@@ -145,6 +145,32 @@ export const treatmentSchema = z.object({
 });
 
 export const RULE_MAY = ['decide', 'send-scouting'] as const;
+export const DECISIONS = ['not-treated', 'not-scouted'] as const;
+export const DECISION_REASONS = [
+  'low-for-this-farm',
+  'sample-below',
+  'other-species',
+  'stage-not-at-risk',
+  'harvest-near',
+  'label-limit',
+  'weather',
+  'natural-enemies',
+  'cost',
+  'loss-accepted',
+  'adviser',
+  'other',
+] as const;
+export type DecisionReason = (typeof DECISION_REASONS)[number];
+
+/** What a grower answered to a decision or to scouting that was due, when it was not a treatment or a sample. */
+export const decisionSchema = z.object({
+  fieldId: id,
+  insect: id,
+  decidedOn: isoDay,
+  decision: z.enum(DECISIONS),
+  reason: z.enum(DECISION_REASONS),
+  note: text.nullable(),
+});
 
 export const ruleSchema = z.object({
   ruleId: id,
@@ -274,6 +300,7 @@ export type CheckRecord = z.infer<typeof checkSchema>;
 export type WeatherRecord = z.infer<typeof weatherSchema>;
 export type SampleRecord = z.infer<typeof sampleSchema>;
 export type TreatmentRecord = z.infer<typeof treatmentSchema>;
+export type DecisionRecord = z.infer<typeof decisionSchema>;
 export type RuleRecord = z.infer<typeof ruleSchema>;
 export type SeasonRecord = z.infer<typeof seasonSchema>;
 export type PlanRecord = z.infer<typeof planSchema>;

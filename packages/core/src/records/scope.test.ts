@@ -83,6 +83,14 @@ const twoFarms: Program = {
     reentryHours: null,
     preharvestDays: null,
   })),
+  decisions: ['a1', 'b1'].map((fieldId) => ({
+    fieldId,
+    insect: 'helicoverpa-zea',
+    decidedOn: '2026-07-06',
+    decision: 'not-treated',
+    reason: 'cost',
+    note: null,
+  })),
   seasons: [
     {
       season: 2027,
@@ -149,7 +157,8 @@ describe('what a person may know of a program', () => {
     expect(own.traps).toEqual([twoFarms.traps[0], { ...twoFarms.traps[2], informs: ['a1'] }]);
     expect(own.checks.map((each) => each.trapId)).toEqual(['ta', 'tab']);
     expect(own.weather.map((each) => each.sourceId)).toEqual(['Alder']);
-    for (const kind of ['stages', 'lures', 'samples', 'treatments'] as const) expect(own[kind]).toEqual([twoFarms[kind][0]]);
+    for (const kind of ['stages', 'lures', 'samples', 'treatments', 'decisions'] as const)
+      expect(own[kind]).toEqual([twoFarms[kind][0]]);
     expect(JSON.stringify(own)).not.toMatch(/Birch|b1|tb/);
   });
 

@@ -47,6 +47,7 @@ function programOfFarms(program: Program, farms: ReadonlySet<string>): Program {
     weather,
     samples: program.samples.filter(ofOwnField),
     treatments: program.treatments.filter(ofOwnField),
+    decisions: program.decisions.filter(ofOwnField),
     rules: program.rules,
   };
 }

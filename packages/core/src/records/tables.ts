@@ -66,6 +66,14 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
     primary: ['field_id', 'insect', 'applied_on', 'product'],
     foreign: [ofField],
   }),
+  decisions: table(
+    'decisions',
+    'Answers to a decision or to scouting that was due, where they were not a treatment or a sample.',
+    {
+      primary: ['field_id', 'insect', 'decided_on', 'decision'],
+      foreign: [ofField],
+    },
+  ),
   rules: table('rules', "The program's own rules; they go before the catalogue's.", { primary: ['rule_id'] }),
   seasons: table('seasons', 'Seasons that are planned. What is left empty is proposed.', { primary: ['season'] }),
   plans: table('plans', 'What is decided for an insect in a season, everywhere or in one area. What is left empty is proposed.', {

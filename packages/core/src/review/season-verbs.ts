@@ -1,5 +1,5 @@
 /** What a season's advice was, day by day as known on the day, and what people did after it. */
-import { adviseCell } from '../advice/decide.ts';
+import { verbOf } from '../advice/decide.ts';
 import { prepare } from '../advice/prepare.ts';
 import type { Verb } from '../advice/types.ts';
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
@@ -75,7 +75,7 @@ export function* readVerbs(
       if (!farms.has(farm)) continue;
       for (const insect of prepared.insects) {
         if (!prepared.trapsByCell.has(`${fieldId}\n${insect}`)) continue;
-        const { verb, rule } = adviseCell(prepared, fieldId, insect);
+        const { verb, rule } = verbOf(prepared, fieldId, insect);
         said.push({ farm, field: fieldId, insect, verb, on: today, ruleId: rule?.id ?? null });
       }
     }

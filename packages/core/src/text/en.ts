@@ -3,6 +3,8 @@ import type { Advice, Caution, Evidence, VisitScatter } from '../advice/types.ts
 import { day, type IsoDay } from '../base/day.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/temperature.ts';
 import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
+import { daysLate } from './days.ts';
+import { decision, decisionReason } from './decisions.en.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence } from './larvae.en.ts';
 import { askedReason, askedSentence, choiceOpenSentence, closeCall, otherRuleSentence, sampleSentence } from './reasons.en.ts';
@@ -85,6 +87,8 @@ export function english(options: WordingOptions): Wording {
     condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
     unfitReason: unfitReasonWords.en,
     event,
+    decision,
+    decisionReason,
     day: date,
     figure,
     percent,
@@ -105,8 +109,10 @@ function rate(advice: Pick<Advice, 'rate' | 'interval'>): string | null {
   return `${figure(advice.rate)} a night (${figure(low)}–${figure(high)})`;
 }
 
-function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>, date: Dates): string | null {
+function when({ verb: said, by, dueSince }: Pick<Advice, 'verb' | 'by' | 'dueSince'>, date: Dates): string | null {
   if (by === null || said === 'none') return null;
+  const late = daysLate({ by, dueSince });
+  if (late > 0) return `${said === 'watch' ? 'check ' : ''}${plural(late, 'day')} late, since ${date(dueSince!)}`;
   if (said === 'watch') return `check ${date(by)}`;
   if (said === 'covered') return `until ${date(by)}`;
   return `by ${date(by)}`;
@@ -114,7 +120,13 @@ function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>, date: Dates): str
 
 function headline(advice: Advice, date: Dates): string {
   const insect = insectName(advice.insect);
-  const by = advice.by === null ? '' : ` by ${date(advice.by)}`;
+  const late = daysLate(advice);
+  const by =
+    late > 0
+      ? `, ${plural(late, 'day')} late (since ${date(advice.dueSince!)})`
+      : advice.by === null
+        ? ''
+        : ` by ${date(advice.by)}`;
   const first = advice.because[0];
   switch (advice.verb) {
     case 'decide': {
@@ -131,6 +143,10 @@ function headline(advice: Advice, date: Dates): string {
         ? `Go and look for ${insect}${by}: ${event[first.event]} ${first.status === 'now' ? 'due now' : 'expected soon'}.`
         : `Go and look for ${insect}${by}.`;
     case 'watch':
+      if (first?.kind === 'decision')
+        return `Decided ${decision[first.decision]} against ${insect} until ${date(first.holdsUntil)}.`;
+      if (late > 0)
+        return `Nothing was due on ${insect} when last seen. The check is ${plural(late, 'day')} late (since ${date(advice.dueSince!)}).`;
       return advice.by === null ? `Nothing is due on ${insect}.` : `Nothing is due on ${insect}. Next check ${date(advice.by)}.`;
     case 'covered':
       return `A recorded treatment still covers the field${advice.by === null ? '' : ` until ${date(advice.by)}`}.`;
@@ -208,6 +224,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
           : `${item.state === 'covering' ? 'covers until' : 'covered until'} ${date(item.coversUntil)}${coverEnd(item, date)}`;
       return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${covers}.`;
     }
+    case 'decision':
+      return `Decided on ${date(item.decidedOn)} ${decision[item.decision]}, because ${decisionReason[item.reason]}${item.note === null ? '' : ` (“${item.note}”)`}; the question comes back on ${date(item.holdsUntil)}, ${decisionHolds(item)}.`;
     case 'trap-unusable':
       return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item, date)}.`;
     case 'lure-spent':
@@ -260,6 +278,13 @@ function scatter({ from, low, high, visits, traps }: VisitScatter): string {
   return from === 'own-checks'
     ? `${span} by ${plural(visits, 'check')} of ${plural(traps, 'trap')} of this program: how much the visits of one trap scatter`
     : `${span} as assumed while the program has too few checks of its own: how much the visits of one trap scatter`;
+}
+
+function decisionHolds({ by, days }: Evidence & { kind: 'decision' }): string {
+  if (by === 'sample-life') return `as after a sample, ${plural(days, 'day')} on`;
+  return by === 'rule'
+    ? `by the rule’s interval of ${plural(days, 'day')} at this catch`
+    : `${plural(days, 'day')} on, assumed: the rule gives no interval`;
 }
 
 function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
@@ -387,7 +412,5 @@ function caution(item: Caution, date: Dates): string {
       return `Nothing caught is not nothing there: up to ${figure(item.upTo)} a night would still fit this catch (${percent(item.level)} limit), and the rule begins at ${figure(item.thresholdPerNight)}. More nights or another trap would tell.`;
     case 'stage-old':
       return `The crop’s stage was last seen ${item.ageDays} days ago.`;
-    case 'overdue':
-      return `Due since ${date(item.since)}.`;
   }
 }

@@ -2,7 +2,8 @@
 import type { Advice, Caution, Evidence, VisitScatter } from '../advice/types.ts';
 import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/temperature.ts';
 import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
-import { spanishDay as date } from './days.ts';
+import { spanishDay as date, daysLate } from './days.ts';
+import { decision, decisionReason } from './decisions.es.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
 import {
@@ -117,6 +118,8 @@ export function spanish(options: WordingOptions): Wording {
     condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
     unfitReason: unfitReasonWords.es,
     event,
+    decision,
+    decisionReason,
     day: date,
     figure: number,
     percent: share,
@@ -137,8 +140,10 @@ function rate(advice: Pick<Advice, 'rate' | 'interval'>): string | null {
   return `${number(advice.rate)} por noche (${number(low)}–${number(high)})`;
 }
 
-function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>): string | null {
+function when({ verb: said, by, dueSince }: Pick<Advice, 'verb' | 'by' | 'dueSince'>): string | null {
   if (by === null || said === 'none') return null;
+  const late = daysLate({ by, dueSince });
+  if (late > 0) return `${said === 'watch' ? 'revisar, ' : ''}${plural(late, 'día')} de retraso, desde el ${date(dueSince!)}`;
   if (said === 'watch') return `revisar ${date(by)}`;
   if (said === 'covered') return `hasta ${date(by)}`;
   return `a más tardar ${date(by)}`;
@@ -146,7 +151,13 @@ function when({ verb: said, by }: Pick<Advice, 'verb' | 'by'>): string | null {
 
 function headline(advice: Advice): string {
   const insect = theInsect(advice.insect);
-  const by = advice.by === null ? '' : ` a más tardar el ${date(advice.by)}`;
+  const late = daysLate(advice);
+  const by =
+    late > 0
+      ? `, con ${plural(late, 'día')} de retraso (desde el ${date(advice.dueSince!)})`
+      : advice.by === null
+        ? ''
+        : ` a más tardar el ${date(advice.by)}`;
   const first = advice.because[0];
   switch (advice.verb) {
     case 'decide': {
@@ -163,6 +174,10 @@ function headline(advice: Advice): string {
         ? `Vaya a buscar ${insect}${by}: ${event[first.event]}, ${first.status === 'now' ? 'ahora' : 'pronto'}.`
         : `Vaya a buscar ${insect}${by}.`;
     case 'watch':
+      if (first?.kind === 'decision')
+        return `Se decidió ${decision[first.decision]} contra ${insect} hasta el ${date(first.holdsUntil)}.`;
+      if (late > 0)
+        return `Nada había pendiente sobre ${insect} la última vez que se miró. La revisión lleva ${plural(late, 'día')} de retraso (desde el ${date(advice.dueSince!)}).`;
       return advice.by === null
         ? `Nada pendiente sobre ${insect}.`
         : `Nada pendiente sobre ${insect}. Próxima revisión: el ${date(advice.by)}.`;
@@ -245,6 +260,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
           : `${item.state === 'covering' ? 'cubre hasta el' : 'cubrió hasta el'} ${date(item.coversUntil)}${coverEnd(item)}`;
       return `Tratamiento del ${date(item.appliedOn)} con ${item.product}: ${covers}.`;
     }
+    case 'decision':
+      return `El ${date(item.decidedOn)} se decidió ${decision[item.decision]}, porque ${decisionReason[item.reason]}${item.note === null ? '' : ` («${item.note}»)`}; la pregunta vuelve el ${date(item.holdsUntil)}, ${decisionHolds(item)}.`;
     case 'trap-unusable':
       return `La trampa ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
     case 'lure-spent':
@@ -310,6 +327,13 @@ function scatter({ from, low, high, visits, traps }: VisitScatter): string {
   return from === 'own-checks'
     ? `${span} según ${plural(visits, 'revisión', 'revisiones')} de ${plural(traps, 'trampa')} de este programa: cuánto varían las visitas de una misma trampa`
     : `${span} como se supone mientras el programa tiene pocas revisiones propias: cuánto varían las visitas de una misma trampa`;
+}
+
+function decisionHolds({ by, days }: Evidence & { kind: 'decision' }): string {
+  if (by === 'sample-life') return `como tras una muestra, a los ${plural(days, 'día')}`;
+  return by === 'rule'
+    ? `por el intervalo de la regla de ${plural(days, 'día')} con esta captura`
+    : `a los ${plural(days, 'día')}, supuesto: la regla no da un intervalo`;
 }
 
 function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
@@ -424,7 +448,5 @@ function caution(item: Caution): string {
       return `Nada capturado no es nada presente: hasta ${number(item.upTo)} por noche cabrían aún en esta captura (límite del ${share(item.level)}), y la regla empieza en ${number(item.thresholdPerNight)}. Más noches u otra trampa lo dirían.`;
     case 'stage-old':
       return `La etapa del cultivo se vio por última vez hace ${item.ageDays} días.`;
-    case 'overdue':
-      return `Pendiente desde ${date(item.since)}.`;
   }
 }

@@ -101,6 +101,10 @@ export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { re
     expected: 'una razón solo en una visita en que la trampa no estaba apta',
     fix: 'Marque la trampa como no apta, o quite la razón.',
   }),
+  'reason-unsaid': () => ({
+    expected: 'cuál fue el otro motivo',
+    fix: 'Escríbalo en la nota, o elija otro de los motivos.',
+  }),
   'low-above-high': () => ({
     expected: 'una mínima que no supere la máxima del día',
     fix: 'Vea si se cambiaron una por otra; deje vacía la equivocada.',

@@ -75,6 +75,16 @@ const faulty: Partial<Program> = {
   ],
   stages: [{ fieldId: 'north', observedOn: '2026-06-20', stage: 'silky' }],
   samples: [sample, { ...sample, sampledOn: '2026-06-21', unitsInfested: 3, byPlace: ['1/10', '1/10'] }],
+  decisions: [
+    {
+      fieldId: 'north',
+      insect: 'helicoverpa-zea',
+      decidedOn: '2026-07-02',
+      decision: 'not-treated',
+      reason: 'other',
+      note: ' ',
+    },
+  ],
   weather: [weather],
   stock: [
     {

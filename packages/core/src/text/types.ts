@@ -3,7 +3,7 @@ import type { Advice, Caution, Confidence, Evidence, Verb } from '../advice/type
 import type { IsoDay, TemperatureUnit } from '../base/index.ts';
 import type { EventId, Standing } from '../catalogue/types.ts';
 import type { Language } from '../people/person.ts';
-import type { Condition, TrapDesign, UnfitReason } from '../records/schema.ts';
+import type { Condition, DecisionReason, DecisionRecord, TrapDesign, UnfitReason } from '../records/schema.ts';
 
 export interface WordingOptions {
   /** Unit in which temperatures and sums of heat are shown; a model published in the other one is named in its own beside. */
@@ -23,6 +23,8 @@ export interface Wording {
   readonly condition: Readonly<Record<Condition, string>>;
   readonly unfitReason: Readonly<Record<UnfitReason, string>>;
   readonly event: Readonly<Record<EventId, string>>;
+  readonly decision: Readonly<Record<DecisionRecord['decision'], string>>;
+  readonly decisionReason: Readonly<Record<DecisionReason, string>>;
   /** `Sun 13 July`. */
   readonly day: (date: IsoDay) => string;
   /** A number as people read it: two figures that matter. */
@@ -34,8 +36,8 @@ export interface Wording {
   readonly region: (region: string) => string;
   /** `3.1 a night (2.2–4.3)`; null when the advice has no rate. */
   readonly rate: (advice: Pick<Advice, 'rate' | 'interval'>) => string | null;
-  /** The date beside the verb: `by Sun 13 July`, `check Tue 15 July`. */
-  readonly when: (advice: Pick<Advice, 'verb' | 'by'>) => string | null;
+  /** The date beside the verb: `by Sun 13 July`, `check Tue 15 July`, `3 days late, since Sat 12 July`. */
+  readonly when: (advice: Pick<Advice, 'verb' | 'by' | 'dueSince'>) => string | null;
   /** One sentence that says what to do and the first reason for it. */
   readonly headline: (advice: Advice) => string;
   readonly evidence: (evidence: Evidence) => string;

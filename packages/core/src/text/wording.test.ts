@@ -141,7 +141,10 @@ describe('figures', () => {
 });
 
 it('dates read in the order of the reader, and Spanish keeps its own', () => {
-  const said = (wording: Wording) => [wording.day('2025-07-13'), wording.when({ verb: 'decide', by: '2025-07-13' })];
+  const said = (wording: Wording) => [
+    wording.day('2025-07-13'),
+    wording.when({ verb: 'decide', dueSince: null, by: '2025-07-13' }),
+  ];
   expect(said(english({ temperature: 'F', dayOrder: 'month-day' }))).toEqual(['Sun July 13', 'by Sun July 13']);
   expect(said(english({ temperature: 'F' }))).toEqual(['Sun 13 July', 'by Sun 13 July']);
   expect(spanish({ temperature: 'F', dayOrder: 'month-day' }).day('2025-07-13')).toBe('dom 13 de julio');

@@ -26,6 +26,7 @@ describe('writing over a folder', () => {
     const expected = [
       'answers',
       'checks',
+      'decisions',
       'fields',
       'lures',
       'plans',

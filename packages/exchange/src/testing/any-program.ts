@@ -4,6 +4,8 @@ import {
   type CheckRecord,
   CONDITIONS,
   catalogue,
+  DECISION_REASONS,
+  DECISIONS,
   dayOf,
   formatDay,
   type Program,
@@ -188,6 +190,16 @@ export const anyProgram: fc.Arbitrary<Program> = fc
             protectsDays: orNull(fc.integer({ min: 0, max: 365 })),
             reentryHours: orNull(fc.double({ min: 0, max: 2_000, noNaN: true })),
             preharvestDays: orNull(fc.integer({ min: 0, max: 365 })),
+          }),
+        ),
+        decisions: forEach(days, (decidedOn) =>
+          fc.record({
+            fieldId: ofField,
+            insect,
+            decidedOn: fc.constant(decidedOn),
+            decision: fc.constantFrom(...DECISIONS),
+            reason: fc.constantFrom(...DECISION_REASONS.filter((reason) => reason !== 'other')),
+            note: orNull(text),
           }),
         ),
         rules: forEach(ruleIds, (ruleId) =>

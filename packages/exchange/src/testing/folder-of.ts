@@ -22,6 +22,8 @@ export const SOUND_FILES: Readonly<Record<string, string>> = {
     'field_id,insect,sampled_on,kind,units_examined,units_infested,total_count\nnorth,ostrinia-nubilalis,2025-07-02,plants,100,12,\n',
   'treatments.csv':
     'field_id,insect,applied_on,product,protects_days,reentry_hours,preharvest_days\nnorth,helicoverpa-zea,2025-07-03,invented product,5,24,1\n',
+  'decisions.csv':
+    'field_id,insect,decided_on,decision,reason,note\nnorth,helicoverpa-zea,2025-07-02,not-treated,weather,storm\n',
   'rules.csv':
     'rule_id,crop,insect,design,stages,threshold,per,interval_days,valid_from,valid_to,source\n' +
     'own,sweet-corn,helicoverpa-zea,mesh-cone,silk;dry-silk,10,night,4,,,co-operative\n',

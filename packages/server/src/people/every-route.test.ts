@@ -72,9 +72,20 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'DELETE /api/calendar': ['204 204 204 403 401', () => ({ url: '/api/calendar' })],
   'GET /api/records/:kind': [
     '200 200 200 403 401',
-    ...['fields', 'stages', 'traps', 'lures', 'checks', 'weather', 'samples', 'treatments', 'rules', 'answers', 'settings'].map(
-      (kind) => () => ({ url: `/api/records/${kind}` }),
-    ),
+    ...[
+      'fields',
+      'stages',
+      'traps',
+      'lures',
+      'checks',
+      'weather',
+      'samples',
+      'treatments',
+      'decisions',
+      'rules',
+      'answers',
+      'settings',
+    ].map((kind) => () => ({ url: `/api/records/${kind}` })),
     ...['seasons', 'plans', 'prices', 'stock'].map((kind) => () => ({ url: `/api/records/${kind}` })),
   ],
   'GET /api/records/:kind/:key/history': [

@@ -37,6 +37,14 @@ export const twoFarms: Program = {
     reentryHours: 12,
     preharvestDays: 2,
   })),
+  decisions: ['alder-1', 'birch-1'].map((fieldId) => ({
+    fieldId,
+    insect: 'helicoverpa-zea',
+    decidedOn: '2026-07-10',
+    decision: 'not-treated',
+    reason: 'other',
+    note: fieldId === 'alder-1' ? 'elder reason' : 'birch reason',
+  })),
   seasons: [
     {
       season: 2027,

@@ -16,7 +16,7 @@ import {
 } from '@duskwatch/core';
 import type { StoredKind, ValueOf } from '@duskwatch/store';
 
-type OfField = 'stages' | 'samples' | 'treatments';
+type OfField = 'stages' | 'samples' | 'treatments' | 'decisions';
 /** Records that refer to no other and belong to none. */
 const ALONE = ['rules', 'seasons', 'plans', 'prices', 'stock', 'answers'] as const satisfies readonly RecordKind[];
 type Alone = (typeof ALONE)[number];
@@ -59,6 +59,7 @@ export class ChangeJudge {
       stages: group(program.stages, (stage) => stage.fieldId),
       samples: group(program.samples, (sample) => sample.fieldId),
       treatments: group(program.treatments, (treatment) => treatment.fieldId),
+      decisions: group(program.decisions, (decision) => decision.fieldId),
       weather: group(program.weather, (weather) => weather.sourceId),
     };
   }
@@ -149,6 +150,7 @@ export class ChangeJudge {
       stages: owned('stages', fields),
       samples: owned('samples', fields),
       treatments: owned('treatments', fields),
+      decisions: owned('decisions', fields),
       weather: ofFields ? this.oneOfEachSource() : owned('weather', sources),
     };
   }

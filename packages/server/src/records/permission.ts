@@ -3,7 +3,7 @@ import type { Person, Problem, Program } from '@duskwatch/core';
 import type { StoredKind, ValueOf } from '@duskwatch/store';
 
 const SCOUTS_WRITE: ReadonlySet<StoredKind> = new Set(['checks', 'lures', 'stages', 'samples', 'answers']);
-const GROWERS_WRITE: ReadonlySet<StoredKind> = new Set(['treatments', 'samples', 'stages']);
+const GROWERS_WRITE: ReadonlySet<StoredKind> = new Set(['treatments', 'decisions', 'samples', 'stages']);
 
 /**
  * Whether a person may turn what was said of a record (`before`, all of it) into `after`. Coordinators may write

@@ -40,6 +40,7 @@ export function sightOf(person: Person, whole: Program): Sight {
       case 'stages':
       case 'samples':
       case 'treatments':
+      case 'decisions':
         return fields.has(ownerOf(key)) ? said : null;
       case 'checks':
       case 'lures':

@@ -82,6 +82,14 @@ const oneOfEach: Record<string, object> = {
   weather: { sourceId: 'yard', date: '2026-07-14', tminC: 12, tmaxC: 25, precipitationMm: 0 },
   samples: sample,
   treatments: treatment,
+  decisions: {
+    fieldId: 'north',
+    insect: 'helicoverpa-zea',
+    decidedOn: '2026-07-14',
+    decision: 'not-treated',
+    reason: 'harvest-near',
+    note: null,
+  },
   rules: {
     ruleId: 'own',
     crop: 'sweet-corn',
@@ -143,7 +151,7 @@ describe('who may write what', () => {
   it.each([
     ['coordinator', [], [...RECORD_KINDS]],
     ['scout', [], ['stages', 'lures', 'checks', 'samples', 'answers']],
-    ['grower', ['Hill farm'], ['stages', 'samples', 'treatments']],
+    ['grower', ['Hill farm'], ['stages', 'samples', 'treatments', 'decisions']],
     ['grower', ['Other farm'], []],
     ['reader', [], []],
   ] as const)('a %s of %s writes %s', async (role, farms, kinds) => {

@@ -2,6 +2,8 @@
 import {
   ANSWERS,
   CONDITIONS,
+  DECISION_REASONS,
+  DECISIONS,
   formatDay,
   naturalKey,
   PRICED,
@@ -85,6 +87,14 @@ const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
     protectsDays: orNull(whole(0, 365)),
     reentryHours: orNull(real(0, 2_000)),
     preharvestDays: orNull(whole(0, 365)),
+  }),
+  decisions: fc.record({
+    fieldId: word,
+    insect: word,
+    decidedOn: isoDay,
+    decision: fc.constantFrom(...DECISIONS),
+    reason: fc.constantFrom(...DECISION_REASONS),
+    note: orNull(text),
   }),
   rules: fc.record({
     ruleId: word,

@@ -76,6 +76,14 @@ export const labelsEn: Labels = {
     reentryHours: { label: 'Re-entry, hours', hint: 'From the label you read.' },
     preharvestDays: { label: 'Pre-harvest, days', hint: 'From the label you read.' },
   },
+  decisions: {
+    fieldId,
+    insect,
+    decidedOn: { label: 'Decided on' },
+    decision: { label: 'Decision' },
+    reason: { label: 'Because' },
+    note: { label: 'Note', hint: 'Needed only where the reason is another one.' },
+  },
   rules: {
     ruleId: { label: 'Rule' },
     crop: { label: 'Crop' },

@@ -76,6 +76,14 @@ export const labelsEs: Labels = {
     reentryHours: { label: 'Reentrada, horas', hint: 'De la etiqueta que usted leyó.' },
     preharvestDays: { label: 'Antes de cosechar, días', hint: 'De la etiqueta que usted leyó.' },
   },
+  decisions: {
+    fieldId,
+    insect,
+    decidedOn: { label: 'Decidido el' },
+    decision: { label: 'Decisión' },
+    reason: { label: 'Porque' },
+    note: { label: 'Nota', hint: 'Solo hace falta si el motivo es otro.' },
+  },
   rules: {
     ruleId: { label: 'Regla' },
     crop: { label: 'Cultivo' },

@@ -14,8 +14,8 @@ import { recordWords } from '../../text/record.ts';
 import { useWording } from '../../text/wording.ts';
 import { Panel } from '../../ui/Panel.tsx';
 
-type Recorded = 'stages' | 'samples' | 'treatments';
-const KINDS = ['stages', 'samples', 'treatments'] as const satisfies readonly Recorded[];
+type Recorded = 'stages' | 'samples' | 'treatments' | 'decisions';
+const KINDS = ['stages', 'samples', 'treatments', 'decisions'] as const satisfies readonly Recorded[];
 
 /** Writes down what happens in a field, and leads to the history of what was written. */
 export function FieldRecords({ view }: { view: FieldView }) {
@@ -26,7 +26,7 @@ export function FieldRecords({ view }: { view: FieldView }) {
     const { value } = revision;
     return state === 'pending' && value !== null && 'fieldId' in value && value.fieldId === view.field.fieldId;
   }).length;
-  const labels = { stages: w.stage, samples: w.sample, treatments: w.treatment };
+  const labels = { stages: w.stage, samples: w.sample, treatments: w.treatment, decisions: w.decision };
   return (
     <section className="field-records" aria-label={w.title}>
       <p className="actions">
@@ -56,12 +56,18 @@ function SeasonRecords({ view }: { view: FieldView }) {
       key: `${fieldId}|${observedOn}`,
       said: stageName(crop, stage),
     })),
-    ...view.insects.flatMap(({ insect, samples, treatments }) => [
+    ...view.insects.flatMap(({ insect, samples, treatments, decisions }) => [
       ...samples.map((each) => ({
         on: each.sampledOn,
         kind: 'samples' as const,
         key: `${fieldId}|${insect.id}|${each.sampledOn}|${each.kind}`,
         said: `${wording.insect(insect.id)}: ${each.infested ?? recordWords.nothing} / ${each.examined} ${each.kind}`,
+      })),
+      ...decisions.map((each) => ({
+        on: each.decidedOn,
+        kind: 'decisions' as const,
+        key: `${fieldId}|${insect.id}|${each.decidedOn}|${each.decision}`,
+        said: `${wording.insect(insect.id)}: ${wording.decision[each.decision]}, ${wording.decisionReason[each.reason]}`,
       })),
       ...treatments.map((each) => ({
         on: each.appliedOn,
@@ -117,6 +123,14 @@ function Recording({ kind, view, close }: { kind: Recorded; view: FieldView; clo
       )}
       {kind === 'treatments' && (
         <Editor kind="treatments" start={{ insect, appliedOn: on }} taken={taken as TakenOf<'treatments'>} {...shared} />
+      )}
+      {kind === 'decisions' && (
+        <Editor
+          kind="decisions"
+          start={{ insect, decidedOn: on, decision: most?.advice.verb === 'scout' ? 'not-scouted' : 'not-treated' }}
+          taken={taken as TakenOf<'decisions'>}
+          {...shared}
+        />
       )}
     </Panel>
   );

@@ -13,6 +13,7 @@ interface CellFacts {
 const cell = ({ verb, by, rate, reason }: CellFacts): WeekCell => ({
   advice: {
     verb,
+    dueSince: null,
     by: by ?? null,
     rate: rate ?? null,
     interval: rate === undefined ? null : [rate / 2, rate * 2],

@@ -24,6 +24,7 @@ const FIXED: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   checks: ['trapId', 'visit', 'photo'],
   samples: ['fieldId'],
   treatments: ['fieldId'],
+  decisions: ['fieldId', 'insect'],
   seasons: ['season'],
   plans: ['season', 'insect', 'area'],
   prices: ['item', 'of'],

@@ -3,6 +3,7 @@ import {
   canonicalCrop,
   catalogue,
   cropById,
+  DECISION_REASONS,
   PRICED,
   type PricedItem,
   type RecordKind,
@@ -96,6 +97,12 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       return { insect, kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') } };
     case 'treatments':
       return { insect };
+    case 'decisions':
+      return {
+        insect,
+        reason: { as: 'select', options: DECISION_REASONS.map((each) => ({ value: each, label: wording.decisionReason[each] })) },
+        note: { as: 'long' },
+      };
     case 'seasons':
       return {
         insects: { as: 'several', options: catalogue.insects.map(({ id }) => ({ value: id, label: wording.insect(id) })) },

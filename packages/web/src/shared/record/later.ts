@@ -2,6 +2,7 @@
 import {
   addDays,
   type CheckRecord,
+  type DecisionRecord,
   day,
   daysBetween,
   type FieldView,
@@ -34,7 +35,8 @@ export function fieldLater(view: FieldView, entries: readonly OutboxEntry[]): Fi
   const stages = own(waiting(entries, 'stages') as StageRecord[]);
   const samples = own(waiting(entries, 'samples') as SampleRecord[]);
   const treatments = own(waiting(entries, 'treatments') as TreatmentRecord[]);
-  if (stages.length + samples.length + treatments.length === 0) return view;
+  const decisions = own(waiting(entries, 'decisions') as DecisionRecord[]);
+  if (stages.length + samples.length + treatments.length + decisions.length === 0) return view;
   return {
     ...view,
     stages: merged(
@@ -67,6 +69,13 @@ export function fieldLater(view: FieldView, entries: readonly OutboxEntry[]): Fi
             protectsUntil: protectsDays === null ? null : formatDay(addDays(day(appliedOn), protectsDays)),
           })),
         (each) => `${each.appliedOn}|${each.product}`,
+      ),
+      decisions: merged(
+        insect.decisions,
+        decisions
+          .filter((each) => each.insect === insect.insect.id)
+          .map(({ decidedOn, decision, reason, note }) => ({ decidedOn, decision, reason, note })),
+        (each) => `${each.decidedOn}|${each.decision}`,
       ),
     })),
   };

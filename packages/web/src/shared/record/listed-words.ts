@@ -3,7 +3,7 @@ import type { RecordKind, Wording } from '@duskwatch/core';
 import { recordWords } from '../../text/record.ts';
 import type { ListedWords } from '../../text/record-labels.ts';
 
-const listedWords = ({ design, condition, unfitReason }: Wording): ListedWords => ({
+const listedWords = ({ design, condition, unfitReason, decision, decisionReason }: Wording): ListedWords => ({
   fields: {},
   stages: {},
   traps: { design },
@@ -12,6 +12,7 @@ const listedWords = ({ design, condition, unfitReason }: Wording): ListedWords =
   weather: {},
   samples: {},
   treatments: {},
+  decisions: { decision, reason: decisionReason },
   rules: { design, per: recordWords.per, may: recordWords.may },
   seasons: { checkWeekdays: recordWords.weekdays },
   plans: { design },

@@ -23,12 +23,16 @@ export function recordName(kind: StoredKind, key: string, names: Names): string 
   const parts = key.split('|').flatMap((part, index) => {
     if (kind === 'checks' && index === 2) return part === '1' ? [] : [`${recordWords.labels.checks.visit.label} ${part}`];
     if (parseDay(part) !== null) return [dayTextFrom(part, THIS_YEAR())];
-    if ((kind === 'samples' || kind === 'treatments') && index === 1) return [names.wording.insect(part)];
+    if (OF_INSECT.has(kind) && index === 1) return [names.wording.insect(part)];
     if (index === 0 && kind !== 'traps' && kind !== 'checks' && kind !== 'lures') return [names.fields.get(part)?.name ?? part];
+    if (kind === 'decisions') return [wordOf(names.wording.decision, part)];
     return [part];
   });
   return `${recordWords.kinds[kind]} ${parts.join(', ')}`;
 }
+
+/** Kinds whose key names an insect after the field. */
+const OF_INSECT: ReadonlySet<StoredKind> = new Set(['samples', 'treatments', 'decisions']);
 
 const PLANNING = ['seasons', 'plans', 'prices', 'stock'] as const satisfies readonly RecordKind[];
 type PlanningKind = (typeof PLANNING)[number];

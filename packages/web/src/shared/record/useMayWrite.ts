@@ -7,7 +7,7 @@ import type { StoredKind } from '../../sync/types.ts';
 const WRITES: Readonly<Record<Role, readonly StoredKind[] | 'all'>> = {
   coordinator: 'all',
   scout: ['checks', 'lures', 'stages', 'samples', 'answers'],
-  grower: ['treatments', 'samples', 'stages'],
+  grower: ['treatments', 'decisions', 'samples', 'stages'],
   reader: [],
 };
 
