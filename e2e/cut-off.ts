@@ -6,7 +6,7 @@ export const cutOff = (page: Page) =>
     [...document.querySelectorAll<HTMLElement>('main *, header *, nav *, dialog[open] *')].flatMap((element) => {
       const own = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '');
       const { width, height, left, right, bottom } = element.getBoundingClientRect();
-      if (!own || width < 2 || height < 2 || element.closest('.unseen, .skip, .behind-scroll, svg, option, select')) return [];
+      if (!own || width < 2 || height < 2 || element.closest('.unseen, .skip, .scroll tbody, svg, option, select')) return [];
       const { overflowX, overflowY } = getComputedStyle(element);
       const hidden =
         (overflowX !== 'visible' && element.scrollWidth > element.clientWidth + 1) ||

@@ -11,15 +11,13 @@ test('the table behind the chart holds the numbers of the API', async ({ page, r
   const section = page.locator(`[id="${insect}"]`);
   await expect(section.locator('svg.rate path.rate-line').first()).toHaveAttribute('d', /M.+L/);
   await section.getByText('Table of nightly rates').click();
-  const rows = section.getByRole('region', { name: /^Table of nightly rates/ }).locator('tbody tr');
+  const rows = section.getByRole('group', { name: /^Table of nightly rates/ }).locator('tbody tr');
   const points = view.lines.flatMap((line) => [...line.points].reverse());
   await expect(rows).toHaveCount(points.length);
   const shown = await rows.locator('td:nth-child(3)').allTextContents();
   expect(shown).toEqual(points.map((point) => (point.perNight === null ? 'no fit trap' : figure(point.perNight))));
   await section.getByText(/^Table of \d+ checks?$/).click();
-  await expect(section.getByRole('region', { name: /^Table of \d+ checks?/ }).locator('tbody tr')).toHaveCount(
-    view.checks.length,
-  );
+  await expect(section.getByRole('group', { name: /^Table of \d+ checks?/ }).locator('tbody tr')).toHaveCount(view.checks.length);
   await expectNoSidewaysScroll(page);
 });
 

@@ -57,7 +57,7 @@ test('a Scout led by the moths caught says what to look for, where, and from whi
   await expect(section).toContainText('Where to look:');
   await section.getByText('Table of catches and their offspring').click();
   const { larvae } = (await flightsOf(request, found.field)).insects.find(({ insect }) => insect === found.insect)!;
-  await expect(section.getByRole('region', { name: /^Table of catches/ }).locator('tbody tr')).toHaveCount(larvae!.rows.length);
+  await expect(section.getByRole('group', { name: /^Table of catches/ }).locator('tbody tr')).toHaveCount(larvae!.rows.length);
   for (const summary of await section.locator('summary:visible').all())
     if ((await summary.locator('..').getAttribute('open')) === null) await summary.click();
   expect(await accessibilityProblems(page)).toEqual([]);

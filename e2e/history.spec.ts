@@ -135,7 +135,7 @@ test('a check is corrected, its change is shown, and one click restores what was
 }) => {
   const trapId = project.name === 'phone' ? 'FE1-HZ-26' : 'WE1-HZ-26';
   await page.goto(`/traps/${trapId}`);
-  const first = page.getByRole('region', { name: 'Checks' }).locator('tbody tr').first();
+  const first = page.getByRole('group', { name: 'Checks' }).locator('tbody tr').first();
   const before = (await first.locator('td:nth-child(2)').textContent())!;
   await first.getByRole('button', { name: /^History of check/ }).click();
   const panel = page.getByRole('dialog');
@@ -223,5 +223,5 @@ test('earlier seasons lie behind the season, and as a table', async ({ page, req
   await expect(section.locator('.earlier path')).toHaveCount(2);
   await section.getByText('Table of earlier seasons').click();
   const points = insect.earlierSeasons.flatMap((season) => season.points);
-  await expect(section.getByRole('region', { name: /^Table of earlier seasons/ }).locator('tbody tr')).toHaveCount(points.length);
+  await expect(section.getByRole('group', { name: /^Table of earlier seasons/ }).locator('tbody tr')).toHaveCount(points.length);
 });

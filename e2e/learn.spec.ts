@@ -16,12 +16,12 @@ test('each lesson shows its figures or says what is missing, and passes axe', as
   await page.getByLabel('A lure').fill('4');
   await expect(page.getByText(/^Unknown while/)).not.toContainText('A lure;');
 
-  await page.getByRole('link', { name: 'Designs side by side' }).click();
+  await page.getByRole('tab', { name: 'Designs side by side' }).click();
   await expect(page.getByText(/wire cone catches [\d.]+ times what mesh cone does/)).toBeVisible();
   expect(await accessibilityProblems(page)).toEqual([]);
-  await page.getByRole('link', { name: 'Lure age' }).click();
+  await page.getByRole('tab', { name: 'Lure age' }).click();
   await expect(page.getByText('catch against a fresh lure').first()).toBeVisible();
-  await page.getByRole('link', { name: 'Years', exact: true }).click();
+  await page.getByRole('tab', { name: 'Years', exact: true }).click();
   await page.getByLabel('Insect').selectOption('ostrinia-nubilalis');
   await expect(page.getByText(/^2025 · .*half by/)).toBeVisible();
   await page.getByRole('radio', { name: 'Heat' }).check();

@@ -53,7 +53,7 @@ for (const [part, shown] of [
 ] as const) {
   test(`the ${part} of next season read well, pass axe and stay within the page`, async ({ page }) => {
     await page.goto('/season?year=2027');
-    await page.getByRole('navigation', { name: 'Parts of the season' }).getByRole('link', { name: shown }).click();
+    await page.getByRole('tablist', { name: 'Parts of the season' }).getByRole('tab', { name: shown }).click();
     await expect(page.locator('.season .figures').first()).toBeVisible();
     for (const summary of await page.locator('summary:visible').all()) await summary.click();
     await expectWithinPage(page);

@@ -47,9 +47,13 @@ test('copies the traps as a table that a spreadsheet reads', async ({ page, cont
   await page.goto('/traps?farm=Quernstead');
   await expect(rows(page).first()).toBeVisible();
   const shown = await rows(page).count();
-  await page.getByRole('button', { name: 'Copy as CSV' }).click();
+  await page
+    .getByRole('button', { name: /^Copy or save/ })
+    .first()
+    .click();
+  await page.getByRole('menuitem', { name: 'Copy as CSV' }).click();
   await expect(page.getByText('Copied.')).toBeVisible();
-  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
+  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\r\n');
   expect(lines).toHaveLength(shown + 1);
   expect(lines[0]).toContain('station,trap,insect');
 });
@@ -57,7 +61,7 @@ test('copies the traps as a table that a spreadsheet reads', async ({ page, cont
 test('a trap shows its checks as the API has them', async ({ page, request }) => {
   const trap = await trapOf(request, 'CR2-MC-26');
   await page.goto('/traps/CR2-MC-26');
-  const table = page.getByRole('region', { name: 'Checks' });
+  const table = page.getByRole('group', { name: 'Checks' });
   await expect(table.locator('tbody tr')).toHaveCount(trap.visits.length);
   const counts = await table.locator('tbody td:nth-child(2)').allTextContents();
   expect(counts).toEqual(trap.visits.map(({ count }) => (count === null ? '–' : String(count))));

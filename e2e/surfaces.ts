@@ -36,10 +36,13 @@ export async function show(page: Page, { path, ready, unfold = 'details' }: Surf
   await page.goto(path(week));
   await expect(page.locator(ready).first()).toBeVisible();
   await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
-  for (const _ of [1, 2])
+  for (const _ of [1, 2]) {
     await page.evaluate((selector) => {
       for (const details of document.querySelectorAll<HTMLDetailsElement>(selector)) details.open = true;
     }, unfold);
+    // What is folded is drawn when it is asked for.
+    await expect(page.locator('details[open] > summary:only-child')).toHaveCount(0);
+  }
 }
 
 const scoutingOf = ({ fieldId, insect }: { fieldId: string; insect: string }) => `/fields/${fieldId}/scouting/${insect}`;

@@ -99,9 +99,13 @@ test('the week copies as a table that a spreadsheet reads', async ({ page, conte
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   const week = await weekOf(request);
   await page.goto('/');
-  await page.getByRole('button', { name: 'Copy as CSV' }).click();
+  await page
+    .getByRole('button', { name: /^Copy or save/ })
+    .first()
+    .click();
+  await page.getByRole('menuitem', { name: 'Copy as CSV' }).click();
   await expect(page.getByText('Copied.')).toBeVisible();
-  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
+  const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\r\n');
   const advised = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb !== 'none');
   expect(lines).toHaveLength(advised.length + 1);
   expect(lines[0]).toContain('moths per trap per night');

@@ -2,7 +2,7 @@
  * Takes the pictures of docs/pictures/ from the demo, at phone and desk width, by day and by night, and from an empty
  * program what stands before it: `node scripts/pictures.mjs`.
  */
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { findChromium } from './chromium.mjs';
@@ -33,11 +33,23 @@ try {
   await demo.stop();
 }
 
+/** The page once two pictures of it are alike: the ground of the map is painted over its marks for a moment. */
+async function still(page) {
+  let before = await page.screenshot();
+  for (let tries = 0; tries < 20; tries++) {
+    await page.waitForTimeout(250);
+    const now = await page.screenshot();
+    if (now.equals(before)) return now;
+    before = now;
+  }
+  throw new Error(`${page.url()} does not stand still`);
+}
+
 function camera(page, address, ending) {
   return {
     save: async (name) => {
       await page.evaluate(() => document.fonts.ready);
-      await page.screenshot({ path: join(folder, `${name}-${ending}.png`) });
+      writeFileSync(join(folder, `${name}-${ending}.png`), await still(page));
     },
     visit: async (path, shown) => {
       await page.goto(new URL(path, address).href);

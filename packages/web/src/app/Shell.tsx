@@ -1,3 +1,4 @@
+import '../desk/desk.css';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { programQuery } from '../api/queries.ts';

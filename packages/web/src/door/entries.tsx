@@ -1,5 +1,6 @@
-import { type ReactNode, useId, useState } from 'react';
+import { useState } from 'react';
 import { peopleWords } from '../text/people.ts';
+import { type BoxProps, Field } from '../ui/Field.tsx';
 
 interface EntryProps {
   readonly label: string;
@@ -11,69 +12,56 @@ interface EntryProps {
   readonly autoComplete: string;
 }
 
-/** A labelled line to type in, with its hint, and what is wrong with it, told to every kind of reader. */
+/** A line to type in. */
 export function TextEntry(props: EntryProps) {
-  const id = useId();
   return (
-    <Labelled id={id} {...props}>
-      <input
-        {...common(id, props)}
-        type="text"
-        autoCapitalize={props.autoComplete === 'one-time-code' ? 'characters' : 'words'}
-        spellCheck={false}
-      />
-    </Labelled>
+    <Entry {...props}>
+      {(box) => (
+        <input
+          {...box}
+          {...typed(props)}
+          type="text"
+          autoCapitalize={props.autoComplete === 'one-time-code' ? 'characters' : 'words'}
+          spellCheck={false}
+        />
+      )}
+    </Entry>
   );
 }
 
 /** A password can be pasted, seen, and filled in by a password manager. */
 export function PasswordEntry(props: EntryProps) {
-  const id = useId();
   const w = peopleWords.entry;
   const [shown, show] = useState(false);
   return (
-    <Labelled id={id} {...props}>
-      <span className="entry-password">
-        <input
-          {...common(id, props)}
-          type={shown ? 'text' : 'password'}
-          autoCapitalize="none"
-          autoCorrect="off"
-          spellCheck={false}
-        />
-        <button type="button" className="button" onClick={() => show(!shown)} aria-label={shown ? w.hideLabel : w.showLabel}>
-          {shown ? w.hide : w.show}
-        </button>
-      </span>
-    </Labelled>
+    <Entry {...props}>
+      {(box) => (
+        <span className="entry-password">
+          <input
+            {...box}
+            {...typed(props)}
+            type={shown ? 'text' : 'password'}
+            autoCapitalize="none"
+            autoCorrect="off"
+            spellCheck={false}
+          />
+          <button type="button" className="button" onClick={() => show(!shown)} aria-label={shown ? w.hideLabel : w.showLabel}>
+            {shown ? w.hide : w.show}
+          </button>
+        </span>
+      )}
+    </Entry>
   );
 }
 
-const common = (id: string, { value, change, fault, hint, autoComplete }: EntryProps) =>
-  ({
-    id,
-    value,
-    autoComplete,
-    onChange: (event: { currentTarget: { value: string } }) => change(event.currentTarget.value),
-    'aria-invalid': fault !== null,
-    'aria-describedby': [hint && `${id}-hint`, fault && `${id}-fault`].filter(Boolean).join(' ') || undefined,
-  }) as const;
+const Entry = ({ label, hint, fault, children }: EntryProps & { children: (box: BoxProps) => React.ReactNode }) => (
+  <Field label={label} hint={hint} faults={fault === null ? [] : [fault]} className="entry">
+    {children}
+  </Field>
+);
 
-function Labelled({ id, label, hint, fault, children }: EntryProps & { id: string; children: ReactNode }) {
-  return (
-    <div className="entry">
-      <label htmlFor={id}>{label}</label>
-      {hint && (
-        <p className="entry-hint" id={`${id}-hint`}>
-          {hint}
-        </p>
-      )}
-      {children}
-      {fault && (
-        <p className="entry-fault" id={`${id}-fault`}>
-          {fault}
-        </p>
-      )}
-    </div>
-  );
-}
+const typed = ({ value, change, autoComplete }: EntryProps) => ({
+  value,
+  autoComplete,
+  onChange: (event: { currentTarget: { value: string } }) => change(event.currentTarget.value),
+});

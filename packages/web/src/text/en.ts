@@ -62,10 +62,6 @@ export const en = {
       text: (farms: string) =>
         `You see the fields of ${farms}, and there is none yet. A coordinator adds fields, and says which farms are yours.`,
     },
-    copyText: 'Copy as text',
-    copyCsv: 'Copy as CSV',
-    copied: 'Copied.',
-    copyFailed: 'The browser refused to copy.',
     print: 'Print',
     csv: {
       farm: 'farm',

@@ -64,10 +64,6 @@ export const es: Words = {
       text: (farms) =>
         `Usted ve las parcelas de ${farms}, y aún no hay ninguna. La coordinación añade parcelas y dice qué fincas son suyas.`,
     },
-    copyText: 'Copiar como texto',
-    copyCsv: 'Copiar como CSV',
-    copied: 'Copiado.',
-    copyFailed: 'El navegador no permitió copiar.',
     print: 'Imprimir',
     csv: {
       farm: 'finca',

@@ -20,7 +20,7 @@ export const historyEn = {
     past: 'earlier',
   },
   notSent: 'on this machine, not yet sent',
-  change: { property: 'What', before: 'Before', after: 'After' },
+  change: { caption: 'What changed', property: 'What', before: 'Before', after: 'After' },
   restore: 'Restore this',
   restoreOf: (who: string, when: string) => `Restore this: what ${who} said, ${when}`,
   edit: 'Edit',

@@ -22,7 +22,7 @@ export const historyEs: HistoryWords = {
     past: 'anterior',
   },
   notSent: 'en esta máquina, aún sin enviar',
-  change: { property: 'Qué', before: 'Antes', after: 'Después' },
+  change: { caption: 'Lo que cambió', property: 'Qué', before: 'Antes', after: 'Después' },
   restore: 'Recuperar esto',
   restoreOf: (who, when) => `Recuperar esto: lo que dijo ${who}, ${when}`,
   edit: 'Editar',

@@ -22,13 +22,7 @@ export const seasonEn = {
   changeFor: (where: string) => `Change for ${where}`,
   historyOf: 'History',
   asProposed: 'As proposed',
-  copyText: 'Copy as text',
-  copyCsv: 'Copy as CSV',
-  saveCsv: 'Save as CSV',
   print: 'Print',
-  copied: 'Copied.',
-  copyFailed: 'The browser would not copy.',
-  file: 'season',
   cautions: 'Before you do this',
   invented: 'invented data',
 

@@ -24,13 +24,7 @@ export const seasonEs: SeasonWords = {
   changeFor: (where) => `Cambiar para ${where}`,
   historyOf: 'Historia',
   asProposed: 'Como se propone',
-  copyText: 'Copiar como texto',
-  copyCsv: 'Copiar como CSV',
-  saveCsv: 'Guardar como CSV',
   print: 'Imprimir',
-  copied: 'Copiado.',
-  copyFailed: 'El navegador no quiso copiar.',
-  file: 'temporada',
   cautions: 'Antes de hacerlo',
   invented: 'datos inventados',
 

@@ -1,49 +1,18 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 
-export interface Column {
-  readonly head: string;
-  readonly number?: boolean;
-}
-
-/** A table behind a chart, folded away until it is asked for. */
-export function Folded(props: {
-  title: string;
-  of: string;
-  note?: string;
-  columns: readonly Column[];
-  rows: readonly (readonly ReactNode[])[];
-}) {
-  const { title, note, columns, rows } = props;
+/** Something behind something else, folded away until it is asked for, and not drawn before. */
+export function Folded(props: { title: ReactNode; note?: string; open?: boolean; className?: string; children: ReactNode }) {
+  const { title, note, className, children } = props;
+  const [asked, ask] = useState(props.open ?? false);
   return (
-    <details className="behind">
+    <details
+      className={className ? `behind ${className}` : 'behind'}
+      open={props.open}
+      onToggle={(event) => event.currentTarget.open && ask(true)}
+    >
       <summary>{title}</summary>
-      {note && <p className="basis">{note}</p>}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={`${title}, ${props.of}`} tabIndex={0}>
-        <table className="figures">
-          <thead>
-            <tr>
-              {columns.map((column) => (
-                <th scope="col" key={column.head} className={column.number ? 'number' : undefined}>
-                  {column.head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: rows carry no state and two may be alike
-              <tr key={index}>
-                {row.map((value, place) => (
-                  <td key={columns[place]!.head} className={columns[place]!.number ? 'number' : undefined}>
-                    {value}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      {asked && note && <p className="basis">{note}</p>}
+      {asked && children}
     </details>
   );
 }

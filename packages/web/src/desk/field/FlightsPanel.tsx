@@ -1,4 +1,4 @@
-import { type InsectFlights, REGION_KM, type SeasonFlights, type TemperatureUnit } from '@duskwatch/core';
+import { degreeDaysFrom, type InsectFlights, REGION_KM, type SeasonFlights, type TemperatureUnit } from '@duskwatch/core';
 import { countText, intervalText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
 import {
@@ -12,7 +12,7 @@ import {
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
-import { Folded } from '../../ui/Folded.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 
 /** How far each flight in the catch has come, how sure that is, and whether it comes when the model says. */
 export function FlightsPanel({ insect, of, unit }: { insect: InsectFlights; of: string; unit: TemperatureUnit }) {
@@ -80,23 +80,32 @@ function Evidence({ flights, unit }: { flights: SeasonFlights; unit: Temperature
 
 function FlightTable({ flights, of, unit }: { flights: SeasonFlights; of: string; unit: TemperatureUnit }) {
   if (flights.list.length === 0) return null;
-  const columns = [
-    { head: w.table.flight, number: true },
-    { head: w.table.flown },
-    { head: w.table.start },
-    { head: w.table.peak },
-    { head: w.table.end },
-    { head: w.table.heat, number: true },
-    { head: w.table.moths, number: true },
-  ];
-  const rows = flights.list.map(({ number, start, peak, end, flown, moths }) => [
-    number,
-    flownText(flown),
-    momentText(start),
-    momentText(peak),
-    momentText(end),
-    `${heatText(peak.heat, flights.unit, unit)} (${heatText(peak.low, flights.unit, unit)}–${heatText(peak.high, flights.unit, unit)})`,
-    `${countText(moths.estimate)} (${intervalText(moths.low, moths.high)})`,
-  ]);
-  return <Folded title={w.table.title} of={`${of}, ${localName(flights.modelName)}`} columns={columns} rows={rows} />;
+  const heat = (degreeDays: number) => heatText(degreeDays, flights.unit, unit);
+  return (
+    <FoldedTable
+      title={w.table.title}
+      of={`${of}, ${localName(flights.modelName)}`}
+      rows={flights.list}
+      keyOf={({ number }) => number}
+      columns={[
+        { head: w.table.flight, value: ({ number }) => number, number: true },
+        { head: w.table.flown, value: ({ flown }) => flownText(flown) },
+        { head: w.table.start, value: ({ start }) => start.dates?.middle ?? null, cell: ({ start }) => momentText(start) },
+        { head: w.table.peak, value: ({ peak }) => peak.dates?.middle ?? null, cell: ({ peak }) => momentText(peak) },
+        { head: w.table.end, value: ({ end }) => end.dates?.middle ?? null, cell: ({ end }) => momentText(end) },
+        {
+          head: w.table.heat,
+          value: ({ peak }) => degreeDaysFrom(peak.heat, flights.unit, unit),
+          cell: ({ peak }) => `${heat(peak.heat)} (${heat(peak.low)}–${heat(peak.high)})`,
+          number: true,
+        },
+        {
+          head: w.table.moths,
+          value: ({ moths }) => moths.estimate,
+          cell: ({ moths }) => `${countText(moths.estimate)} (${intervalText(moths.low, moths.high)})`,
+          number: true,
+        },
+      ]}
+    />
+  );
 }

@@ -7,6 +7,7 @@ import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { recordWords } from '../../text/record.ts';
 import { Panel } from '../../ui/Panel.tsx';
+import { Table } from '../../ui/table/Table.tsx';
 
 const w = flightsWords.forecast;
 const DAYS = 7;
@@ -79,41 +80,38 @@ export function ForecastForm(props: { source: string; on: IsoDay; unit: Temperat
         }}
       >
         <p>{w.explain(source)}</p>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.day}</th>
-              <th scope="col">{w.low(`°${unit}`)}</th>
-              <th scope="col">{w.high(`°${unit}`)}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {boxes.map((each, index) => {
-              const name = shortDay(shiftDay(first, index));
-              return (
-                <tr key={name}>
-                  <th scope="row">{name}</th>
-                  <td>
-                    <input
-                      inputMode="decimal"
-                      aria-label={w.lowOf(name, `°${unit}`)}
-                      value={each.low}
-                      onChange={({ target }) => change(index, { low: target.value })}
-                    />
-                  </td>
-                  <td>
-                    <input
-                      inputMode="decimal"
-                      aria-label={w.highOf(name, `°${unit}`)}
-                      value={each.high}
-                      onChange={({ target }) => change(index, { high: target.value })}
-                    />
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
+        <Table
+          label={w.title}
+          fixed
+          takeAlong={false}
+          rows={boxes.map((each, index) => ({ ...each, index, name: shortDay(shiftDay(first, index)) }))}
+          keyOf={({ name }) => name}
+          columns={[
+            { head: w.day, cell: ({ name }) => name, names: true },
+            {
+              head: w.low(`°${unit}`),
+              cell: ({ name, low, index }) => (
+                <input
+                  inputMode="decimal"
+                  aria-label={w.lowOf(name, `°${unit}`)}
+                  value={low}
+                  onChange={({ target }) => change(index, { low: target.value })}
+                />
+              ),
+            },
+            {
+              head: w.high(`°${unit}`),
+              cell: ({ name, high, index }) => (
+                <input
+                  inputMode="decimal"
+                  aria-label={w.highOf(name, `°${unit}`)}
+                  value={high}
+                  onChange={({ target }) => change(index, { high: target.value })}
+                />
+              ),
+            },
+          ]}
+        />
         <footer className="record-foot">
           <button type="submit" className="button primary">
             {w.save}

@@ -2,7 +2,7 @@ import { FORECAST_SKILL, type ForecastView } from '@duskwatch/core';
 import { dayText } from '../../format/day.ts';
 import { countText, percentText } from '../../format/number.ts';
 import { flightsWords } from '../../text/flights.ts';
-import { Folded } from '../../ui/Folded.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 
 const w = flightsWords.forecast;
 const { figures, series, from, to, source } = FORECAST_SKILL;
@@ -24,21 +24,31 @@ export function ForecastNotes({ forecast }: { forecast: ForecastView }) {
 
 /** The hindcasts' own figures. */
 export function SkillTable({ of }: { of: string }) {
-  const columns = [
-    { head: w.columns.set },
-    { head: w.columns.lead, number: true },
-    { head: w.columns.cases, number: true },
-    { head: w.columns.coverage, number: true },
-    { head: w.columns.width, number: true },
-    { head: w.columns.error, number: true },
-  ];
-  const rows = figures.map(({ set, leadDays, cases, coverage, widthDays, medianErrorDays }) => [
-    w.sets[set],
-    leadDays,
-    countText(cases),
-    percentText(coverage),
-    widthDays ?? w.open,
-    medianErrorDays,
-  ]);
-  return <Folded title={w.skill} of={of} note={w.skillSource(series, from, to, source)} columns={columns} rows={rows} />;
+  return (
+    <FoldedTable
+      title={w.skill}
+      of={of}
+      note={w.skillSource(series, from, to, source)}
+      rows={figures}
+      keyOf={({ set, leadDays }) => `${set}|${leadDays}`}
+      columns={[
+        { head: w.columns.set, value: ({ set }) => w.sets[set] },
+        { head: w.columns.lead, value: ({ leadDays }) => leadDays, number: true },
+        { head: w.columns.cases, value: ({ cases }) => cases, cell: ({ cases }) => countText(cases), number: true },
+        {
+          head: w.columns.coverage,
+          value: ({ coverage }) => coverage,
+          cell: ({ coverage }) => percentText(coverage),
+          number: true,
+        },
+        {
+          head: w.columns.width,
+          value: ({ widthDays }) => widthDays,
+          cell: ({ widthDays }) => widthDays ?? w.open,
+          number: true,
+        },
+        { head: w.columns.error, value: ({ medianErrorDays }) => medianErrorDays, number: true },
+      ]}
+    />
+  );
 }

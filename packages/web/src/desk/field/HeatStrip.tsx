@@ -3,12 +3,12 @@ import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { countText } from '../../format/number.ts';
 import type { Frame } from '../../ui/chart/frame.ts';
+import { around } from '../../ui/chart/labels.ts';
+import { HeightAxis, Line, Words } from '../../ui/chart/marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 132;
 const TOP = 14;
-/** Pixels a label needs to the left of its mark; with less, it goes below to the right. */
-const LABEL_ROOM = 18;
 
 export interface NumberedEvent {
   readonly number: number;
@@ -44,40 +44,44 @@ export function HeatStrip({ heat, unit, ...props }: StripProps & { heat: Heat; u
     .y((each) => y(inUnit(each.total!)))
     .digits(1);
   const inside = (at: number) => Math.min(Math.max(frame.x(at), frame.left), frame.right);
+  const plot = { left: frame.left, right: frame.right, top: TOP, bottom: HEIGHT };
+  const marks = shown.map(({ label, event }) => {
+    const { early, middle, late, method } = event.expected!;
+    return {
+      label,
+      past: method === 'reached',
+      from: inside(day(early)),
+      at: inside(day(middle) + 0.5),
+      to: inside(day(late) + 1),
+      level: y(inUnit(event.from)),
+    };
+  });
   return (
     <Strip {...props} height={HEIGHT} foot={6} className="heat">
-      {y.ticks(3).map((tick) => (
-        <g key={tick}>
-          <line className={tick === 0 ? 'ground' : 'grid'} x1={frame.left} x2={frame.right} y1={y(tick)} y2={y(tick)} />
-          <text className="scale" x={frame.left - 6} y={y(tick) + 4} textAnchor="end">
-            {countText(tick)}
-          </text>
+      <HeightAxis plot={plot} y={y} ticks={y.ticks(3)} text={countText} />
+      <Line className="heat-line" d={path(heat.days as Heat['days'][number][]) ?? ''} />
+      {marks.map(({ label, past, from, at, to, level }) => (
+        <g key={label} className={past ? 'event reached' : 'event expected'}>
+          {!past && <line x1={from} x2={to} y1={level} y2={level} />}
+          <circle cx={at} cy={level} r={3.2} />
         </g>
       ))}
-      <path className="heat-line" d={path(heat.days as Heat['days'][number][]) ?? ''} />
-      {shown.map(({ label, event }, index) => {
-        const { early, middle, late, method } = event.expected!;
-        const level = y(inUnit(event.from));
-        const at = inside(day(middle) + 0.5);
-        const past = method === 'reached';
-        const before = shown[index - 1]?.event.expected?.middle;
-        const crowded = before !== undefined && at - frame.x(day(before) + 0.5) < LABEL_ROOM;
-        return (
-          <g key={label} className={past ? 'event reached' : 'event expected'}>
-            {!past && <line x1={inside(day(early))} x2={inside(day(late) + 1)} y1={level} y2={level} />}
-            <circle cx={at} cy={level} r={3.2} />
-            {past ? (
-              <text x={crowded ? at + 5 : at - 7} y={level + (crowded ? 13 : -2)} textAnchor={crowded ? 'start' : 'end'}>
-                {label}
-              </text>
-            ) : (
-              <text x={inside(day(late) + 1) + 5} y={level + 4}>
-                {label}
-              </text>
-            )}
-          </g>
-        );
-      })}
+      <Words
+        plot={{ ...plot, top: 0, right: frame.width }}
+        taken={marks.map(({ past, from, at, to, level }) => ({
+          left: (past ? at : from) - 3,
+          right: (past ? at : to) + 3,
+          top: level - 3,
+          bottom: level + 3,
+        }))}
+        words={marks.map(({ label, past, at, to, level }) => ({
+          text: label,
+          className: 'event-word',
+          spots: past
+            ? [{ x: at - 7, y: level - 2, anchor: 'end' }, ...around(at, level, 7)]
+            : [{ x: to + 5, y: level + 4, anchor: 'start' }, ...around(at, level, 7)],
+        }))}
+      />
     </Strip>
   );
 }

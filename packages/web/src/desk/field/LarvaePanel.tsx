@@ -5,29 +5,18 @@ import { spanOf } from '../../shared/flights/in-words.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { Cited } from '../../ui/Cited.tsx';
-import { Folded } from '../../ui/Folded.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 
 const w = flightsWords.larvae;
 
 /** When it is worth going, and for each catch when its eggs hatch and its larvae are of each size. */
 export function LarvaePanel({ larvae, of }: { larvae: LarvaeView; of: string }) {
   const { worthGoing, hatch, modelName, source, standing, twoSizes } = larvae;
-  const columns = [
-    { head: w.trap },
-    { head: w.nights },
-    { head: w.moths, number: true },
-    { head: w.eggs },
-    { head: twoSizes ? w.small : w.larvae },
-    ...(twoSizes ? [{ head: w.large }] : []),
-  ];
-  const rows = larvae.rows.map(({ trapId, from, to, moths, eggs, smallLarvae, largeLarvae }) => [
-    trapId,
-    daySpan(from, to),
-    countText(moths),
-    daysText(eggs),
-    daysText(smallLarvae),
-    ...(twoSizes ? [daysText(largeLarvae)] : []),
-  ]);
+  const stage = (head: string, days: (row: LarvaeView['rows'][number]) => StageDays | null) => ({
+    head,
+    value: (row: LarvaeView['rows'][number]) => days(row)?.from ?? null,
+    cell: (row: LarvaeView['rows'][number]) => daysText(days(row)),
+  });
   const going =
     worthGoing &&
     (worthGoing.method === 'reached'
@@ -44,7 +33,20 @@ export function LarvaePanel({ larvae, of }: { larvae: LarvaeView; of: string }) 
       <p className="basis">
         {w.height} {localName(modelName)}. {w.source}: <Cited source={source} standing={standing} />.
       </p>
-      <Folded title={w.table} of={of} columns={columns} rows={rows} />
+      <FoldedTable
+        title={w.table}
+        of={of}
+        rows={larvae.rows}
+        keyOf={({ trapId, from }) => `${trapId}|${from}`}
+        columns={[
+          { head: w.trap, value: ({ trapId }) => trapId },
+          { head: w.nights, value: ({ from }) => from, cell: ({ from, to }) => daySpan(from, to) },
+          { head: w.moths, figure: [({ moths }) => moths, countText] },
+          stage(w.eggs, ({ eggs }) => eggs),
+          stage(twoSizes ? w.small : w.larvae, ({ smallLarvae }) => smallLarvae),
+          ...(twoSizes ? [stage(w.large, ({ largeLarvae }) => largeLarvae)] : []),
+        ]}
+      />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { day, type LarvaeView } from '@duskwatch/core';
 import { area } from 'd3-shape';
 import { flightsWords as w } from '../../text/flights.ts';
+import { Band } from '../../ui/chart/marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const LANE = 24;
@@ -28,7 +29,7 @@ export function LarvaeStrip({ larvae, ...props }: StripProps & { larvae: LarvaeV
           <g key={label} className={`lane lane-${index}`}>
             <line className="ground" x1={frame.left} x2={known} y1={ground} y2={ground} />
             <line className="ground ahead" x1={known} x2={frame.right} y1={ground} y2={ground} />
-            <path d={hill(shown) ?? ''} />
+            <Band d={hill(shown) ?? ''} />
             <text x={frame.left + 4} y={ground - 6}>
               {label}
             </text>

@@ -4,9 +4,11 @@ import { useId } from 'react';
 import { rateText } from '../../format/number.ts';
 import { words } from '../../text/index.ts';
 import { useWording } from '../../text/wording.ts';
+import { besideUpright } from '../../ui/chart/labels.ts';
+import { Band, type EndWord, EndWords, endBoxes, HeightAxis, Level, Line, Upright, Words } from '../../ui/chart/marks.tsx';
 import { bandPath, stepPath, stepVertices } from '../../ui/chart/steps.ts';
-import { EarlierLines } from './EarlierLines.tsx';
-import { FlightCurves } from './FlightCurves.tsx';
+import { EarlierLines, earlierEnds } from './EarlierLines.tsx';
+import { FlightCurves, flightWords } from './FlightCurves.tsx';
 import { Hatch } from './marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
@@ -35,29 +37,30 @@ export function RateStrip({
     .range([HEIGHT - 1, TOP])
     .clamp(true);
   const wording = useWording();
+  const plot = { left: frame.left, right: frame.right, top: TOP, bottom: HEIGHT };
+  const drawn = { frame, y };
+  const manyDesigns = insect.lines.length > 1;
+  const ends: readonly EndWord[] = [
+    ...insect.lines.flatMap(({ design, thresholdPerNight: threshold }) => {
+      if (threshold === null) return [];
+      const figure = frame.width > 700 ? words.field.threshold(rateText(threshold)) : rateText(threshold);
+      return [{ text: manyDesigns ? `${figure}, ${wording.design[design]}` : figure, y: y(threshold) }];
+    }),
+    ...earlierEnds({ seasons: insect.earlierSeasons, ...drawn }),
+  ];
   return (
     <Strip {...props} height={HEIGHT} foot={6} className="rate">
       <Hatch id={hatch} />
-      {y.ticks(4).map((tick) => (
-        <g key={tick}>
-          <line className={tick === 0 ? 'ground' : 'grid'} x1={frame.left} x2={frame.right} y1={y(tick)} y2={y(tick)} />
-          <text className="scale" x={frame.left - 6} y={y(tick) + 4} textAnchor="end">
-            {rateText(tick)}
-          </text>
-        </g>
-      ))}
-      {flights && <FlightCurves flights={flights} frame={frame} y={y} />}
-      <EarlierLines seasons={insect.earlierSeasons} frame={frame} y={y} />
-      {insect.treatments.map((each) => {
-        const from = frame.x(day(each.appliedOn));
-        const to = each.protectsUntil ? frame.x(day(each.protectsUntil) + 1) : from;
+      <HeightAxis plot={plot} y={y} ticks={y.ticks(4)} text={rateText} />
+      {flights && <FlightCurves flights={flights} {...drawn} />}
+      <EarlierLines seasons={insect.earlierSeasons} {...drawn} />
+      {insect.treatments.map(({ appliedOn, product, protectsUntil }) => {
+        const from = frame.x(day(appliedOn));
+        const to = protectsUntil ? frame.x(day(protectsUntil) + 1) : from;
         return (
-          <g key={`${each.appliedOn}|${each.product}`} className="treatment">
+          <g key={`${appliedOn}|${product}`} className="treatment">
             <rect fill={`url(#${hatch})`} x={from} y={TOP} width={Math.max(0, to - from)} height={HEIGHT - TOP} />
-            <line x1={from} x2={from} y1={TOP - 4} y2={HEIGHT} />
-            <text x={from + 3} y={TOP - 4}>
-              {words.field.treated}
-            </text>
+            <Upright plot={{ top: TOP - 4, bottom: HEIGHT }} x={from} />
           </g>
         );
       })}
@@ -65,23 +68,28 @@ export function RateStrip({
         const vertices = stepVertices(line.points);
         return (
           <g key={line.design} className={`line-${index % 3}`}>
-            <path className="rate-band" d={bandPath(vertices, frame.x, y)} />
-            <path className="rate-line" d={stepPath(vertices, frame.x, y)} />
+            <Band className="rate-band" d={bandPath(vertices, frame.x, y)} />
+            <Line className="rate-line" d={stepPath(vertices, frame.x, y)} />
           </g>
         );
       })}
       {insect.lines.map(
         ({ design, thresholdPerNight: threshold }) =>
-          threshold !== null && (
-            <g key={design}>
-              <line className="threshold" x1={frame.left} x2={frame.right} y1={y(threshold)} y2={y(threshold)} />
-              <text className="threshold-word" x={frame.right - 4} y={y(threshold) - 4} textAnchor="end">
-                {frame.width > 700 ? words.field.threshold(rateText(threshold)) : rateText(threshold)}
-                {insect.lines.length > 1 && `, ${wording.design[design]}`}
-              </text>
-            </g>
-          ),
+          threshold !== null && <Level key={design} className="threshold" plot={plot} y={y(threshold)} />,
       )}
+      <EndWords words={ends} plot={plot} />
+      <Words
+        plot={{ ...plot, top: 0, right: frame.width }}
+        taken={endBoxes(ends, plot)}
+        words={[
+          ...insect.treatments.map(({ appliedOn }) => ({
+            text: words.field.treated,
+            className: 'treated-word',
+            spots: besideUpright(frame.x(day(appliedOn)) - 2, { top: 0, bottom: HEIGHT }),
+          })),
+          ...(flights ? flightWords({ flights, ...drawn }) : []),
+        ]}
+      />
     </Strip>
   );
 }

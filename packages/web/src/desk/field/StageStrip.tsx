@@ -1,5 +1,6 @@
 import { day, type FieldView } from '@duskwatch/core';
 import { stageName } from '../../text/names.ts';
+import { fits } from '../../ui/chart/marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 22;
@@ -26,7 +27,7 @@ export function StageStrip({ view, ...props }: StripProps & { view: FieldView })
               width={Math.max(1, to - from)}
               height={HEIGHT - 6}
             />
-            {to - from > name.length * 6.4 + 8 && (
+            {fits(name, from, to) && (
               <text x={from + 5} y={15}>
                 {name}
               </text>

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { monthTicks } from '../../ui/chart/axis.ts';
 import type { Frame } from '../../ui/chart/frame.ts';
+import { Upright } from '../../ui/chart/marks.tsx';
 
 export interface StripProps {
   readonly frame: Frame;
@@ -14,16 +15,16 @@ export interface StripProps {
 export function Strip(props: StripProps & { height: number; foot?: number; className?: string; children: ReactNode }) {
   const { frame, today, cursor } = props;
   const height = props.height + (props.foot ?? 0);
-  if (frame.width === 0) return <svg className="strip" height={height} aria-hidden="true" />;
-  const middle = frame.x(cursor + 0.5);
+  if (frame.width === 0) return <svg className="chart strip" height={height} aria-hidden="true" />;
+  const whole = { top: 0, bottom: height };
   return (
-    <svg className={`strip ${props.className ?? ''}`} width={frame.width} height={height} aria-hidden="true">
+    <svg className={`chart strip ${props.className ?? ''}`} width={frame.width} height={height} aria-hidden="true">
       {monthTicks(frame.from, frame.to).map(({ at }) => (
-        <line key={at} className="month" x1={frame.x(at)} x2={frame.x(at)} y1={0} y2={height} />
+        <Upright key={at} className="month" plot={whole} x={frame.x(at)} />
       ))}
       {props.children}
-      <line className="today" x1={frame.x(today + 1)} x2={frame.x(today + 1)} y1={0} y2={height} />
-      <line className="cursor" x1={middle} x2={middle} y1={0} y2={height} />
+      <Upright className="today" plot={whole} x={frame.x(today + 1)} />
+      <Upright className="cursor" plot={whole} x={frame.x(cursor + 0.5)} />
     </svg>
   );
 }

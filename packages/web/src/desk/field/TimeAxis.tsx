@@ -1,5 +1,6 @@
 import { dayText, isoOf } from '../../format/day.ts';
 import { monthTicks, weekTicks } from '../../ui/chart/axis.ts';
+import { AcrossAxis, Upright } from '../../ui/chart/marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
 
 const HEIGHT = 30;
@@ -15,13 +16,14 @@ export function TimeAxis(props: StripProps) {
     <Strip {...props} height={HEIGHT} className="axis">
       <line className="ground" x1={frame.left} x2={frame.right} y1={0.5} y2={0.5} />
       {weekTicks(frame.from, frame.to).map((at) => (
-        <line key={at} className="week-tick" x1={frame.x(at)} x2={frame.x(at)} y1={0} y2={4} />
+        <Upright key={at} className="week-tick" plot={{ top: 0, bottom: 4 }} x={frame.x(at)} />
       ))}
-      {monthTicks(frame.from, frame.to, room).map(({ at, label }) => (
-        <text key={at} x={frame.x(at) + 3} y={15}>
-          {label}
-        </text>
-      ))}
+      <AcrossAxis
+        ticks={monthTicks(frame.from, frame.to, room).map(({ at, label }) => ({ x: frame.x(at), label }))}
+        y={15}
+        anchor="start"
+        away={3}
+      />
       <text className="today-word" x={atToday + (turned ? -3 : 3)} y={27} textAnchor={turned ? 'end' : 'start'}>
         {dayText(isoOf(today))}
       </text>

@@ -9,7 +9,9 @@ import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
+import { SelectField } from '../../ui/Field.tsx';
 import { useTitle } from '../../ui/media.ts';
+import { Table } from '../../ui/table/Table.tsx';
 
 const route = getRouteApi('/flights');
 
@@ -51,17 +53,15 @@ export function FlightsPage() {
         </p>
       )}
       {insects.length > 1 && (
-        <label className="fit-filter">
-          {w.insect}{' '}
-          <select value={insect} onChange={({ target }) => choose(target.value)}>
-            <option value="">{w.allInsects}</option>
-            {insects.map((id) => (
-              <option key={id} value={id}>
-                {nameOf(id)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <div className="filters fit-filter">
+          <SelectField
+            label={w.insect}
+            value={insect}
+            all={w.allInsects}
+            choices={insects.map((id) => [id, nameOf(id)])}
+            choose={choose}
+          />
+        </div>
       )}
       {!data && <div className="skeleton skeleton-field" aria-hidden="true" />}
       {data && of === 0 && (
@@ -90,68 +90,67 @@ const present = ({ list }: FlightRow) =>
 function Flown({ flown }: Pick<FlightRow['list'][number], 'flown'>) {
   const { said, span } = flownShort(flown);
   return (
-    <td className="number">
+    <>
       {said}
       {span && <small>{span}</small>}
-    </td>
+    </>
   );
 }
 
 function Rows({ rows, day }: { rows: readonly FlightRow[]; day: string | undefined }) {
   const c = w.columns;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className="flight-scroll" aria-label={w.title} tabIndex={0}>
-      <table className="figures flight-rows">
-        <thead>
-          <tr>
-            <th scope="col">{c.field}</th>
-            <th scope="col">{c.insect}</th>
-            <th scope="col">{c.flight}</th>
-            <th scope="col" className="number">
-              {c.flown}
-            </th>
-            <th scope="col">{c.peak}</th>
-            <th scope="col">{c.end}</th>
-            <th scope="col" className="number">
-              {c.count}
-            </th>
-            <th scope="col" className="number">
-              {c.moths}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => {
-            const flight = present(row);
-            return (
-              <tr key={`${row.fieldId}|${row.insect}`}>
-                <th scope="row">
-                  <Link to="/fields/$fieldId" params={{ fieldId: row.fieldId }} search={{ on: day }} hash={row.insect}>
-                    {row.field}
-                  </Link>
-                  <small>{row.farm}</small>
-                </th>
-                <td>{nameOf(row.insect)}</td>
-                {flight ? (
-                  <>
-                    <td>
-                      {w.numbered(flight.number)}, {w.status[flight.status]}
-                    </td>
-                    <Flown flown={flight.flown} />
-                    <td>{momentText(flight.peak)}</td>
-                    <td>{momentText(flight.end)}</td>
-                  </>
-                ) : (
-                  <td colSpan={4}>{row.noFlights ? w.why[row.noFlights] : w.none}</td>
-                )}
-                <td className="number">{row.noFlights ? '–' : `${row.list.length}${row.unsure ? `, ${w.unsureShort}` : ''}`}</td>
-                <td className="number">{countText(row.moths)}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </section>
+    <Table
+      label={w.title}
+      className="flight-rows"
+      height="page"
+      rows={rows.map((row) => ({ ...row, flight: present(row) }))}
+      keyOf={({ fieldId, insect }) => `${fieldId}|${insect}`}
+      columns={[
+        {
+          head: c.field,
+          value: ({ field }) => field,
+          cell: ({ fieldId, field, farm, insect }) => (
+            <>
+              <Link to="/fields/$fieldId" params={{ fieldId }} search={{ on: day }} hash={insect}>
+                {field}
+              </Link>
+              <small>{farm}</small>
+            </>
+          ),
+          names: true,
+        },
+        { head: c.insect, value: ({ insect }) => nameOf(insect) },
+        {
+          head: c.flight,
+          value: ({ flight, noFlights }) =>
+            flight ? `${w.numbered(flight.number)}, ${w.status[flight.status]}` : noFlights ? w.why[noFlights] : w.none,
+          className: ({ flight }) => (flight ? undefined : 'why-none'),
+        },
+        {
+          head: c.flown,
+          value: ({ flight }) => flight?.flown.share ?? null,
+          cell: ({ flight }) => (flight ? <Flown flown={flight.flown} /> : '–'),
+          number: true,
+        },
+        {
+          head: c.peak,
+          value: ({ flight }) => flight?.peak.dates?.middle ?? null,
+          cell: ({ flight }) => (flight ? momentText(flight.peak) : '–'),
+        },
+        {
+          head: c.end,
+          value: ({ flight }) => flight?.end.dates?.middle ?? null,
+          cell: ({ flight }) => (flight ? momentText(flight.end) : '–'),
+        },
+        {
+          head: c.count,
+          value: ({ list, noFlights }) => (noFlights ? null : list.length),
+          cell: ({ list, noFlights, unsure }) => (noFlights ? '–' : `${list.length}${unsure ? `, ${w.unsureShort}` : ''}`),
+          number: true,
+        },
+        { head: c.moths, value: ({ moths }) => moths, cell: ({ moths }) => countText(moths), number: true },
+      ]}
+    />
   );
 }

@@ -7,6 +7,7 @@ import { mapWords as w } from '../../text/map.ts';
 import { localName } from '../../text/names.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
+import { SelectField } from '../../ui/Field.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { BaseMapForm } from './BaseMapForm.tsx';
 import { ChosenStation } from './ChosenStation.tsx';
@@ -62,23 +63,19 @@ export function MapPage() {
           <p className="sub">{shown ? w.sub(shown.marks.length, shown.unplaced.length) : w.loading}</p>
         </div>
         <div className="filters map-tools">
-          <label>
-            <span>{w.insect}</span>
-            <select
-              value={insect ?? ''}
-              onChange={(event) => {
-                const next = event.currentTarget.value || undefined;
-                void navigate({ search: (before) => ({ ...before, insect: next }), replace: true, resetScroll: false });
-              }}
-            >
-              <option value="">{w.all}</option>
-              {[...insects].map(([id, name]) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
+          <SelectField
+            label={w.insect}
+            value={insect ?? ''}
+            all={w.all}
+            choices={[...insects]}
+            choose={(value) =>
+              void navigate({
+                search: (before) => ({ ...before, insect: value || undefined }),
+                replace: true,
+                resetScroll: false,
+              })
+            }
+          />
           {(view ?? search.on) && (
             <DateControl
               on={search.on ?? view!.on}

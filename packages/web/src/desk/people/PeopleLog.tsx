@@ -2,6 +2,8 @@ import { ROLES } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { instantText } from '../../format/instant.ts';
 import { peopleWords } from '../../text/people.ts';
+import { Folded } from '../../ui/Folded.tsx';
+import { Table } from '../../ui/table/Table.tsx';
 import { type LogEntry, logQuery } from './queries.ts';
 
 /** Who did what about people, newest first. */
@@ -9,35 +11,23 @@ export function PeopleLog() {
   const w = peopleWords.log;
   const { data: entries = [] } = useQuery(logQuery);
   return (
-    <details className="behind">
-      <summary>{w.title}</summary>
+    <Folded title={w.title}>
       {entries.length === 0 ? (
         <p>{w.none}</p>
       ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-        <section className="behind-scroll" aria-label={w.title} tabIndex={0}>
-          <table className="figures">
-            <thead>
-              <tr>
-                <th scope="col">{w.when}</th>
-                <th scope="col">{w.who}</th>
-                <th scope="col">{w.what}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {entries.map((entry, index) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: rows carry no state and two may be alike
-                <tr key={index}>
-                  <td>{instantText(entry.at)}</td>
-                  <td>{entry.actor}</td>
-                  <td>{sentence(entry)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
+        <Table
+          label={w.title}
+          height="part"
+          rows={entries}
+          keyOf={(_, index) => index}
+          columns={[
+            { head: w.when, value: ({ at }) => at, cell: ({ at }) => instantText(at) },
+            { head: w.who, value: ({ actor }) => actor },
+            { head: w.what, value: sentence },
+          ]}
+        />
       )}
-    </details>
+    </Folded>
   );
 }
 

@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { sessionQuery } from '../../api/session.ts';
 import { peopleWords } from '../../text/people.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { FarmChoice } from './FarmChoice.tsx';
 import type { Made } from './Invite.tsx';
 import { useChange, useInvite } from './useChange.ts';
@@ -10,106 +11,119 @@ import { useChange, useInvite } from './useChange.ts';
 /** Everybody who has joined. What is changed here holds at once, and can be taken back. */
 export function PeopleTable(props: { people: readonly Person[]; farms: readonly string[]; made: (made: Made) => void }) {
   const w = peopleWords.people;
-  return (
-    <section className="people-list" aria-label={w.title}>
-      <table className="figures people-table">
-        <thead>
-          <tr>
-            <th scope="col">{w.columns.name}</th>
-            <th scope="col">{w.columns.role}</th>
-            <th scope="col">{w.columns.farms}</th>
-            <th scope="col">{w.columns.state}</th>
-            <th scope="col">{w.columns.acts}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {props.people.map((person) => (
-            <PersonRow key={person.id} person={person} farms={props.farms} made={props.made} />
-          ))}
-        </tbody>
-      </table>
-      <p className="key">{w.ends}</p>
-    </section>
-  );
-}
-
-function PersonRow({ person, farms, made }: { person: Person; farms: readonly string[]; made: (made: Made) => void }) {
-  const w = peopleWords.people;
+  const { people, farms, made } = props;
   const { data: session } = useQuery(sessionQuery);
   const change = useChange();
   const invite = useInvite();
-  const [growing, setGrowing] = useState(false);
-  const isYou = session?.person?.id === person.id;
-  const role: Role = growing ? 'grower' : person.role;
-  const chooseRole = (next: Role) => {
-    // A grower sees some farms: which ones comes first.
-    setGrowing(next === 'grower' && person.role !== 'grower');
+  // Who is about to become a grower: one sees some farms, and which ones comes first.
+  const [growing, setGrowing] = useState<ReadonlySet<string>>(new Set());
+  const grow = (id: string, grows: boolean) =>
+    setGrowing((before) => new Set([...before].filter((each) => each !== id).concat(grows ? [id] : [])));
+  const isYou = ({ id }: Person) => session?.person?.id === id;
+  const roleOf = ({ id, role }: Person): Role => (growing.has(id) ? 'grower' : role);
+  const chooseRole = (person: Person, next: Role) => {
+    grow(person.id, next === 'grower' && person.role !== 'grower');
     if (next !== 'grower' && next !== person.role) void change(person, { role: next });
   };
+  const saveFarms = async (person: Person, chosen: readonly string[]) => {
+    await change(person, growing.has(person.id) ? { role: 'grower', farms: chosen } : { farms: chosen });
+    grow(person.id, false);
+  };
+  const link = async ({ id, name }: Person) => {
+    const invitation = await invite({ personId: id });
+    if (invitation) made({ ...invitation, for: name });
+  };
   return (
-    <tr className={person.disabled ? 'disabled' : undefined}>
-      <th scope="row">
-        {person.name} {isYou && <span className="faint">({w.you})</span>}
-      </th>
-      <td data-label={w.columns.role}>
-        <select
-          className="select"
-          aria-label={w.roleOf(person.name)}
-          value={role}
-          disabled={isYou || person.disabled}
-          onChange={(event) => chooseRole(event.currentTarget.value as Role)}
-        >
-          {ROLES.map((each) => (
-            <option key={each} value={each}>
-              {peopleWords.roles[each].name}
-            </option>
-          ))}
-        </select>
-      </td>
-      <td data-label={w.columns.farms}>
-        {role === 'grower' ? (
-          <GrowerFarms
-            person={person}
-            farms={farms}
-            open={growing}
-            save={async (chosen) => {
-              await change(person, growing ? { role: 'grower', farms: chosen } : { farms: chosen });
-              setGrowing(false);
-            }}
-          />
-        ) : role === 'reader' ? (
-          w.noPlaces
-        ) : (
-          w.allFarms
-        )}
-      </td>
-      <td data-label={w.columns.state}>
-        <label className="check-label">
-          <input
-            type="checkbox"
-            aria-label={w.mayOf(person.name)}
-            checked={!person.disabled}
-            disabled={isYou}
-            onChange={(event) => void change(person, { disabled: !event.currentTarget.checked })}
-          />
-          {person.disabled ? w.no : w.yes}
-        </label>
-      </td>
-      <td>
-        <button
-          type="button"
-          className="plain-button"
-          aria-label={w.newPasswordOf(person.name)}
-          disabled={person.disabled}
-          onClick={async () => {
-            const link = await invite({ personId: person.id });
-            if (link) made({ ...link, for: person.name });
-          }}
-        >
-          {w.newPassword}
-        </button>
-      </td>
-    </tr>
+    <section className="people-list" aria-label={w.title}>
+      <Table
+        label={w.title}
+        className="people-table"
+        rows={people}
+        keyOf={({ id }) => id}
+        rowClass={({ disabled }) => (disabled ? 'disabled' : undefined)}
+        columns={[
+          {
+            head: w.columns.name,
+            value: ({ name }) => name,
+            cell: (person) => (
+              <>
+                {person.name} {isYou(person) && <span className="faint">({w.you})</span>}
+              </>
+            ),
+            names: true,
+          },
+          {
+            head: w.columns.role,
+            value: ({ role }) => peopleWords.roles[role].name,
+            cell: (person) => (
+              <select
+                className="select"
+                aria-label={w.roleOf(person.name)}
+                value={roleOf(person)}
+                disabled={isYou(person) || person.disabled}
+                onChange={(event) => chooseRole(person, event.currentTarget.value as Role)}
+              >
+                {ROLES.map((each) => (
+                  <option key={each} value={each}>
+                    {peopleWords.roles[each].name}
+                  </option>
+                ))}
+              </select>
+            ),
+          },
+          {
+            head: w.columns.farms,
+            value: (person) =>
+              person.role === 'grower' ? person.farms.join(', ') : person.role === 'reader' ? w.noPlaces : w.allFarms,
+            cell: (person) => {
+              const role = roleOf(person);
+              if (role !== 'grower') return role === 'reader' ? w.noPlaces : w.allFarms;
+              const grows = growing.has(person.id);
+              return (
+                <GrowerFarms
+                  key={String(grows)}
+                  person={person}
+                  farms={farms}
+                  open={grows}
+                  save={(chosen) => saveFarms(person, chosen)}
+                />
+              );
+            },
+          },
+          {
+            head: w.columns.state,
+            value: ({ disabled }) => (disabled ? w.no : w.yes),
+            cell: (person) => (
+              <label className="check-label">
+                <input
+                  type="checkbox"
+                  aria-label={w.mayOf(person.name)}
+                  checked={!person.disabled}
+                  disabled={isYou(person)}
+                  onChange={(event) => void change(person, { disabled: !event.currentTarget.checked })}
+                />
+                {person.disabled ? w.no : w.yes}
+              </label>
+            ),
+          },
+          {
+            head: w.columns.acts,
+            cell: (person) => (
+              <button
+                type="button"
+                className="plain-button"
+                aria-label={w.newPasswordOf(person.name)}
+                disabled={person.disabled}
+                onClick={() => void link(person)}
+              >
+                {w.newPassword}
+              </button>
+            ),
+          },
+        ]}
+      />
+      <p className="key">{w.ends}</p>
+    </section>
   );
 }
 

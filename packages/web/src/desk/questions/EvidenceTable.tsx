@@ -10,6 +10,7 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { questionsWords as w } from '../../text/questions.ts';
 import { recordWords } from '../../text/record.ts';
 import { Panel } from '../../ui/Panel.tsx';
+import { type Column, Table } from '../../ui/table/Table.tsx';
 
 /** The checks a question is about; each opens in its own form, as it is corrected anywhere. */
 export function EvidenceTable({ question, on }: { question: RecordQuestion; on: IsoDay }) {
@@ -18,57 +19,55 @@ export function EvidenceTable({ question, on }: { question: RecordQuestion; on: 
   const [open, setOpen] = useState<string | null>(null);
   const held = checks?.find(({ value }) => `${value.trapId}|${value.checkedOn}` === open);
   const shown = question.checks.slice(-MOST_SHOWN);
+  const correcting: Column<(typeof shown)[number]> = {
+    head: w.columns.act,
+    cell: ({ trapId, checkedOn }) => (
+      <button
+        type="button"
+        className="row-button"
+        aria-haspopup="dialog"
+        aria-label={w.correctLabel(trapId, dayTextFrom(checkedOn, on))}
+        onClick={() => setOpen(`${trapId}|${checkedOn}`)}
+      >
+        {w.correct}
+      </button>
+    ),
+  };
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={`${w.evidence}: ${w.kinds[question.kind]}`} tabIndex={0}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.columns.trap}</th>
-              <th scope="col">{w.columns.day}</th>
-              <th scope="col" className="number">
-                {w.columns.count}
-              </th>
-              <th scope="col" className="number">
-                {w.columns.expected}
-              </th>
-              <th scope="col" className="number">
-                {w.columns.others}
-              </th>
-              {mayCorrect && <th scope="col">{w.columns.act}</th>}
-            </tr>
-          </thead>
-          <tbody>
-            {shown.map(({ trapId, checkedOn, count, others, expected }) => (
-              <tr key={`${trapId}|${checkedOn}`}>
-                <th scope="row">
-                  <Link to="/traps/$trapId" params={{ trapId }}>
-                    {trapId}
-                  </Link>
-                </th>
-                <td>{dayTextFrom(checkedOn, on)}</td>
-                <td className="number">{countText(count)}</td>
-                <td className="number">{expected === null ? w.unknown : rateText(expected)}</td>
-                <td className="number">{others === null ? w.unknown : countText(others)}</td>
-                {mayCorrect && (
-                  <td>
-                    <button
-                      type="button"
-                      className="row-button"
-                      aria-haspopup="dialog"
-                      aria-label={w.correctLabel(trapId, dayTextFrom(checkedOn, on))}
-                      onClick={() => setOpen(`${trapId}|${checkedOn}`)}
-                    >
-                      {w.correct}
-                    </button>
-                  </td>
-                )}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <Table
+        label={`${w.evidence}: ${w.kinds[question.kind]}`}
+        height="part"
+        rows={shown}
+        keyOf={({ trapId, checkedOn }) => `${trapId}|${checkedOn}`}
+        columns={[
+          {
+            head: w.columns.trap,
+            value: ({ trapId }) => trapId,
+            cell: ({ trapId }) => (
+              <Link to="/traps/$trapId" params={{ trapId }}>
+                {trapId}
+              </Link>
+            ),
+            names: true,
+          },
+          { head: w.columns.day, value: ({ checkedOn }) => checkedOn, cell: ({ checkedOn }) => dayTextFrom(checkedOn, on) },
+          { head: w.columns.count, value: ({ count }) => count, cell: ({ count }) => countText(count), number: true },
+          {
+            head: w.columns.expected,
+            value: ({ expected }) => expected,
+            cell: ({ expected }) => (expected === null ? w.unknown : rateText(expected)),
+            number: true,
+          },
+          {
+            head: w.columns.others,
+            value: ({ others }) => others,
+            cell: ({ others }) => (others === null ? w.unknown : countText(others)),
+            number: true,
+          },
+          ...(mayCorrect ? [correcting] : []),
+        ]}
+      />
       {open !== null && held && (
         <Panel title={recordWords.titles.edit.checks} close={() => setOpen(null)}>
           <Editor

@@ -1,6 +1,21 @@
 import { scaleLinear, scaleSqrt } from 'd3-scale';
 import { area, line } from 'd3-shape';
-import { useWidth } from '../../ui/chart/useWidth.ts';
+import { Chart, type Margins, plotIn } from '../../ui/chart/Chart.tsx';
+import { besideUpright } from '../../ui/chart/labels.ts';
+import {
+  AcrossAxis,
+  AxisNames,
+  Band,
+  Dot,
+  type EndWord,
+  EndWords,
+  endBoxes,
+  HeightAxis,
+  Level,
+  Line,
+  Upright,
+  Words,
+} from '../../ui/chart/marks.tsx';
 
 export interface CurveVertex {
   readonly at: number;
@@ -31,75 +46,53 @@ export interface CurvePlotProps {
 }
 
 const HEIGHT = 230;
-const [LEFT, RIGHT, TOP, FOOT] = [46, 12, 18, 40];
+const MARGINS: Margins = { left: 46, right: 12, top: 18, foot: 40 };
 
 /** A fitted curve with its interval, and what it was fitted to. */
 export function CurvePlot(props: CurvePlotProps) {
-  const { curve, xText, yText, dots = [], level, places = [] } = props;
-  const [ref, width] = useWidth<HTMLDivElement>();
+  return (
+    <Chart height={HEIGHT} className="curve-plot">
+      {(width) => <Drawing {...props} width={width} />}
+    </Chart>
+  );
+}
+
+function Drawing(props: CurvePlotProps & { width: number }) {
+  const { width, curve, xText, yText, dots = [], level, places = [] } = props;
+  const plot = plotIn(width, HEIGHT, MARGINS);
   const most = Math.max(...curve.map(({ at }) => at), ...dots.map(({ at }) => at), ...places.map(({ at }) => at), 0.1);
-  const bottom = HEIGHT - FOOT;
-  const x = (props.xRoot ? scaleSqrt() : scaleLinear()).domain([0, most]).range([LEFT, Math.max(LEFT + 1, width - RIGHT)]);
-  const y = scaleLinear().domain([0, props.yMost]).range([bottom, TOP]).clamp(true);
+  const x = (props.xRoot ? scaleSqrt() : scaleLinear()).domain([0, most]).range([plot.left, plot.right]);
+  const y = scaleLinear().domain([0, props.yMost]).range([plot.bottom, plot.top]).clamp(true);
   const band = area<CurveVertex>()
     .x(({ at }) => x(at))
     .y0(({ low }) => y(low))
-    .y1(({ high }) => y(high));
+    .y1(({ high }) => y(high))
+    .digits(1);
   const middle = line<CurveVertex>()
     .x(({ at }) => x(at))
-    .y(({ value }) => y(value));
+    .y(({ value }) => y(value))
+    .digits(1);
+  const ends: readonly EndWord[] = level?.label ? [{ text: level.label, y: y(level.at) }] : [];
   return (
-    <div ref={ref} className="plot">
-      <svg width={width} height={HEIGHT} aria-hidden="true">
-        {y.ticks(4).map((tick) => (
-          <g key={tick}>
-            <line className={tick === 0 ? 'ground' : 'grid'} x1={LEFT} x2={width - RIGHT} y1={y(tick)} y2={y(tick)} />
-            <text x={LEFT - 6} y={y(tick) + 4} textAnchor="end">
-              {yText(tick)}
-            </text>
-          </g>
-        ))}
-        {x.ticks(width < 500 ? 4 : 7).map((tick) => (
-          <text key={tick} x={x(tick)} y={bottom + 16} textAnchor="middle">
-            {xText(tick)}
-          </text>
-        ))}
-        <text x={LEFT} y={11}>
-          {props.yLabel}
-        </text>
-        <text x={width - RIGHT} y={HEIGHT - 6} textAnchor="end">
-          {props.xLabel}
-        </text>
-        <path className="curve-band" d={band([...curve]) ?? ''} />
-        <path className="curve" d={middle([...curve]) ?? ''} />
-        {dots.map(({ key, at, value }) => (
-          <circle key={key} className="sample" cx={x(at)} cy={y(value)} r={3.5} />
-        ))}
-        {level && (
-          <g>
-            <line className="level" x1={LEFT} x2={width - RIGHT} y1={y(level.at)} y2={y(level.at)} />
-            <text className="plot-label" x={width - RIGHT} y={y(level.at) - 5} textAnchor="end">
-              {level.label}
-            </text>
-          </g>
-        )}
-        {places.map(({ at, label }, index) => {
-          const turned = x(at) > width - 150;
-          return (
-            <g key={label} className={index === 0 ? 'place first' : 'place'}>
-              <line x1={x(at)} x2={x(at)} y1={TOP} y2={bottom} />
-              <text
-                className="plot-label"
-                x={x(at) + (turned ? -5 : 5)}
-                y={TOP + 10 + 16 * index}
-                textAnchor={turned ? 'end' : 'start'}
-              >
-                {label}
-              </text>
-            </g>
-          );
-        })}
-      </svg>
-    </div>
+    <>
+      <HeightAxis plot={plot} y={y} ticks={y.ticks(4)} text={yText} />
+      <AcrossAxis y={plot.bottom + 16} ticks={x.ticks(width < 500 ? 4 : 7).map((tick) => ({ x: x(tick), label: xText(tick) }))} />
+      <AxisNames up={props.yLabel} across={props.xLabel} plot={plot} height={HEIGHT} />
+      <Band d={band([...curve]) ?? ''} />
+      <Line d={middle([...curve]) ?? ''} />
+      {dots.map(({ key, at, value }) => (
+        <Dot key={key} className="sample" x={x(at)} y={y(value)} />
+      ))}
+      {level && <Level plot={plot} y={y(level.at)} />}
+      {places.map(({ at, label }, index) => (
+        <Upright key={label} plot={plot} x={x(at)} className={index === 0 ? 'place first' : 'place'} />
+      ))}
+      <EndWords words={ends} plot={plot} />
+      <Words
+        words={places.map(({ at, label }) => ({ text: label, spots: besideUpright(x(at), plot) }))}
+        plot={{ ...plot, right: width }}
+        taken={endBoxes(ends, plot)}
+      />
+    </>
   );
 }

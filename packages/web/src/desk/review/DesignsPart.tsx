@@ -5,7 +5,7 @@ import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
-import { Folded } from '../../ui/Folded.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { learnQuery } from './queries.ts';
 import { type DrawnRatio, RatioPlot } from './RatioPlot.tsx';
 import { NotYet, Working } from './Working.tsx';
@@ -47,27 +47,21 @@ function Lesson({ lesson }: { lesson: SideBySideLesson }) {
           {learned.ratios.map((found) => (
             <Ratio key={`${found.treatment} ${found.against}`} found={found} name={name} />
           ))}
-          <Folded
+          <FoldedTable
             title={learnWords.behind}
             of={title}
+            rows={learned.ratios}
+            keyOf={({ treatment, against }) => `${treatment} ${against}`}
             columns={[
-              { head: w.columns.pair },
-              { head: w.columns.ratio, number: true },
-              { head: w.columns.low, number: true },
-              { head: w.columns.high, number: true },
-              { head: w.columns.shared, number: true },
-              { head: w.columns.sites, number: true },
-              { head: w.columns.differ, number: true },
-              { head: w.columns.needed, number: true },
+              { head: w.columns.pair, value: ({ treatment, against }) => w.ratio(name(treatment), name(against)), names: true },
+              { head: w.columns.ratio, figure: [({ ratio }) => ratio.value, rateText] },
+              { head: w.columns.low, figure: [({ ratio }) => ratio.low, rateText] },
+              { head: w.columns.high, figure: [({ ratio }) => ratio.high, rateText] },
+              { head: w.columns.shared, figure: [({ sharedBlocks }) => sharedBlocks, countText] },
+              { head: w.columns.sites, figure: [({ sites }) => sites, countText] },
+              { head: w.columns.differ, figure: [({ siteLogSd }) => siteLogSd, rateText] },
+              { head: w.columns.needed, figure: [({ sitesForUsefulRatio }) => sitesForUsefulRatio, countText] },
             ]}
-            rows={learned.ratios.map(({ treatment, against, ratio, sharedBlocks, sites, siteLogSd, sitesForUsefulRatio }) => [
-              w.ratio(name(treatment), name(against)),
-              ...figures(ratio),
-              countText(sharedBlocks),
-              countText(sites),
-              rateText(siteLogSd),
-              countText(sitesForUsefulRatio),
-            ])}
           />
         </>
       ) : (
@@ -110,23 +104,19 @@ function Ratio({ found, name }: { found: Found; name: (treatment: string) => str
         </p>
       )}
       {seasons.length > 1 && (
-        <Folded
+        <FoldedTable
           title={w.seasons}
           of={w.ratio(treatment, against)}
+          rows={seasons}
+          keyOf={({ season }) => season}
           columns={[
-            { head: w.columns.season },
-            { head: w.columns.ratio, number: true },
-            { head: w.columns.low, number: true },
-            { head: w.columns.high, number: true },
-            { head: w.columns.shared, number: true },
-            { head: w.columns.sites, number: true },
+            { head: w.columns.season, value: ({ season }) => season, names: true },
+            { head: w.columns.ratio, figure: [({ ratio: { value: each } }) => each, rateText] },
+            { head: w.columns.low, figure: [({ ratio: { low: each } }) => each, rateText] },
+            { head: w.columns.high, figure: [({ ratio: { high: each } }) => each, rateText] },
+            { head: w.columns.shared, figure: [({ sharedBlocks: each }) => each, countText] },
+            { head: w.columns.sites, figure: [({ sites: each }) => each, countText] },
           ]}
-          rows={seasons.map((season) => [
-            String(season.season),
-            ...figures(season.ratio),
-            countText(season.sharedBlocks),
-            countText(season.sites),
-          ])}
         />
       )}
     </>

@@ -6,7 +6,7 @@ import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, sampleKind } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
-import { Folded } from '../../ui/Folded.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
 import { learnQuery } from './queries.ts';
 import { Suggestion } from './Suggestion.tsx';
@@ -99,25 +99,23 @@ function Samples({ lesson, title, on }: { lesson: InfestationLesson; title: stri
   const newest = [...lesson.samples].sort((a, b) => (a.sampledOn < b.sampledOn ? 1 : -1));
   if (newest.length === 0) return null;
   return (
-    <Folded
+    <FoldedTable
       title={learnWords.behind}
       of={title}
+      rows={newest}
+      keyOf={({ field, sampledOn }) => `${field} ${sampledOn}`}
       columns={[
-        { head: w.sampleColumns.field },
-        { head: w.sampleColumns.farm },
-        { head: w.sampleColumns.day },
-        { head: w.sampleColumns.found, number: true },
-        { head: w.sampleColumns.of, number: true },
-        { head: w.sampleColumns.catch, number: true },
+        { head: w.sampleColumns.field, value: ({ name }) => name },
+        { head: w.sampleColumns.farm, value: ({ farm }) => farm },
+        {
+          head: w.sampleColumns.day,
+          value: ({ sampledOn }) => sampledOn,
+          cell: ({ sampledOn }) => dayTextFrom(sampledOn, on),
+        },
+        { head: w.sampleColumns.found, figure: [({ found }) => found, countText] },
+        { head: w.sampleColumns.of, figure: [({ examined }) => examined, countText] },
+        { head: w.sampleColumns.catch, figure: [({ perNight }) => perNight, rateText] },
       ]}
-      rows={newest.map(({ name, farm, sampledOn, found, examined, perNight }) => [
-        name,
-        farm,
-        dayTextFrom(sampledOn, on),
-        countText(found),
-        countText(examined),
-        perNight === null ? '–' : rateText(perNight),
-      ])}
     />
   );
 }

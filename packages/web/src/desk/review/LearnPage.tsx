@@ -5,6 +5,7 @@ import { sessionQuery } from '../../api/session.ts';
 import { learnWords as w } from '../../text/learn.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { useTitle } from '../../ui/media.ts';
+import { Tabs } from '../../ui/Tabs.tsx';
 import { DesignsPart } from './DesignsPart.tsx';
 import { InfestationPart } from './InfestationPart.tsx';
 import { LuresPart } from './LuresPart.tsx';
@@ -45,24 +46,25 @@ export function LearnPage() {
           />
         )}
       </div>
-      <nav className="learn-parts" aria-label={w.parts.label}>
-        {parts.map((each) => (
-          <Link
-            key={each}
-            to="/learn"
-            search={(before) => ({ ...before, part: each })}
-            aria-current={each === part ? 'page' : undefined}
-            resetScroll={false}
-          >
-            {w.parts[each]}
-          </Link>
-        ))}
-      </nav>
-      {part === 'review' && <ReviewPart search={search} change={change} />}
-      {part === 'years' && <YearsPart search={search} change={change} />}
-      {part === 'designs' && <DesignsPart on={search.on} />}
-      {part === 'lures' && <LuresPart on={search.on} />}
-      {part === 'infestation' && <InfestationPart on={search.on} />}
+      <Tabs
+        label={w.parts.label}
+        at={part}
+        choose={(each) => void change({ part: each })}
+        tabs={parts.map((id) => ({
+          id,
+          link: (
+            <Link to="/learn" search={(before) => ({ ...before, part: id })} resetScroll={false}>
+              {w.parts[id]}
+            </Link>
+          ),
+        }))}
+      >
+        {part === 'review' && <ReviewPart search={search} change={change} />}
+        {part === 'years' && <YearsPart search={search} change={change} />}
+        {part === 'designs' && <DesignsPart on={search.on} />}
+        {part === 'lures' && <LuresPart on={search.on} />}
+        {part === 'infestation' && <InfestationPart on={search.on} />}
+      </Tabs>
     </main>
   );
 }

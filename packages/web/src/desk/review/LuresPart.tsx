@@ -4,7 +4,7 @@ import { countText, percentText, rateText } from '../../format/number.ts';
 import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
 import { Failure } from '../../ui/Failure.tsx';
-import { Folded } from '../../ui/Folded.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
 import { learnQuery } from './queries.ts';
 import { NotYet, Working } from './Working.tsx';
@@ -79,21 +79,17 @@ function Decay(props: { title: string; used: number; decay: Extract<LureLesson['
             : w.halfLifeBounded(countText(half.value), countText(half.low), countText(half.high)))}
       </p>
       <p className="key">{w.used(used, countText(oldestDays))}</p>
-      <Folded
+      <FoldedTable
         title={learnWords.behind}
         of={title}
+        rows={curve}
+        keyOf={({ ageDays }) => ageDays}
         columns={[
-          { head: w.columns.age, number: true },
-          { head: w.columns.share, number: true },
-          { head: w.columns.low, number: true },
-          { head: w.columns.high, number: true },
+          { head: w.columns.age, figure: [({ ageDays }) => ageDays, rateText] },
+          { head: w.columns.share, figure: [({ value }) => value, percentText] },
+          { head: w.columns.low, figure: [({ low }) => low, percentText] },
+          { head: w.columns.high, figure: [({ high }) => high, percentText] },
         ]}
-        rows={curve.map(({ ageDays, value, low, high }) => [
-          rateText(ageDays),
-          percentText(value),
-          percentText(low),
-          percentText(high),
-        ])}
       />
     </>
   );

@@ -2,6 +2,7 @@ import { type SeasonWork, seasonCost } from '@duskwatch/core';
 import { useState } from 'react';
 import { locale } from '../../text/language.ts';
 import { learnWords } from '../../text/learn.ts';
+import { Field } from '../../ui/Field.tsx';
 
 const w = learnWords.review;
 const USUAL_CURRENCY = 'USD';
@@ -58,21 +59,29 @@ export function ReviewCost({ work }: { work: SeasonWork }) {
             ? w.costNone(money(cost.total))
             : w.costTotal(money(cost.total), money(cost.perDecision))}
       </p>
-      <div className="prices">
+      <div className="visit-prices">
         {PRICED.map((item) => (
-          <label key={item}>
-            {w.prices[item]}
-            <input inputMode="decimal" value={texts[item] ?? ''} onChange={(event) => write(item, event.currentTarget.value)} />
-          </label>
+          <Field key={item} label={w.prices[item]} className="small">
+            {(box) => (
+              <input
+                {...box}
+                inputMode="decimal"
+                value={texts[item] ?? ''}
+                onChange={(event) => write(item, event.currentTarget.value)}
+              />
+            )}
+          </Field>
         ))}
-        <label>
-          {w.currency}
-          <input
-            maxLength={3}
-            value={texts.currency ?? USUAL_CURRENCY}
-            onChange={(event) => write('currency', event.currentTarget.value.toUpperCase())}
-          />
-        </label>
+        <Field label={w.currency} className="small">
+          {(box) => (
+            <input
+              {...box}
+              maxLength={3}
+              value={texts.currency ?? USUAL_CURRENCY}
+              onChange={(event) => write('currency', event.currentTarget.value.toUpperCase())}
+            />
+          )}
+        </Field>
       </div>
       <p className="key">{w.costLead}</p>
     </section>

@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { longDay } from '../../format/day.ts';
 import { learnWords } from '../../text/learn.ts';
 import { Failure } from '../../ui/Failure.tsx';
+import { SelectField } from '../../ui/Field.tsx';
 import { reviewQuery } from './queries.ts';
 import { ReviewCost } from './ReviewCost.tsx';
 import { Calls, Missed, Timing } from './ReviewTables.tsx';
@@ -30,15 +31,13 @@ export function ReviewPart(props: { search: LearnSearch; change: (part: Partial<
     <>
       <div className="learn-tools">
         {!only && (
-          <label>
-            {w.farm}
-            <select value={farm?.farm ?? ''} onChange={(event) => change({ farm: event.currentTarget.value || undefined })}>
-              <option value="">{w.allFarms}</option>
-              {data.farms.map((each) => (
-                <option key={each.farm}>{each.farm}</option>
-              ))}
-            </select>
-          </label>
+          <SelectField
+            label={w.farm}
+            value={farm?.farm ?? ''}
+            all={w.allFarms}
+            choices={data.farms.map((each) => [each.farm, each.farm])}
+            choose={(value) => change({ farm: value || undefined })}
+          />
         )}
         <button type="button" className="button" onClick={() => print()}>
           {w.print}

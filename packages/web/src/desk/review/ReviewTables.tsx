@@ -1,77 +1,64 @@
 import type { CallRow, IsoDay, ReviewPart, ReviewView, TimingRow } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import type { ReactNode } from 'react';
 import { daySpan, shortDate } from '../../format/day.ts';
 import { countText, intervalText, rateText } from '../../format/number.ts';
 import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
+import { Table } from '../../ui/table/Table.tsx';
 
 const w = learnWords.review;
-
-function Figures(props: { label: string; heads: readonly (readonly [text: string, number?: 'number'])[]; children: ReactNode }) {
-  return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className="wide-table" aria-label={props.label} tabIndex={0}>
-      <table className="figures">
-        <thead>
-          <tr>
-            {props.heads.map(([text, number]) => (
-              <th scope="col" key={text} className={number}>
-                {text}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>{props.children}</tbody>
-      </table>
-    </section>
-  );
-}
 
 const dayOr = (on: IsoDay | null) => (on === null ? '–' : shortDate(on));
 
 export function Timing({ rows }: { rows: readonly TimingRow[] }) {
   const wording = useWording();
   const c = w.timingColumns;
-  const n = 'number' as const;
+  const dated = (head: string, on: (row: TimingRow) => IsoDay | null) => ({
+    head,
+    value: on,
+    cell: (row: TimingRow) => dayOr(on(row)),
+    number: true,
+  });
   return (
     <>
       <h3>{w.timing}</h3>
-      <Figures
+      <Table
         label={w.timing}
-        heads={[
-          [c.insect],
-          [c.traps, n],
-          [c.moths, n],
-          [c.rate, n],
-          [c.interval, n],
-          [c.first, n],
-          [c.tenth, n],
-          [c.half, n],
-          [c.nine, n],
-          [c.unseen, n],
+        rows={rows}
+        keyOf={({ insect, design }) => `${insect} ${design}`}
+        columns={[
+          {
+            head: c.insect,
+            value: ({ insect, design }) => `${insectName(insect)}, ${wording.design[design]}`,
+            names: true,
+          },
+          { head: c.traps, value: ({ traps }) => traps, cell: ({ traps }) => countText(traps), number: true },
+          { head: c.moths, value: ({ moths }) => moths, cell: ({ moths }) => countText(moths), number: true },
+          {
+            head: c.rate,
+            value: ({ perNight }) => perNight?.value ?? null,
+            cell: ({ perNight }) => (perNight ? rateText(perNight.value) : '–'),
+            number: true,
+          },
+          {
+            head: c.interval,
+            cell: ({ perNight }) => (perNight ? intervalText(perNight.low, perNight.high) : '–'),
+            said: ({ perNight }) => (perNight ? intervalText(perNight.low, perNight.high) : null),
+            number: true,
+          },
+          dated(c.first, ({ firstCatch }) => firstCatch),
+          dated(c.tenth, ({ tenth }) => tenth),
+          dated(c.half, ({ half }) => half),
+          dated(c.nine, ({ nineTenths }) => nineTenths),
+          {
+            head: c.unseen,
+            value: ({ unseenNights }) => unseenNights,
+            cell: ({ unseenNights }) => countText(unseenNights),
+            number: true,
+          },
         ]}
-      >
-        {rows.map((row) => (
-          <tr key={`${row.insect} ${row.design}`}>
-            <th scope="row">
-              {insectName(row.insect)}, {wording.design[row.design]}
-            </th>
-            <td className={n}>{countText(row.traps)}</td>
-            <td className={n}>{countText(row.moths)}</td>
-            <td className={n}>{row.perNight ? rateText(row.perNight.value) : '–'}</td>
-            <td className={n}>{row.perNight ? intervalText(row.perNight.low, row.perNight.high) : '–'}</td>
-            {[row.firstCatch, row.tenth, row.half, row.nineTenths].map((on, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: four cells in a fixed order
-              <td key={index} className={n}>
-                {dayOr(on)}
-              </td>
-            ))}
-            <td className={n}>{countText(row.unseenNights)}</td>
-          </tr>
-        ))}
-      </Figures>
+      />
     </>
   );
 }
@@ -79,7 +66,6 @@ export function Timing({ rows }: { rows: readonly TimingRow[] }) {
 export function Calls(props: { view: ReviewView; part: ReviewPart; uncalled: ReviewView['uncalled'] }) {
   const { view, part, uncalled } = props;
   const { given, scoutSampled, decideSampled, decideTreated, sampledInfested } = part.calls;
-  const c = w.callColumns;
   return (
     <>
       <h3>{w.calls}</h3>
@@ -87,15 +73,7 @@ export function Calls(props: { view: ReviewView; part: ReviewPart; uncalled: Rev
         {w.tally.scout(given.scout, scoutSampled)} · {w.tally.decide(given.decide, decideSampled, decideTreated)} ·{' '}
         {w.tally.infested(sampledInfested)} · {w.tally.blind(given.blind)}
       </p>
-      {part.rows.length === 0 ? (
-        <p>{w.noCalls}</p>
-      ) : (
-        <Figures label={w.calls} heads={[[c.field], [c.insect], [c.verb], [c.days], [c.sample], [c.treatment]]}>
-          {part.rows.map((row) => (
-            <Call key={`${row.field} ${row.insect} ${row.from}`} row={row} />
-          ))}
-        </Figures>
-      )}
+      {part.rows.length === 0 ? <p>{w.noCalls}</p> : <CallTable rows={part.rows} />}
       {uncalled.length > 0 && (
         <p>
           {w.uncalled(uncalled.length)}:{' '}
@@ -107,26 +85,47 @@ export function Calls(props: { view: ReviewView; part: ReviewPart; uncalled: Rev
   );
 }
 
-function Call({ row }: { row: CallRow }) {
+function CallTable({ rows }: { rows: readonly CallRow[] }) {
   const wording = useWording();
-  const { field, name, insect, verb, from, to, sample, treatment } = row;
+  const c = w.callColumns;
   return (
-    <tr>
-      <th scope="row">
-        <Link to="/fields/$fieldId" params={{ fieldId: field }} search={{ on: to }} hash={insect}>
-          {name}
-        </Link>
-      </th>
-      <td>{insectName(insect)}</td>
-      <td>{wording.verb[verb]}</td>
-      <td>{daySpan(from, to)}</td>
-      <td>
-        {sample
-          ? w.sample(shortDate(sample.on), sample.infested === null ? w.uncounted : countText(sample.infested), sample.examined)
-          : w.nothing}
-      </td>
-      <td>{treatment ? `${shortDate(treatment.on)}: ${treatment.product}` : w.nothing}</td>
-    </tr>
+    <Table
+      label={w.calls}
+      rows={rows}
+      keyOf={({ field, insect, from }) => `${field} ${insect} ${from}`}
+      columns={[
+        {
+          head: c.field,
+          value: ({ name }) => name,
+          cell: ({ field, name, insect, to }) => (
+            <Link to="/fields/$fieldId" params={{ fieldId: field }} search={{ on: to }} hash={insect}>
+              {name}
+            </Link>
+          ),
+          names: true,
+        },
+        { head: c.insect, value: ({ insect }) => insectName(insect) },
+        { head: c.verb, value: ({ verb }) => wording.verb[verb] },
+        { head: c.days, value: ({ from }) => from, said: ({ from, to }) => daySpan(from, to) },
+        {
+          head: c.sample,
+          value: ({ sample }) => sample?.on ?? null,
+          said: ({ sample }) =>
+            sample
+              ? w.sample(
+                  shortDate(sample.on),
+                  sample.infested === null ? w.uncounted : countText(sample.infested),
+                  sample.examined,
+                )
+              : w.nothing,
+        },
+        {
+          head: c.treatment,
+          value: ({ treatment }) => treatment?.on ?? null,
+          said: ({ treatment }) => (treatment ? `${shortDate(treatment.on)}: ${treatment.product}` : w.nothing),
+        },
+      ]}
+    />
   );
 }
 

@@ -6,6 +6,7 @@ import { percentText, rateText } from '../../format/number.ts';
 import { recordsQuery } from '../../shared/record/queries.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { learnWords } from '../../text/learn.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { AcceptPanel } from './AcceptPanel.tsx';
 import { isLearned, type KnownInfestation, suggestionKey } from './own-rule.ts';
 
@@ -37,47 +38,43 @@ export function Suggestion(props: { lesson: InfestationLesson; learned: KnownInf
   return (
     <>
       <h3>{w.thresholds}</h3>
-      <div className="behind-scroll">
-        <table className="figures thresholds">
-          <thead>
-            <tr>
-              <th scope="col">{w.columns.source}</th>
-              <th scope="col" className="number">
-                {w.columns.threshold}
-              </th>
-              <th scope="col">{w.columns.missed}</th>
-              <th scope="col">{w.columns.needless}</th>
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <th scope="row">
-                {w.suggestion} <span className="faint">({w.leftOutOfFit})</span>
-              </th>
-              <td className="number">{rateText(writtenThreshold(suggestion.perNight))}</td>
-              <td>{errorText(suggestion.errors.missed)}</td>
-              <td>{errorText(suggestion.errors.needless)}</td>
-            </tr>
-            {inForce ? (
-              <tr>
-                <th scope="row">
-                  {w.now}: {inForce.source || inForce.ruleId}
-                </th>
-                <td className="number">{rateText(inForce.perNight)}</td>
-                <td>{inForce.errors ? errorText(inForce.errors.missed) : '–'}</td>
-                <td>{inForce.errors ? errorText(inForce.errors.needless) : '–'}</td>
-              </tr>
-            ) : (
-              <tr>
-                <th scope="row">{w.noRule}</th>
-                <td className="number">–</td>
-                <td>–</td>
-                <td>–</td>
-              </tr>
-            )}
-          </tbody>
-        </table>
-      </div>
+      <Table
+        label={w.thresholds}
+        className="thresholds"
+        fixed
+        rows={[
+          {
+            source: w.suggestion,
+            remark: w.leftOutOfFit,
+            perNight: writtenThreshold(suggestion.perNight),
+            errors: suggestion.errors,
+          },
+          inForce
+            ? { ...inForce, source: `${w.now}: ${inForce.source || inForce.ruleId}`, remark: null }
+            : { source: w.noRule, remark: null, perNight: null, errors: null },
+        ]}
+        keyOf={(_, index) => index}
+        columns={[
+          {
+            head: w.columns.source,
+            value: ({ source }) => source,
+            cell: ({ source, remark }) => (
+              <>
+                {source} {remark && <span className="faint">({remark})</span>}
+              </>
+            ),
+            names: true,
+          },
+          {
+            head: w.columns.threshold,
+            value: ({ perNight }) => perNight,
+            cell: ({ perNight }) => (perNight === null ? '–' : rateText(perNight)),
+            number: true,
+          },
+          { head: w.columns.missed, value: ({ errors }) => (errors ? errorText(errors.missed) : '–') },
+          { head: w.columns.needless, value: ({ errors }) => (errors ? errorText(errors.needless) : '–') },
+        ]}
+      />
       <p className="key">
         {w.missedMeans} {!accepted && w.never}
       </p>

@@ -9,7 +9,8 @@ import { learnWords } from '../../text/learn.ts';
 import { insectName, localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
-import { Folded } from '../../ui/Folded.tsx';
+import { SelectField } from '../../ui/Field.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { yearsQuery } from './queries.ts';
 import type { LearnSearch } from './search.ts';
 import { Working } from './Working.tsx';
@@ -38,26 +39,20 @@ export function YearsPart(props: { search: LearnSearch; change: (part: Partial<L
     <>
       <p className="lead">{w.lead}</p>
       <div className="learn-tools">
-        <label>
-          {w.insect}
-          <select value={insect} onChange={(event) => change({ insect: event.currentTarget.value })}>
-            {program.insects.map((each) => (
-              <option key={each} value={each}>
-                {insectName(each)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <SelectField
+          label={w.insect}
+          value={insect ?? ''}
+          choices={program.insects.map((each) => [each, insectName(each)])}
+          choose={(value) => change({ insect: value })}
+        />
         {program.farms.length > 1 && (
-          <label>
-            {w.farm}
-            <select value={search.farm ?? ''} onChange={(event) => change({ farm: event.currentTarget.value || undefined })}>
-              <option value="">{w.allFarms}</option>
-              {program.farms.map((each) => (
-                <option key={each}>{each}</option>
-              ))}
-            </select>
-          </label>
+          <SelectField
+            label={w.farm}
+            value={search.farm ?? ''}
+            all={w.allFarms}
+            choices={program.farms.map((each) => [each, each])}
+            choose={(value) => change({ farm: value || undefined })}
+          />
         )}
         {data.heat && (
           <fieldset className="choices">
@@ -108,35 +103,34 @@ function YearTable({ view, design }: { view: YearsView; design: TrapDesign }) {
   const wording = useWording();
   const [unit] = useTemperatureUnit();
   const c = w.columns;
+  const unitOf = view.heat?.rule.unit;
   const rows = view.lines
     .filter((line) => line.design === design)
-    .flatMap((line: YearLine) =>
-      line.points
-        .filter(({ perNight }) => perNight !== null)
-        .map((point) => [
-          `${line.year}`,
-          shortDate(point.from),
-          shortDate(point.to),
-          rateText(point.perNight!),
-          point.low === null || point.high === null ? '–' : intervalText(point.low, point.high),
-          point.heatTo === null || !view.heat ? '–' : heatText(point.heatTo, view.heat.rule.unit, unit),
-          point.shareSoFar === null ? '–' : percentText(point.shareSoFar),
-        ]),
+    .flatMap(({ year, points }: YearLine) =>
+      points.filter(({ perNight }) => perNight !== null).map((point) => ({ ...point, year })),
     );
   return (
-    <Folded
+    <FoldedTable
       title={learnWords.behind}
       of={`${insectName(view.insect)}, ${wording.design[design]}`}
-      columns={[
-        { head: c.year },
-        { head: c.from },
-        { head: c.to },
-        { head: c.rate, number: true },
-        { head: c.interval, number: true },
-        { head: c.heat, number: true },
-        { head: c.share, number: true },
-      ]}
       rows={rows}
+      keyOf={({ from }) => from}
+      columns={[
+        { head: c.year, value: ({ year }) => `${year}` },
+        { head: c.from, value: ({ from }) => from, cell: ({ from }) => shortDate(from) },
+        { head: c.to, value: ({ to }) => to, cell: ({ to }) => shortDate(to) },
+        { head: c.rate, figure: [({ perNight }) => perNight, rateText] },
+        {
+          head: c.interval,
+          said: ({ low, high }) => (low === null || high === null ? null : intervalText(low, high)),
+          number: true,
+        },
+        {
+          head: c.heat,
+          figure: [({ heatTo }) => (unitOf === undefined ? null : heatTo), (heat) => heatText(heat, unitOf!, unit)],
+        },
+        { head: c.share, figure: [({ shareSoFar }) => shareSoFar, percentText] },
+      ]}
     />
   );
 }

@@ -1,5 +1,6 @@
 import { dayText, shortDay } from '../../format/day.ts';
 import { roundsWords as w } from '../../text/rounds.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import type { RoundsAnswer } from './queries.ts';
 import type { Setup } from './setup.ts';
 
@@ -18,47 +19,46 @@ export function DueTable({ view, setup, change }: { view: RoundsAnswer; setup: S
   return (
     <section className="rounds-due">
       <h2>{w.due}</h2>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={w.due} tabIndex={0}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.station}</th>
-              <th scope="col">{w.fields}</th>
-              <th scope="col">{w.dueOn}</th>
-              <th scope="col" className="number">
-                {w.traps}
-              </th>
-              <th scope="col">{w.morning}</th>
-              <th scope="col">{w.blocked}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {view.stations.map((station) => (
-              <tr key={station.id}>
-                <th scope="row">
-                  {station.id}
-                  {station.latitude === null && <small> {w.noPlace}</small>}
-                </th>
-                <td>{station.fields.map(({ name }) => name).join(', ')}</td>
-                <td>{shortDay(station.due)}</td>
-                <td className="number">{station.traps}</td>
-                <td>
-                  <label className="rounds-tick">
-                    <input
-                      type="checkbox"
-                      aria-label={w.morningOf(station.id)}
-                      checked={setup.morning.includes(station.id)}
-                      onChange={(event) => choose(station.id, event.currentTarget.checked)}
-                    />
-                  </label>
-                </td>
-                <td>{station.keepOutUntil && <b>{w.blockedUntil(dayText(station.keepOutUntil))}</b>}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <Table
+        label={w.due}
+        height="part"
+        rows={view.stations}
+        keyOf={({ id }) => id}
+        columns={[
+          {
+            head: w.station,
+            value: ({ id }) => id,
+            cell: ({ id, latitude }) => (
+              <>
+                {id}
+                {latitude === null && <small> {w.noPlace}</small>}
+              </>
+            ),
+            names: true,
+          },
+          { head: w.fields, value: ({ fields }) => fields.map(({ name }) => name).join(', ') },
+          { head: w.dueOn, value: ({ due }) => due, cell: ({ due }) => shortDay(due) },
+          { head: w.traps, value: ({ traps }) => traps, number: true },
+          {
+            head: w.morning,
+            cell: ({ id }) => (
+              <label className="rounds-tick">
+                <input
+                  type="checkbox"
+                  aria-label={w.morningOf(id)}
+                  checked={setup.morning.includes(id)}
+                  onChange={(event) => choose(id, event.currentTarget.checked)}
+                />
+              </label>
+            ),
+          },
+          {
+            head: w.blocked,
+            value: ({ keepOutUntil }) => keepOutUntil ?? null,
+            cell: ({ keepOutUntil }) => keepOutUntil && <b>{w.blockedUntil(dayText(keepOutUntil))}</b>,
+          },
+        ]}
+      />
     </section>
   );
 }

@@ -7,6 +7,7 @@ import { dayText } from '../../format/day.ts';
 import { distanceText } from '../../format/length.ts';
 import { countText, percentText } from '../../format/number.ts';
 import { roundsWords as w } from '../../text/rounds.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { Drawing } from './Drawing.tsx';
 import { clockText } from './setup.ts';
 
@@ -55,52 +56,36 @@ export function RoundSheet({ round, stations, scout }: Props) {
 }
 
 function Stops({ round, stations, title }: Omit<Props, 'scout'> & { title: string }) {
+  const remarks = (stop: PlannedRound['stops'][number]) =>
+    [
+      stop.daysLate > 0 ? w.late(stop.daysLate) : '',
+      stop.begins > stop.arrives ? w.wait(clockText(stop.begins)) : '',
+      stop.placeUnknown ? w.noPlace : '',
+    ].filter(Boolean);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className="behind-scroll" aria-label={title} tabIndex={0}>
-      <table className="figures">
-        <thead>
-          <tr>
-            <th scope="col" className="number">
-              #
-            </th>
-            <th scope="col">{w.station}</th>
-            <th scope="col">{w.fields}</th>
-            <th scope="col" className="number">
-              {w.traps}
-            </th>
-            <th scope="col">{w.arrive}</th>
-            <th scope="col">{w.leave}</th>
-            <th scope="col" className="print-only">
-              {w.checked}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {round.stops.map((stop, index) => {
-            const station = stations.get(stop.station);
-            const remarks = [
-              stop.daysLate > 0 ? w.late(stop.daysLate) : '',
-              stop.begins > stop.arrives ? w.wait(clockText(stop.begins)) : '',
-              stop.placeUnknown ? w.noPlace : '',
-            ].filter(Boolean);
-            return (
-              <tr key={stop.station}>
-                <td className="number">{index + 1}</td>
-                <th scope="row">{stop.station}</th>
-                <td>{station?.fields.map(({ name }) => name).join(', ')}</td>
-                <td className="number">{station?.traps}</td>
-                <td>
-                  {clockText(stop.arrives)}
-                  {remarks.length > 0 && <small> {remarks.join(', ')}</small>}
-                </td>
-                <td>{clockText(stop.leaves)}</td>
-                <td className="print-only">☐</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </section>
+    <Table
+      label={title}
+      fixed
+      rows={round.stops.map((stop, index) => ({ ...stop, place: index + 1, at: stations.get(stop.station) }))}
+      keyOf={({ station }) => station}
+      columns={[
+        { head: '#', value: ({ place }) => place, number: true },
+        { head: w.station, value: ({ station }) => station, names: true },
+        { head: w.fields, value: ({ at }) => at?.fields.map(({ name }) => name).join(', ') ?? null },
+        { head: w.traps, value: ({ at }) => at?.traps ?? null, number: true },
+        {
+          head: w.arrive,
+          value: ({ arrives }) => clockText(arrives),
+          cell: (stop) => (
+            <>
+              {clockText(stop.arrives)}
+              {remarks(stop).length > 0 && <small> {remarks(stop).join(', ')}</small>}
+            </>
+          ),
+        },
+        { head: w.leave, value: ({ leaves }) => clockText(leaves) },
+        { head: w.checked, cell: () => '☐', className: 'print-only' },
+      ]}
+    />
   );
 }

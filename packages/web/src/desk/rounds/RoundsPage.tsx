@@ -1,4 +1,3 @@
-import '../../styles/rounds.css';
 import { planRounds, type Rounds, type RoundsRequest, SEASON_ASSUMPTIONS, type TravelTable } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';

@@ -1,6 +1,7 @@
 import { planCurves, type ScoutingPlan } from '@duskwatch/core';
 import { useMemo } from 'react';
 import { scoutingWords } from '../../text/scouting.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { fineNumber } from './figures.ts';
 
 /** What limits and risks set by hand cost, and what they buy. */
@@ -10,28 +11,17 @@ export function Effect({ usual, set }: { usual: ScoutingPlan; set: ScoutingPlan 
   return (
     <section className="plan-effect" aria-labelledby="effect">
       <h2 id="effect">{w.effect}</h2>
-      <table className="figures">
-        <thead>
-          <tr>
-            <td />
-            <th scope="col" className="number">
-              {w.asItComes}
-            </th>
-            <th scope="col" className="number">
-              {w.asSet}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {(Object.keys(w.rows) as (keyof typeof w.rows)[]).map((row) => (
-            <tr key={row}>
-              <th scope="row">{w.rows[row]}</th>
-              <td className="number">{fineNumber(before![row])}</td>
-              <td className="number">{fineNumber(after![row])}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        label={w.effect}
+        fixed
+        rows={Object.keys(w.rows) as (keyof typeof w.rows)[]}
+        keyOf={(row) => row}
+        columns={[
+          { head: w.effect, value: (row) => w.rows[row], names: true, unseen: true },
+          { head: w.asItComes, value: (row) => before![row], cell: (row) => fineNumber(before![row]), number: true },
+          { head: w.asSet, value: (row) => after![row], cell: (row) => fineNumber(after![row]), number: true },
+        ]}
+      />
       <p className="key">{w.onPhone}</p>
     </section>
   );

@@ -1,6 +1,7 @@
 import { countsInsects, type ScoutingPlan } from '@duskwatch/core';
 import { planWords } from '../../text/scout.ts';
 import { scoutingWords } from '../../text/scouting.ts';
+import { Field } from '../../ui/Field.tsx';
 import { LIMITS, type Limit, type PlanSearch } from './search.ts';
 
 interface Props {
@@ -42,18 +43,20 @@ export function LimitsForm({ plan, search, change }: Props) {
       <p className="key">{w.limitsHelp}</p>
       <div className="plan-boxes">
         {shown.map((limit) => (
-          <label key={limit} className="plan-box">
-            <span>{names[limit]}</span>
-            <input
-              type="number"
-              min={0}
-              step="any"
-              key={search[limit] ?? 'usual'}
-              defaultValue={tidy((search[limit] ?? usual[limit]) * scaleOf(limit))}
-              onBlur={(event) => set(limit, event.currentTarget.value)}
-              onKeyDown={(event) => event.key === 'Enter' && set(limit, event.currentTarget.value)}
-            />
-          </label>
+          <Field key={limit} label={names[limit]} className="plan-box">
+            {(box) => (
+              <input
+                {...box}
+                type="number"
+                min={0}
+                step="any"
+                key={search[limit] ?? 'usual'}
+                defaultValue={tidy((search[limit] ?? usual[limit]) * scaleOf(limit))}
+                onBlur={(event) => set(limit, event.currentTarget.value)}
+                onKeyDown={(event) => event.key === 'Enter' && set(limit, event.currentTarget.value)}
+              />
+            )}
+          </Field>
         ))}
       </div>
       {changed && (

@@ -1,7 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { countText } from '../../format/number.ts';
-import { useWidth } from '../../ui/chart/useWidth.ts';
+import { Chart, type Margins, plotIn } from '../../ui/chart/Chart.tsx';
+import { alongLine, around, besideUpright } from '../../ui/chart/labels.ts';
+import { AcrossAxis, AxisNames, HeightAxis, Line, Upright, type Word, Words } from '../../ui/chart/marks.tsx';
 
 export interface Series {
   readonly name: string;
@@ -24,68 +26,53 @@ interface Props {
 }
 
 const HEIGHT = 250;
-const MARGIN = { top: 26, right: 14, bottom: 38, left: 46 };
+const MARGINS: Margins = { left: 46, right: 14, top: 26, foot: 38 };
 
-/** Lines over one axis each way. The numbers stand in a table behind it, so it is a picture to a screen reader. */
-export function PlanChart({ title, text, xName, yName, xMost, yMost, series, marks }: Props) {
-  const [ref, width] = useWidth<HTMLDivElement>();
-  const x = scaleLinear([0, xMost], [MARGIN.left, Math.max(MARGIN.left + 1, width - MARGIN.right)]);
-  const y = scaleLinear([0, yMost], [HEIGHT - MARGIN.bottom, MARGIN.top]);
+/** Lines over one axis each way. The numbers stand in a table behind it. */
+export function PlanChart({ title, text, ...drawn }: Props) {
+  return (
+    <div className="plan-chart">
+      <h3>{title}</h3>
+      <p className="key">{text}</p>
+      <Chart height={HEIGHT}>{(width) => <Drawing {...drawn} width={width} />}</Chart>
+    </div>
+  );
+}
+
+function Drawing({ width, xName, yName, xMost, yMost, series, marks }: Omit<Props, 'title' | 'text'> & { width: number }) {
+  const plot = plotIn(width, HEIGHT, MARGINS);
+  const x = scaleLinear([0, xMost], [plot.left, plot.right]);
+  const y = scaleLinear([0, yMost], [plot.bottom, plot.top]);
   const path = line<readonly [number, number]>()
     .x(([at]) => x(at))
     .y(([, value]) => y(value))
     .digits(1);
+  const taken = series.flatMap(({ points }) => alongLine(points.map(([at, value]) => [x(at), y(value)])));
+  const words: readonly Word[] = [
+    ...marks.map(({ at, name }) => ({ text: name, spots: besideUpright(x(at), plot) })),
+    ...series.flatMap(({ name, points, named }) => {
+      const start = points[named];
+      if (!start) return [];
+      // Where it was asked for; else at any other point of its own line.
+      const along = [start, ...points.filter((_, index) => index % 8 === 0)];
+      return [{ text: name, spots: along.flatMap(([at, value]) => around(x(at), y(value))) }];
+    }),
+  ];
   return (
-    <div className="plan-chart" ref={ref}>
-      <h3>{title}</h3>
-      <p className="key">{text}</p>
-      {width > 0 && (
-        <svg className="strip plan-svg" width={width} height={HEIGHT} aria-hidden="true">
-          {y.ticks(5).map((tick) => (
-            <g key={tick}>
-              <line
-                className={tick === 0 ? 'ground' : 'grid'}
-                x1={MARGIN.left}
-                x2={width - MARGIN.right}
-                y1={y(tick)}
-                y2={y(tick)}
-              />
-              <text x={MARGIN.left - 6} y={y(tick) + 4} textAnchor="end">
-                {countText(tick)}
-              </text>
-            </g>
-          ))}
-          {x.ticks(Math.max(3, Math.round(width / 90))).map((tick) => (
-            <text key={tick} x={x(tick)} y={HEIGHT - MARGIN.bottom + 15} textAnchor="middle">
-              {tick.toLocaleString()}
-            </text>
-          ))}
-          <text x={width - MARGIN.right} y={HEIGHT - 6} textAnchor="end">
-            {xName}
-          </text>
-          <text x={4} y={12}>
-            {yName}
-          </text>
-          {marks.map(({ at, name }, index) => (
-            <g key={name}>
-              <line className="plan-mark" x1={x(at)} x2={x(at)} y1={MARGIN.top} y2={HEIGHT - MARGIN.bottom} />
-              <text className="sample-word" x={x(at) + 3} y={MARGIN.top + 10 + index * 13}>
-                {name}
-              </text>
-            </g>
-          ))}
-          {series.map(({ name, dash, points, named }) => (
-            <g key={name}>
-              <path className="plan-line" d={path([...points]) ?? ''} strokeDasharray={dash} />
-              {points[named] && (
-                <text className="threshold-word" x={x(points[named][0]) + 6} y={y(points[named][1]) - 6}>
-                  {name}
-                </text>
-              )}
-            </g>
-          ))}
-        </svg>
-      )}
-    </div>
+    <>
+      <HeightAxis plot={plot} y={y} ticks={y.ticks(5)} text={countText} />
+      <AcrossAxis
+        y={plot.bottom + 15}
+        ticks={x.ticks(Math.max(3, Math.round(width / 90))).map((tick) => ({ x: x(tick), label: countText(tick) }))}
+      />
+      <AxisNames up={yName} across={xName} plot={plot} height={HEIGHT} />
+      {marks.map(({ at, name }) => (
+        <Upright key={name} className="plan-mark" plot={plot} x={x(at)} />
+      ))}
+      {series.map(({ name, dash, points }) => (
+        <Line key={name} dash={dash} d={path([...points]) ?? ''} />
+      ))}
+      <Words words={words} plot={plot} taken={taken} />
+    </>
   );
 }

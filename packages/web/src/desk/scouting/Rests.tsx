@@ -2,6 +2,7 @@ import type { ScoutingPlan } from '@duskwatch/core';
 import { localName } from '../../text/names.ts';
 import { scoutingWords } from '../../text/scouting.ts';
 import { useWording } from '../../text/wording.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { fineNumber } from './figures.ts';
 
 /** The figures that neither the rule nor the reader gave. */
@@ -12,31 +13,19 @@ export function Rests({ plan }: { plan: ScoutingPlan }) {
   return (
     <div className="plan-rests">
       <h2>{w.rests(plan.assumed.length)}</h2>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={w.rests(plan.assumed.length)} tabIndex={0}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col" className="number">
-                {c.value}
-              </th>
-              <th scope="col">{c.unit}</th>
-              <th scope="col">{c.why}</th>
-              <th scope="col">{c.standing}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {plan.assumed.map(({ id, value, unit, why, standing }) => (
-              <tr key={id}>
-                <td className="number">{fineNumber(value)}</td>
-                <td>{localName(unit)}</td>
-                <td>{localName(why)}</td>
-                <td>{wording.standing[standing]}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <Table
+        label={w.rests(plan.assumed.length)}
+        height="part"
+        fixed
+        rows={plan.assumed}
+        keyOf={({ id }) => id}
+        columns={[
+          { head: c.value, value: ({ value }) => value, cell: ({ value }) => fineNumber(value), number: true },
+          { head: c.unit, value: ({ unit }) => localName(unit) },
+          { head: c.why, value: ({ why }) => localName(why) },
+          { head: c.standing, value: ({ standing }) => wording.standing[standing] },
+        ]}
+      />
       <h3>{w.basis}</h3>
       <p className="key">{w.method}</p>
     </div>

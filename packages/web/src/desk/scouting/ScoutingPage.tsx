@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
+import { VERBS } from '../../shared/advice/verbs.ts';
 import { language } from '../../text/language.ts';
 import { cropText, insectName, stageName } from '../../text/names.ts';
 import { planWords } from '../../text/scout.ts';
@@ -11,6 +12,7 @@ import { useWording } from '../../text/wording.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle } from '../../ui/media.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { scoutingQuery } from './queries.ts';
 import { sheetsAddress } from './search.ts';
 
@@ -101,73 +103,69 @@ function ScoutingTable(props: {
 }) {
   const { view, rows, ticked, toggle, on } = props;
   const wording = useWording();
+  const of = ({ field, pair }: Row) => {
+    const plan = view.plans.find(({ ruleId }) => ruleId === pair.rules[0]?.ruleId);
+    const speaks = ['now', 'any', 'unknown'].includes(pair.rules[0]?.match ?? 'over');
+    const found = pair.lastSample && (pair.lastSample.infested ?? pair.lastSample.total);
+    return {
+      what: `${field.name}, ${insectName(pair.insect)}`,
+      crop: [cropText(field), field.stage ? stageName(field.crop, field.stage.stage) : ''].filter(Boolean).join(', '),
+      figure: plan ? (speaks ? planWords.figure(plan) : w.table.otherStage) : w.table.noFigure,
+      last:
+        pair.lastSample && typeof found === 'number'
+          ? w.table.of(found, pair.lastSample.examined, shortDay(pair.lastSample.sampledOn))
+          : '–',
+    };
+  };
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className="behind-scroll scouting-scroll" aria-label={w.table.label} tabIndex={0}>
-      <table className="figures scouting-table">
-        <thead>
-          <tr>
-            {[
-              w.print.column,
-              w.table.field,
-              w.table.crop,
-              w.table.insect,
-              w.table.verb,
-              w.table.figure,
-              w.table.last,
-              w.table.plan,
-            ].map((head) => (
-              <th scope="col" key={head}>
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ key, field, pair }) => {
-            const plan = view.plans.find(({ ruleId }) => ruleId === pair.rules[0]?.ruleId);
-            const speaks = ['now', 'any', 'unknown'].includes(pair.rules[0]?.match ?? 'over');
-            const what = `${field.name}, ${insectName(pair.insect)}`;
-            const found = pair.lastSample && (pair.lastSample.infested ?? pair.lastSample.total);
-            return (
-              <tr key={key} className={`verb-${pair.verb}`}>
-                <td>
-                  <input
-                    type="checkbox"
-                    checked={ticked.has(key)}
-                    aria-label={w.print.choose(what)}
-                    onChange={() => toggle(key)}
-                  />
-                </td>
-                <th scope="row">{field.name}</th>
-                <td>
-                  {[cropText(field), field.stage ? stageName(field.crop, field.stage.stage) : ''].filter(Boolean).join(', ')}
-                </td>
-                <td>{insectName(pair.insect)}</td>
-                <td>
-                  <b>{wording.verb[pair.verb]}</b> {wording.when(pair)}
-                </td>
-                <td>{plan ? (speaks ? planWords.figure(plan) : w.table.otherStage) : w.table.noFigure}</td>
-                <td>
-                  {pair.lastSample && typeof found === 'number'
-                    ? w.table.of(found, pair.lastSample.examined, shortDay(pair.lastSample.sampledOn))
-                    : '–'}
-                </td>
-                <td>
-                  <Link
-                    to="/fields/$fieldId/scouting/$insect"
-                    params={{ fieldId: field.fieldId, insect: pair.insect }}
-                    search={{ on }}
-                    aria-label={w.table.openOf(what)}
-                  >
-                    {w.table.open}
-                  </Link>
-                </td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </section>
+    <Table
+      label={w.table.label}
+      className="scouting-table"
+      height="page"
+      rows={rows}
+      keyOf={({ key }) => key}
+      rowClass={({ pair }) => `verb-${pair.verb}`}
+      columns={[
+        {
+          head: w.print.column,
+          cell: (row) => (
+            <input
+              type="checkbox"
+              checked={ticked.has(row.key)}
+              aria-label={w.print.choose(of(row).what)}
+              onChange={() => toggle(row.key)}
+            />
+          ),
+        },
+        { head: w.table.field, value: ({ field }) => field.name, names: true },
+        { head: w.table.crop, value: (row) => of(row).crop },
+        { head: w.table.insect, value: ({ pair }) => insectName(pair.insect) },
+        {
+          head: w.table.verb,
+          value: ({ pair }) => VERBS.indexOf(pair.verb),
+          said: ({ pair }) => [wording.verb[pair.verb], wording.when(pair)].filter(Boolean).join(' '),
+          cell: ({ pair }) => (
+            <>
+              <b>{wording.verb[pair.verb]}</b> {wording.when(pair)}
+            </>
+          ),
+        },
+        { head: w.table.figure, value: (row) => of(row).figure },
+        { head: w.table.last, value: ({ pair }) => pair.lastSample?.sampledOn ?? null, said: (row) => of(row).last },
+        {
+          head: w.table.plan,
+          cell: (row) => (
+            <Link
+              to="/fields/$fieldId/scouting/$insect"
+              params={{ fieldId: row.field.fieldId, insect: row.pair.insect }}
+              search={{ on }}
+              aria-label={w.table.openOf(of(row).what)}
+            >
+              {w.table.open}
+            </Link>
+          ),
+        },
+      ]}
+    />
   );
 }

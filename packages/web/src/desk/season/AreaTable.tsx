@@ -10,9 +10,9 @@ import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
 import { Panel } from '../../ui/Panel.tsx';
+import { type Column, Table } from '../../ui/table/Table.tsx';
 import { nothingDecided } from './Decide.tsx';
 import { areaCrops, areaName } from './names.ts';
-import { Scroll } from './Scroll.tsx';
 import { useHeld } from './useDecide.ts';
 
 /** The areas of one insect, each with what hangs there and when. */
@@ -23,79 +23,100 @@ export function AreaTable({ view, lines }: { view: SeasonView; lines: readonly S
   const [changing, change] = useState<SeasonLineView | null>(null);
   const mark = (decided: boolean) => (decided ? <small>{seasonWords.yours}</small> : null);
   return (
-    <Scroll label={`${insectName(lines[0]!.insect)}: ${w.area}`}>
-      <table className="figures season-areas">
-        <thead>
-          <tr>
-            <th scope="col">{w.area}</th>
-            <th scope="col">{w.design}</th>
-            <th scope="col" className="number">
-              {w.traps}
-            </th>
-            <th scope="col">{w.hang}</th>
-            <th scope="col">{w.takeDown}</th>
-            <th scope="col" className="number">
-              {w.checksMade}
-            </th>
-            {mayWrite('plans') && (
-              <th scope="col" className="no-print">
-                <span className="unseen">{seasonWords.change}</span>
-              </th>
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          {lines.map((line) => (
-            <tr key={line.id}>
-              <th scope="row">
+    <>
+      <Table
+        label={`${insectName(lines[0]!.insect)}: ${w.area}`}
+        className="season-areas"
+        rows={lines}
+        keyOf={({ id }) => id}
+        columns={[
+          {
+            head: w.area,
+            value: areaName,
+            cell: (line) => (
+              <>
                 {areaName(line)}
                 <small>
                   {line.farm}, {areaCrops(line)}
                 </small>
-              </th>
-              <td>
-                {line.design.design ? wording.design[line.design.design] : seasonWords.notKnown}
-                {mark(line.design.why === 'stated')}
-              </td>
-              <td className="number">
-                {line.traps.count}
-                {line.traps.quality && (
-                  <small>{w.quality(percentText(line.traps.quality.missed), percentText(line.traps.quality.falseAlarm))}</small>
+              </>
+            ),
+            names: true,
+          },
+          {
+            head: w.design,
+            value: ({ design }) => (design.design ? wording.design[design.design] : seasonWords.notKnown),
+            cell: ({ design }) => (
+              <>
+                {design.design ? wording.design[design.design] : seasonWords.notKnown}
+                {mark(design.why === 'stated')}
+              </>
+            ),
+          },
+          {
+            head: w.traps,
+            value: ({ traps }) => traps.count,
+            cell: ({ traps: { count, quality } }) => (
+              <>
+                {count}
+                {quality && <small>{w.quality(percentText(quality.missed), percentText(quality.falseAlarm))}</small>}
+              </>
+            ),
+            number: true,
+          },
+          {
+            head: w.hang,
+            value: ({ hang }) => hang.on,
+            cell: ({ caution, hang }) => (
+              <>
+                {caution ? <span className="is-due">{w.endsFirst}</span> : <Day on={hang.on} />}
+                {mark(hang.basis === 'stated' || hang.basis === 'chosen')}
+                {hang.basis === 'chosen' && hang.caution === 'late' && (
+                  <small className="is-due">{w.late(shortDate(hang.spread.plausible))}</small>
                 )}
-              </td>
-              <td>
-                {line.caution ? <span className="is-due">{w.endsFirst}</span> : <Day on={line.hang.on} />}
-                {mark(line.hang.basis === 'stated' || line.hang.basis === 'chosen')}
-                {line.hang.basis === 'chosen' && line.hang.caution === 'late' && (
-                  <small className="is-due">{w.late(shortDate(line.hang.spread.plausible))}</small>
-                )}
-              </td>
-              <td>
-                <Day on={line.takeDown.on} />
-                {mark(line.takeDown.why === 'stated')}
-              </td>
-              <td className="number">{line.checks > 0 ? line.checks : '–'}</td>
-              {mayWrite('plans') && (
-                <td className="no-print">
-                  <button
-                    type="button"
-                    className="row-button"
-                    aria-haspopup="dialog"
-                    aria-label={seasonWords.changeFor(areaName(line))}
-                    onClick={() => change(line)}
-                  >
-                    {seasonWords.change}
-                  </button>
-                </td>
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+              </>
+            ),
+          },
+          {
+            head: w.takeDown,
+            value: ({ takeDown }) => takeDown.on,
+            cell: ({ takeDown }) => (
+              <>
+                <Day on={takeDown.on} />
+                {mark(takeDown.why === 'stated')}
+              </>
+            ),
+          },
+          {
+            head: w.checksMade,
+            value: ({ checks }) => checks || null,
+            cell: ({ checks }) => (checks > 0 ? checks : '–'),
+            number: true,
+          },
+          ...(mayWrite('plans') ? [changeColumn(change)] : []),
+        ]}
+      />
       {changing && <ChangeArea view={view} line={changing} close={() => change(null)} />}
-    </Scroll>
+    </>
   );
 }
+
+const changeColumn = (change: (line: SeasonLineView) => void): Column<SeasonLineView> => ({
+  head: seasonWords.change,
+  unseen: true,
+  className: 'no-print',
+  cell: (line) => (
+    <button
+      type="button"
+      className="row-button"
+      aria-haspopup="dialog"
+      aria-label={seasonWords.changeFor(areaName(line))}
+      onClick={() => change(line)}
+    >
+      {seasonWords.change}
+    </button>
+  ),
+});
 
 const Day = ({ on }: { on: string | null }) => (on === null ? seasonWords.notKnown : shortDate(on));
 

@@ -5,12 +5,12 @@ import { insectName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
+import { Table } from '../../ui/table/Table.tsx';
 import { Assumptions } from './Assumptions.tsx';
-import { Exports } from './Exports.tsx';
 import { totalText, useThing } from './money-in-words.ts';
 import { Prices } from './Prices.tsx';
 import { Replaced } from './Replaced.tsx';
-import { Scroll } from './Scroll.tsx';
 
 /** What the season takes and costs, by what is bought, and per farm, field and insect. */
 export function BudgetPart({ view }: { view: SeasonView }) {
@@ -20,20 +20,25 @@ export function BudgetPart({ view }: { view: SeasonView }) {
   return (
     <>
       <Sum budget={budget} />
-      <Items view={view} budget={budget} />
+      <Items budget={budget} />
       <Prices budget={budget} />
       <Replaced budget={budget} />
       <TrapsNeeded budget={budget} />
-      <Totals id="by-farm" title={w.byFarm} budget={budget} rows={budget.byFarm.map((row) => [row.farm, row] as const)} />
       <Totals
-        id="by-insect"
+        title={w.byFarm}
+        of={seasonWords.plan.farm}
+        budget={budget}
+        rows={budget.byFarm.map((row) => [row.farm, row] as const)}
+      />
+      <Totals
         title={w.byInsect}
+        of={seasonWords.plan.insects}
         budget={budget}
         rows={budget.byInsect.map((row) => [insectName(row.insect), row] as const)}
       />
       <Totals
-        id="by-field"
         title={w.byField}
+        of={seasonWords.plan.area}
         budget={budget}
         rows={budget.byField.map((row) => [`${row.name}, ${row.farm}`, row] as const)}
       />
@@ -71,7 +76,7 @@ function Sum({ budget }: { budget: SeasonBudgetView }) {
   );
 }
 
-function Items({ view, budget }: { view: SeasonView; budget: SeasonBudgetView }) {
+function Items({ budget }: { budget: SeasonBudgetView }) {
   const w = seasonWords.budget;
   const thing = useThing();
   const { currency, rows } = budget;
@@ -84,46 +89,29 @@ function Items({ view, budget }: { view: SeasonView; budget: SeasonBudgetView })
       <h2 id="items" className="unseen">
         {w.what}
       </h2>
-      <Scroll label={w.what}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.what}</th>
-              <th scope="col" className="number">
-                {w.quantity}
-              </th>
-              <th scope="col" className="number">
-                {w.price}
-              </th>
-              <th scope="col" className="number">
-                {w.sum}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row) => (
-              <tr key={`${row.kind} ${row.of}`}>
-                <th scope="row">{thing(row.kind, row.of)}</th>
-                <td className="number">{quantity(row)}</td>
-                <td className="number">
-                  {row.price ? priceText(row.price, currency) : <span className="is-due">{w.unknown}</span>}
-                </td>
-                <td className="number">
-                  {row.low === null || row.high === null
-                    ? w.unknown
-                    : totalText({ low: row.low, high: row.high, atLeast: false }, currency)}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
-      <p className="key">{w.drivingNote}</p>
-      <Exports
-        name={`budget-${view.season}`}
-        head={[w.what, w.quantity, w.price, w.sum]}
-        rows={rows.map((row) => [thing(row.kind, row.of), row.quantity, row.price?.low ?? null, row.low])}
+      <Table
+        label={w.what}
+        rows={rows}
+        keyOf={({ kind, of }) => `${kind} ${of}`}
+        columns={[
+          { head: w.what, value: ({ kind, of }) => thing(kind, of), names: true },
+          { head: w.quantity, value: (row) => row.quantity, cell: quantity, number: true },
+          {
+            head: w.price,
+            value: ({ price }) => price?.low ?? null,
+            cell: ({ price }) => (price ? priceText(price, currency) : <span className="is-due">{w.unknown}</span>),
+            number: true,
+          },
+          {
+            head: w.sum,
+            value: ({ low }) => low,
+            cell: ({ low, high }) =>
+              low === null || high === null ? w.unknown : totalText({ low, high, atLeast: false }, currency),
+            number: true,
+          },
+        ]}
       />
+      <p className="key">{w.drivingNote}</p>
     </section>
   );
 }
@@ -147,57 +135,41 @@ function TrapsNeeded({ budget }: { budget: SeasonBudgetView }) {
   return (
     <section aria-labelledby="traps-needed">
       <h2 id="traps-needed">{w.traps}</h2>
-      <Scroll label={w.traps}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.design}</th>
-              {[w.needed, w.kept, w.worn, w.bought].map((name) => (
-                <th key={name} scope="col" className="number">
-                  {name}
-                </th>
-              ))}
-              <th scope="col">{w.from}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {budget.traps.map(({ design, needed, kept, wornOut, bought, from }) => (
-              <tr key={design}>
-                <th scope="row">{design ? wording.design[design] : seasonWords.notKnown}</th>
-                <td className="number">{needed}</td>
-                <td className="number">{kept}</td>
-                <td className="number">{wornOut}</td>
-                <td className="number">{bought}</td>
-                <td>{from ? counted[from] : w.fromNone}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
+      <Table
+        label={w.traps}
+        rows={budget.traps}
+        keyOf={({ design }) => design ?? ''}
+        columns={[
+          {
+            head: w.design,
+            value: ({ design }) => (design ? wording.design[design] : seasonWords.notKnown),
+            names: true,
+          },
+          { head: w.needed, value: ({ needed }) => needed, number: true },
+          { head: w.kept, value: ({ kept }) => kept, number: true },
+          { head: w.worn, value: ({ wornOut }) => wornOut, number: true },
+          { head: w.bought, value: ({ bought }) => bought, number: true },
+          { head: w.from, value: ({ from }) => (from ? counted[from] : w.fromNone) },
+        ]}
+      />
     </section>
   );
 }
 
-function Totals(props: { id: string; title: string; budget: SeasonBudgetView; rows: readonly (readonly [string, Total])[] }) {
-  const { id, title, budget, rows } = props;
+function Totals(props: { title: string; of: string; budget: SeasonBudgetView; rows: readonly (readonly [string, Total])[] }) {
+  const { title, of, budget, rows } = props;
+  const w = seasonWords.budget;
   return (
-    <details className="behind">
-      <summary id={id}>{title}</summary>
-      <Scroll label={title}>
-        <table className="figures">
-          <caption className="unseen">{title}</caption>
-          <tbody>
-            {[...rows]
-              .sort((a, b) => b[1].low - a[1].low)
-              .map(([name, total]) => (
-                <tr key={name}>
-                  <th scope="row">{name}</th>
-                  <td className="number">{totalText(total, budget.currency)}</td>
-                </tr>
-              ))}
-          </tbody>
-        </table>
-      </Scroll>
-    </details>
+    <Folded title={title}>
+      <Table
+        label={title}
+        rows={[...rows].sort((a, b) => b[1].low - a[1].low)}
+        keyOf={([name]) => name}
+        columns={[
+          { head: of, value: ([name]) => name, names: true },
+          { head: w.sum, value: ([, { low }]) => low, cell: ([, total]) => totalText(total, budget.currency), number: true },
+        ]}
+      />
+    </Folded>
   );
 }

@@ -3,8 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { shortDay } from '../../format/day.ts';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
-import { Exports } from './Exports.tsx';
-import { Scroll } from './Scroll.tsx';
+import { Table } from '../../ui/table/Table.tsx';
 
 /** Lures that hang now, the one to change first at the top. */
 export function DueLures({ view }: { view: SeasonView }) {
@@ -17,50 +16,33 @@ export function DueLures({ view }: { view: SeasonView }) {
       {due.length === 0 ? (
         <p className="absent">{w.noneHang}</p>
       ) : (
-        <>
-          <Scroll label={w.due}>
-            <table className="figures">
-              <thead>
-                <tr>
-                  <th scope="col">{w.changeOn}</th>
-                  <th scope="col">{w.trap}</th>
-                  <th scope="col">{w.station}</th>
-                  <th scope="col">{w.insect}</th>
-                  <th scope="col">{w.placed}</th>
-                  <th scope="col">{w.ends}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {due.map((each) => (
-                  <tr key={each.trapId}>
-                    <td className={each.overdueDays > 0 || each.changeOn === null ? 'is-due' : undefined}>{changeText(each)}</td>
-                    <th scope="row">
-                      <Link to="/traps/$trapId" params={{ trapId: each.trapId }}>
-                        {each.trapId}
-                      </Link>
-                    </th>
-                    <td>{each.station}</td>
-                    <td>{insectName(each.insect)}</td>
-                    <td>{each.placedOn ? shortDay(each.placedOn) : '–'}</td>
-                    <td>{each.ends ? shortDay(each.ends) : '–'}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </Scroll>
-          <Exports
-            name={`changes-${view.season}`}
-            head={[w.changeOn, w.trap, w.station, w.insect, w.placed, w.ends]}
-            rows={due.map((each) => [
-              each.changeOn,
-              each.trapId,
-              each.station,
-              insectName(each.insect),
-              each.placedOn,
-              each.ends,
-            ])}
-          />
-        </>
+        <Table
+          label={w.due}
+          rows={due}
+          keyOf={({ trapId }) => trapId}
+          columns={[
+            {
+              head: w.changeOn,
+              value: ({ changeOn }) => changeOn,
+              cell: changeText,
+              className: ({ overdueDays, changeOn }) => (overdueDays > 0 || changeOn === null ? 'is-due' : undefined),
+            },
+            {
+              head: w.trap,
+              value: ({ trapId }) => trapId,
+              cell: ({ trapId }) => (
+                <Link to="/traps/$trapId" params={{ trapId }}>
+                  {trapId}
+                </Link>
+              ),
+              names: true,
+            },
+            { head: w.station, value: ({ station }) => station },
+            { head: w.insect, value: ({ insect }) => insectName(insect) },
+            { head: w.placed, value: ({ placedOn }) => placedOn, cell: ({ placedOn }) => (placedOn ? shortDay(placedOn) : '–') },
+            { head: w.ends, value: ({ ends }) => ends, cell: ({ ends }) => (ends ? shortDay(ends) : '–') },
+          ]}
+        />
       )}
     </section>
   );

@@ -5,10 +5,11 @@ import { heatText } from '../../format/temperature.ts';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
 import { monthTicks } from '../../ui/chart/axis.ts';
+import { Chart } from '../../ui/chart/Chart.tsx';
 import { frame } from '../../ui/chart/frame.ts';
-import { useWidth } from '../../ui/chart/useWidth.ts';
+import { AcrossAxis, Dot, Upright, Words } from '../../ui/chart/marks.tsx';
+import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { areaName } from './names.ts';
-import { Scroll } from './Scroll.tsx';
 
 /** When the flight came in past years, and the lead that the traps get. */
 export function Flights({
@@ -45,51 +46,62 @@ const FOOT = 20;
 /** Days left free on both sides. */
 const MARGIN = 10;
 
-function Drawing({ line }: { line: SeasonLineView }) {
+function Drawing({ line: { hang, flights } }: { line: SeasonLineView }) {
   const w = seasonWords.plan;
-  const [ref, width] = useWidth<HTMLDivElement>();
-  const { hang } = line;
   if (hang.basis !== 'heat' && hang.basis !== 'chosen') return null;
   const { spread } = hang;
   const dates = [hang.on, spread.plausible, spread.earliest, spread.latest].sort();
-  const shown = frame(shiftDay(dates[0]!, -MARGIN), shiftDay(dates.at(-1)!, MARGIN), width);
-  const dots = line.flights.filter(({ carried }) => carried !== null);
+  const dots = flights.filter(({ carried }) => carried !== null);
   const height = HEAD + dots.length * ROW + FOOT;
   const base = height - FOOT;
-  const at = (on: string) => shown.x(day(on) + 0.5);
-  const from = Math.min(at(hang.on), at(spread.plausible));
-  const to = Math.max(at(hang.on), at(spread.plausible));
   return (
     <>
-      <div ref={ref} className="flights-drawing" style={{ height }}>
-        {width > 0 && (
-          <svg width={width} height={height} aria-hidden="true">
-            {monthTicks(shown.from, shown.to, 12).map(({ at: tick, label }) => (
-              <g key={tick}>
-                <line className="month" x1={shown.x(tick)} x2={shown.x(tick)} y1={HEAD} y2={base} />
-                <text className="scale" x={shown.x(tick) + 3} y={height - 5}>
-                  {label}
-                </text>
-              </g>
-            ))}
-            <line className="ground" x1={shown.left} x2={shown.right} y1={base} y2={base} />
-            <rect className="lead" x={from} width={Math.max(2, to - from)} y={base - 5} height={5} />
-            <line className="plausible" x1={at(spread.plausible)} x2={at(spread.plausible)} y1={HEAD} y2={base} />
-            <line className="hang" x1={at(hang.on)} x2={at(hang.on)} y1={HEAD - 4} y2={base} />
-            <text className="hang-word" x={at(hang.on)} y={HEAD - 8} textAnchor={at(hang.on) < 60 ? 'start' : 'middle'}>
-              {w.hangMark} {shortDate(hang.on)}
-            </text>
-            {dots.map(({ season, carried }, index) => (
-              <g key={season}>
-                <circle className="flight" cx={at(carried!)} cy={HEAD + index * ROW + 8} r={4.5} />
-                <text className="scale" x={at(carried!) + 9} y={HEAD + index * ROW + 12}>
-                  {season}
-                </text>
-              </g>
-            ))}
-          </svg>
-        )}
-      </div>
+      <Chart height={height} className="flights-drawing">
+        {(width) => {
+          const shown = frame(shiftDay(dates[0]!, -MARGIN), shiftDay(dates.at(-1)!, MARGIN), width);
+          const at = (on: string) => shown.x(day(on) + 0.5);
+          const from = Math.min(at(hang.on), at(spread.plausible));
+          const to = Math.max(at(hang.on), at(spread.plausible));
+          const upright = { top: HEAD, bottom: base };
+          const months = monthTicks(shown.from, shown.to, 12).map(({ at: tick, label }) => ({ x: shown.x(tick), label }));
+          return (
+            <>
+              {months.map(({ x }) => (
+                <Upright key={x} className="grid" plot={upright} x={x} />
+              ))}
+              <AcrossAxis ticks={months} y={height - 5} anchor="start" away={3} />
+              <line className="ground" x1={shown.left} x2={shown.right} y1={base} y2={base} />
+              <rect className="lead" x={from} width={Math.max(2, to - from)} y={base - 5} height={5} />
+              <Upright className="plausible" plot={upright} x={at(spread.plausible)} />
+              <Upright className="hang" plot={{ top: HEAD - 4, bottom: base }} x={at(hang.on)} />
+              {dots.map(({ season, carried }, index) => (
+                <Dot key={season} className="flight" x={at(carried!)} y={HEAD + index * ROW + 8} r={4.5} />
+              ))}
+              <Words
+                plot={{ left: 0, top: 0, right: width, bottom: height }}
+                words={[
+                  {
+                    text: `${w.hangMark} ${shortDate(hang.on)}`,
+                    className: 'hang-word',
+                    spots: [
+                      { x: at(hang.on), y: HEAD - 8, anchor: 'middle' },
+                      { x: at(hang.on) - 4, y: HEAD - 8, anchor: 'start' },
+                      { x: at(hang.on) + 4, y: HEAD - 8, anchor: 'end' },
+                    ],
+                  },
+                  ...dots.map(({ season, carried }, index) => ({
+                    text: String(season),
+                    spots: [
+                      { x: at(carried!) + 9, y: HEAD + index * ROW + 12, anchor: 'start' as const },
+                      { x: at(carried!) - 9, y: HEAD + index * ROW + 12, anchor: 'end' as const },
+                    ],
+                  })),
+                ]}
+              />
+            </>
+          );
+        }}
+      </Chart>
       <p className="key">
         {w.flights}. {w.flightsKey}
       </p>
@@ -112,28 +124,16 @@ function FlightTable({ line, today }: { line: SeasonLineView; today: string }) {
     }
   };
   return (
-    <details className="behind">
-      <summary>{w.yearByYear}</summary>
-      <Scroll label={`${insectName(line.insect)}: ${w.yearByYear}`}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.earlier}</th>
-              <th scope="col">{w.came}</th>
-              <th scope="col">{w.carried}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {line.flights.map((flight) => (
-              <tr key={flight.season}>
-                <th scope="row">{flight.season}</th>
-                <td>{said(flight)}</td>
-                <td>{flight.carried ? shortDate(flight.carried) : '–'}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
-    </details>
+    <FoldedTable
+      title={w.yearByYear}
+      of={insectName(line.insect)}
+      rows={line.flights}
+      keyOf={({ season }) => season}
+      columns={[
+        { head: w.earlier, value: ({ season }) => season, names: true },
+        { head: w.came, said },
+        { head: w.carried, value: ({ carried }) => carried, cell: ({ carried }) => (carried ? shortDate(carried) : '–') },
+      ]}
+    />
   );
 }

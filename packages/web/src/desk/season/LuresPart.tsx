@@ -4,9 +4,8 @@ import { moneyText } from '../../format/money.ts';
 import { Practices } from '../../shared/record/Practices.tsx';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { DueLures } from './DueLures.tsx';
-import { Exports } from './Exports.tsx';
-import { Scroll } from './Scroll.tsx';
 import { Stock } from './Stock.tsx';
 
 /** Lures: what the season takes, what to order by when, what lies in store, what is due. */
@@ -32,7 +31,6 @@ function Orders({ view }: { view: SeasonView }) {
     const [from, to] = [moneyText(low, currency), moneyText(high, currency)];
     return from === to ? from : seasonWords.budget.range(from, to);
   };
-  const head = [w.orderBy, w.insect, w.count, w.neededOn, ...(currency ? [w.cost] : [])];
   return (
     <section className="order-list" aria-labelledby="orders">
       <h2 id="orders">{w.orders}</h2>
@@ -40,46 +38,32 @@ function Orders({ view }: { view: SeasonView }) {
       {orders.length === 0 ? (
         <p className="absent">{w.noOrders}</p>
       ) : (
-        <>
-          <Scroll label={w.orders}>
-            <table className="figures">
-              <thead>
-                <tr>
-                  {head.map((name) => (
-                    <th key={name} scope="col" className={name === w.count || name === w.cost ? 'number' : undefined}>
-                      {name}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {orders.map((order) => (
-                  <tr key={`${order.insect} ${order.ordinal}`}>
-                    <td className={order.late ? 'is-due' : undefined}>
-                      {shortDate(order.orderBy)}
-                      {order.late && ` (${w.late})`}
-                    </td>
-                    <th scope="row">{insectName(order.insect)}</th>
-                    <td className="number">{order.lures}</td>
-                    <td>{shortDate(order.neededOn)}</td>
-                    {currency && <td className="number">{cost(order)}</td>}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </Scroll>
-          <Exports
-            name={`orders-${view.season}`}
-            head={head}
-            rows={orders.map((order) => [
-              order.orderBy,
-              insectName(order.insect),
-              order.lures,
-              order.neededOn,
-              ...(currency ? [order.cost?.low ?? null] : []),
-            ])}
-          />
-        </>
+        <Table
+          label={w.orders}
+          rows={orders}
+          keyOf={({ insect, ordinal }) => `${insect} ${ordinal}`}
+          columns={[
+            {
+              head: w.orderBy,
+              value: ({ orderBy }) => orderBy,
+              cell: ({ orderBy, late }) => `${shortDate(orderBy)}${late ? ` (${w.late})` : ''}`,
+              className: ({ late }) => (late ? 'is-due' : undefined),
+            },
+            { head: w.insect, value: ({ insect }) => insectName(insect), names: true },
+            { head: w.count, value: ({ lures }) => lures, number: true },
+            { head: w.neededOn, value: ({ neededOn }) => neededOn, cell: ({ neededOn }) => shortDate(neededOn) },
+            ...(currency
+              ? [
+                  {
+                    head: w.cost,
+                    value: (order: (typeof orders)[number]) => order.cost?.low ?? null,
+                    cell: cost,
+                    number: true,
+                  },
+                ]
+              : []),
+          ]}
+        />
       )}
       {view.lures.unknownLines.length > 0 && <p className="is-due">{w.unknown(view.lures.unknownLines.length)}</p>}
     </section>
@@ -102,53 +86,22 @@ function Needs({ view }: { view: SeasonView }) {
     <section aria-labelledby="needs">
       <h2 id="needs">{w.needs}</h2>
       <p className="key">{w.needsLead}</p>
-      <Scroll label={w.needs}>
-        <table className="figures">
-          <thead>
-            <tr>
-              <th scope="col">{w.insect}</th>
-              <th scope="col">{w.life}</th>
-              {months.map((month) => (
-                <th key={month} scope="col" className="number">
-                  {monthName(month)}
-                </th>
-              ))}
-              <th scope="col" className="number">
-                {w.reserve}
-              </th>
-              <th scope="col" className="number">
-                {w.total}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {needs.map((need) => (
-              <tr key={need.insect}>
-                <th scope="row">{insectName(need.insect)}</th>
-                <td>{lifeOf(need.insect)}</td>
-                {months.map((month) => (
-                  <td key={month} className="number">
-                    {placedIn(need, month) || '–'}
-                  </td>
-                ))}
-                <td className="number">{need.reserve}</td>
-                <td className="number">
-                  <b>{need.inAll}</b>
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
-      <Exports
-        name={`lures-${view.season}`}
-        head={[w.insect, ...months, w.reserve, w.total]}
-        rows={needs.map((need) => [
-          insectName(need.insect),
-          ...months.map((month) => placedIn(need, month)),
-          need.reserve,
-          need.inAll,
-        ])}
+      <Table
+        label={w.needs}
+        rows={needs}
+        keyOf={({ insect }) => insect}
+        columns={[
+          { head: w.insect, value: ({ insect }) => insectName(insect), names: true },
+          { head: w.life, value: ({ insect }) => lifeOf(insect) },
+          ...months.map((month) => ({
+            head: monthName(month),
+            value: (need: (typeof needs)[number]) => placedIn(need, month),
+            cell: (need: (typeof needs)[number]) => placedIn(need, month) || '–',
+            number: true,
+          })),
+          { head: w.reserve, value: ({ reserve }) => reserve, number: true },
+          { head: w.total, value: ({ inAll }) => inAll, cell: ({ inAll }) => <b>{inAll}</b>, number: true },
+        ]}
       />
     </section>
   );

@@ -5,9 +5,10 @@ import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
 import { Cited } from '../../ui/Cited.tsx';
-import { Exports } from './Exports.tsx';
+import { SelectField } from '../../ui/Field.tsx';
+import { Table } from '../../ui/table/Table.tsx';
+import { List } from './List.tsx';
 import { NumbersPicture } from './NumbersPicture.tsx';
-import { Scroll } from './Scroll.tsx';
 
 /** How many traps are enough, insect by insect and rule by rule. */
 export function NumbersPart({ view }: { view: SeasonView }) {
@@ -20,7 +21,7 @@ export function NumbersPart({ view }: { view: SeasonView }) {
         <Numbers key={numbers.key} numbers={numbers} />
       ))}
       <p className="key">{w.formula}</p>
-      <Exports name={`numbers-${view.season}`} {...listOf(view)} />
+      <List name={`${w.table}, ${view.season}`} {...listOf(view)} />
     </>
   );
 }
@@ -47,60 +48,28 @@ function Numbers({ numbers }: { numbers: TrapNumbers }) {
       </p>
       <p>{scatter(numbers)}</p>
       <NumbersPicture numbers={numbers} nights={nights} />
-      <label className="rhythm">
-        <span>{w.rhythm}</span>
-        <select value={nights} onChange={(event) => choose(Number(event.currentTarget.value))}>
-          {rhythms.map((each) => (
-            <option key={each} value={each}>
-              {w.nights(each)}
-              {each === planned.nightsBetweenChecks ? ` (${w.planned})` : ''}
-            </option>
-          ))}
-        </select>
-      </label>
-      <Scroll label={`${title}: ${w.table}`}>
-        <table className="figures">
-          <caption className="unseen">
-            {title}, {w.nights(nights)}
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col" className="number">
-                {w.traps}
-              </th>
-              <th scope="col" className="number">
-                {w.missedShort}
-              </th>
-              <th scope="col" className="number">
-                {w.falseShort}
-              </th>
-              <th scope="col" className="number">
-                {w.precisionShort}
-              </th>
-              <th scope="col" className="number">
-                {w.visits}
-              </th>
-              <th scope="col">{w.keeps}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows
-              .filter((row) => row.nightsBetweenChecks === nights)
-              .map((row) => (
-                <tr key={row.traps}>
-                  <th scope="row" className="number">
-                    {row.traps}
-                  </th>
-                  <td className="number">{percentText(row.missed)}</td>
-                  <td className="number">{percentText(row.falseAlarm)}</td>
-                  <td className="number">{percentText(row.precision)}</td>
-                  <td className="number">{row.visits}</td>
-                  <td>{row.enough ? w.yes : w.no}</td>
-                </tr>
-              ))}
-          </tbody>
-        </table>
-      </Scroll>
+      <SelectField
+        label={w.rhythm}
+        value={String(nights)}
+        choices={rhythms.map((each) => [
+          String(each),
+          `${w.nights(each)}${each === planned.nightsBetweenChecks ? ` (${w.planned})` : ''}`,
+        ])}
+        choose={(value) => choose(Number(value))}
+      />
+      <Table
+        label={`${title}: ${w.table}, ${w.nights(nights)}`}
+        rows={rows.filter((row) => row.nightsBetweenChecks === nights)}
+        keyOf={({ traps }) => traps}
+        columns={[
+          { head: w.traps, value: ({ traps }) => traps, names: true, number: true },
+          { head: w.missedShort, figure: [({ missed }) => missed, percentText] },
+          { head: w.falseShort, figure: [({ falseAlarm }) => falseAlarm, percentText] },
+          { head: w.precisionShort, figure: [({ precision }) => precision, percentText] },
+          { head: w.visits, value: ({ visits }) => visits, number: true },
+          { head: w.keeps, value: ({ enough }) => (enough ? w.yes : w.no) },
+        ]}
+      />
     </section>
   );
 }

@@ -5,8 +5,8 @@ import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
 import { Asks } from './Asks.tsx';
 import { Assumptions } from './Assumptions.tsx';
-import { Exports } from './Exports.tsx';
 import { InsectPlan } from './InsectPlan.tsx';
+import { List } from './List.tsx';
 import { Questions } from './Questions.tsx';
 
 /** Which traps hang where, how many and when, and why. */
@@ -40,7 +40,7 @@ export function PlanPart({ view }: { view: SeasonView }) {
       {chosen.map((insect) => (
         <InsectPlan key={insect} view={view} insect={insect} />
       ))}
-      <Exports name={`plan-${view.season}`} {...planList(view)} />
+      <List name={`${seasonWords.parts.plan}, ${view.season}`} {...planList(view)} />
       <Practices acts={['setting-posts', 'handling-lures', 'walking-fields']} only="caution" title={seasonWords.cautions} />
       <Assumptions view={view} />
     </>

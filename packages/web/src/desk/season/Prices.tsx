@@ -2,6 +2,7 @@ import { type CostKind, designFacts, type PricedItem, type SeasonBudgetView, typ
 import { moneyText } from '../../format/money.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { seasonWords } from '../../text/season.ts';
+import { Field } from '../../ui/Field.tsx';
 import { useThing } from './money-in-words.ts';
 import { useHeld, useWrite } from './useDecide.ts';
 
@@ -34,32 +35,38 @@ export function Prices({ budget }: { budget: SeasonBudgetView }) {
           const value = now?.currency === currency ? String(now.price) : '';
           const practice = item === 'trap' && currency === 'USD' ? (designFacts(of as TrapDesign)?.costUsd ?? null) : null;
           return (
-            <label key={`${item} ${of}`}>
-              <span>{thing(item as CostKind, of)}</span>
-              <input
-                key={value}
-                type="text"
-                inputMode="decimal"
-                size={8}
-                defaultValue={value}
-                placeholder={practice ? '' : w.unknown}
-                onBlur={(event) => {
-                  if (!save(item, of, event.currentTarget.value)) event.currentTarget.value = value;
-                }}
-                onKeyDown={(event) => {
-                  if (event.key === 'Enter') event.currentTarget.blur();
-                }}
-              />
-              {practice && (
-                <small>
-                  {w.practice(
-                    practice[0] === practice[1]
-                      ? moneyText(practice[0], currency)
-                      : w.range(moneyText(practice[0], currency), moneyText(practice[1], currency)),
-                  )}
-                </small>
+            <Field
+              key={`${item} ${of}`}
+              label={thing(item as CostKind, of)}
+              hint={
+                practice
+                  ? w.practice(
+                      practice[0] === practice[1]
+                        ? moneyText(practice[0], currency)
+                        : w.range(moneyText(practice[0], currency), moneyText(practice[1], currency)),
+                    )
+                  : undefined
+              }
+              className="small"
+            >
+              {(box) => (
+                <input
+                  {...box}
+                  key={value}
+                  type="text"
+                  inputMode="decimal"
+                  size={8}
+                  defaultValue={value}
+                  placeholder={practice ? '' : w.unknown}
+                  onBlur={(event) => {
+                    if (!save(item, of, event.currentTarget.value)) event.currentTarget.value = value;
+                  }}
+                  onKeyDown={(event) => {
+                    if (event.key === 'Enter') event.currentTarget.blur();
+                  }}
+                />
               )}
-            </label>
+            </Field>
           );
         })}
       </div>

@@ -4,7 +4,9 @@ import { getRouteApi, Link } from '@tanstack/react-router';
 import { dayTextFrom, shiftDay } from '../../format/day.ts';
 import { seasonWords as w } from '../../text/season.ts';
 import { Failure } from '../../ui/Failure.tsx';
+import { SelectField } from '../../ui/Field.tsx';
 import { useTitle } from '../../ui/media.ts';
+import { Tabs } from '../../ui/Tabs.tsx';
 import { BudgetPart } from './BudgetPart.tsx';
 import { EmptySeason } from './EmptySeason.tsx';
 import { LuresPart } from './LuresPart.tsx';
@@ -33,32 +35,33 @@ export function SeasonPage() {
         </div>
         {data && (
           <div className="actions">
-            <label className="season-year">
-              <span>{w.year}</span>
-              <select
-                value={data.season}
-                onChange={(event) =>
-                  void navigate({
-                    search: (before) => ({ ...before, year: Number(event.currentTarget.value) }),
-                    resetScroll: false,
-                  })
-                }
-              >
-                {data.seasons.map((year) => (
-                  <option key={year} value={year}>
-                    {year}
-                  </option>
-                ))}
-              </select>
-            </label>
+            <SelectField
+              label={w.year}
+              value={String(data.season)}
+              choices={data.seasons.map((year) => [String(year), String(year)])}
+              choose={(year) => void navigate({ search: (before) => ({ ...before, year: Number(year) }), resetScroll: false })}
+            />
             <button type="button" className="button no-print" onClick={() => window.print()}>
               {w.print}
             </button>
           </div>
         )}
       </div>
-      <Parts part={part} search={search} />
-      {data ? <Body view={data} part={part} search={search} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
+      <Tabs
+        label={w.parts.label}
+        at={part}
+        choose={(id) => void navigate({ search: (before) => ({ ...before, part: inAddress(id) }), resetScroll: false })}
+        tabs={PARTS.map((id) => ({
+          id,
+          link: (
+            <Link to="/season" search={{ ...search, part: inAddress(id) }} resetScroll={false}>
+              {w.parts[id]}
+            </Link>
+          ),
+        }))}
+      >
+        {data ? <Body view={data} part={part} search={search} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
+      </Tabs>
     </main>
   );
 }
@@ -66,25 +69,7 @@ export function SeasonPage() {
 const headOf = ({ season, from, to, today, state }: SeasonView): string =>
   `${w.sub(season, dayTextFrom(from, today), dayTextFrom(shiftDay(to, -1), today))} · ${w.state[state]}`;
 
-function Parts({ part, search }: { part: Part; search: SeasonSearch }) {
-  return (
-    <nav className="season-parts" aria-label={w.parts.label}>
-      {PARTS.map((each) => (
-        <Link
-          key={each}
-          to="/season"
-          search={{ ...search, part: each === 'plan' ? undefined : each }}
-          // The router takes an address for this page whatever part it names: which one is shown is known here.
-          activeOptions={{ exact: true, includeSearch: true, explicitUndefined: true }}
-          aria-current={each === part ? 'page' : undefined}
-          resetScroll={false}
-        >
-          {w.parts[each]}
-        </Link>
-      ))}
-    </nav>
-  );
-}
+const inAddress = (part: Part) => (part === 'plan' ? undefined : part);
 
 function Body({ view, part, search }: { view: SeasonView; part: Part; search: SeasonSearch }) {
   if (view.fields.length === 0 || (view.lines.length === 0 && view.written === null)) return <EmptySeason view={view} />;

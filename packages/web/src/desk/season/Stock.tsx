@@ -8,7 +8,7 @@ import { insectName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
 import { Panel } from '../../ui/Panel.tsx';
-import { Scroll } from './Scroll.tsx';
+import { Table } from '../../ui/table/Table.tsx';
 import { useHeld } from './useDecide.ts';
 
 /** Packages of lures: what is left, what the plan takes, and what it cannot count on. */
@@ -24,53 +24,59 @@ export function Stock({ view }: { view: SeasonView }) {
       {stock.length === 0 ? (
         <p className="absent">{w.noStock}</p>
       ) : (
-        <Scroll label={w.stock}>
-          <table className="figures">
-            <thead>
-              <tr>
-                <th scope="col">{w.package}</th>
-                <th scope="col">{w.insect}</th>
-                <th scope="col" className="number">
-                  {w.onHand}
-                </th>
-                <th scope="col">{w.opened}</th>
-                <th scope="col">{w.until}</th>
-                <th scope="col" className="number">
-                  {w.taken}
-                </th>
-                <th scope="col">{w.kept}</th>
-                <th scope="col" className="no-print">
-                  <span className="unseen">{seasonWords.change}</span>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {stock.map((row) => (
-                <tr key={row.record.stockId}>
-                  <th scope="row">
-                    {row.record.stockId}
-                    {row.takenSince > 0 && <small>{w.counted(row.record.onHand, shortDate(row.record.countedOn))}</small>}
-                  </th>
-                  <td>{insectName(row.insect)}</td>
-                  <td className="number">{row.lures}</td>
-                  <td>{row.record.openedOn ? shortDate(row.record.openedOn) : w.closed}</td>
-                  <td>
-                    {row.expiresOn ? `${shortDate(row.expiresOn)} ${row.expiresOn.slice(0, 4)}` : w.noDate}
-                    {row.expired && <small className="is-due">{w.expired}</small>}
-                  </td>
-                  <td className="number">
-                    {row.used}
-                    {row.why && !row.expired && <small>{w.whyLeft[row.why]}</small>}
-                  </td>
-                  <td>{row.record.storage}</td>
-                  <td className="no-print">
-                    <HistoryButton kind="stock" recordKey={row.record.stockId} />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
+        <Table
+          label={w.stock}
+          rows={stock}
+          keyOf={({ record }) => record.stockId}
+          columns={[
+            {
+              head: w.package,
+              value: ({ record }) => record.stockId,
+              cell: ({ record, takenSince }) => (
+                <>
+                  {record.stockId}
+                  {takenSince > 0 && <small>{w.counted(record.onHand, shortDate(record.countedOn))}</small>}
+                </>
+              ),
+              names: true,
+            },
+            { head: w.insect, value: ({ insect }) => insectName(insect) },
+            { head: w.onHand, value: ({ lures }) => lures, number: true },
+            {
+              head: w.opened,
+              value: ({ record }) => record.openedOn,
+              cell: ({ record }) => (record.openedOn ? shortDate(record.openedOn) : w.closed),
+            },
+            {
+              head: w.until,
+              value: ({ expiresOn }) => expiresOn,
+              cell: ({ expiresOn, expired }) => (
+                <>
+                  {expiresOn ? `${shortDate(expiresOn)} ${expiresOn.slice(0, 4)}` : w.noDate}
+                  {expired && <small className="is-due">{w.expired}</small>}
+                </>
+              ),
+            },
+            {
+              head: w.taken,
+              value: ({ used }) => used,
+              cell: ({ used, why, expired }) => (
+                <>
+                  {used}
+                  {why && !expired && <small>{w.whyLeft[why]}</small>}
+                </>
+              ),
+              number: true,
+            },
+            { head: w.kept, value: ({ record }) => record.storage },
+            {
+              head: seasonWords.change,
+              unseen: true,
+              className: 'no-print',
+              cell: ({ record }) => <HistoryButton kind="stock" recordKey={record.stockId} />,
+            },
+          ]}
+        />
       )}
       {mayWrite('stock') && (
         <p className="actions no-print">

@@ -7,7 +7,7 @@ import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
-import { Exports } from './Exports.tsx';
+import { List } from './List.tsx';
 import { seasonTruthQuery } from './queries.ts';
 
 /** Mid-season truth: what went otherwise than planned, and what that does to the advice. */
@@ -35,8 +35,8 @@ function Truth({ truth }: { truth: SeasonTruthView }) {
       {off.map((line) => (
         <Line key={line.id} line={line} />
       ))}
-      <Exports
-        name={`truth-${truth.season}`}
+      <List
+        name={`${seasonWords.parts.truth}, ${truth.season}`}
         head={[seasonWords.plan.insects, seasonWords.plan.farm, seasonWords.plan.area, w.happened, w.effect]}
         rows={off.map((line) => [
           insectName(line.insect),

@@ -2,6 +2,8 @@ import { citation, describeSources, type SourceKind } from '@duskwatch/core';
 import { localName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
 import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
+import { Table } from '../../ui/table/Table.tsx';
 
 /** Where every fact of the catalogue comes from. */
 export function Sources() {
@@ -28,38 +30,30 @@ function KindOfSource(props: {
   const w = settingsWords.sources;
   const name = w.kinds[props.kind];
   return (
-    <details className="behind">
-      <summary>
-        {name} ({props.lines.length})
-      </summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="behind-scroll" aria-label={name} tabIndex={0}>
-        <table className="figures sources-table">
-          <thead>
-            <tr>
-              <th scope="col">{w.fact}</th>
-              <th scope="col">{w.source}</th>
-              <th scope="col">{w.standing}</th>
-              <th scope="col">{w.note}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {props.lines.map((line, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: lines carry no state and two may be alike
-              <tr key={index}>
-                <td lang="en">{line.id}</td>
-                <td>
-                  <span lang="en">{citation(line.source)}</span>
-                  {line.works.length > 0 && <Works works={line.works} />}
-                </td>
-                <td>{props.standing[line.standing]}</td>
-                <td>{line.note && localName(line.note)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <Folded title={`${name} (${props.lines.length})`}>
+      <Table
+        label={name}
+        className="sources-table"
+        height="part"
+        rows={props.lines}
+        keyOf={(_, index) => index}
+        columns={[
+          { head: w.fact, value: ({ id }) => id, cell: ({ id }) => <span lang="en">{id}</span> },
+          {
+            head: w.source,
+            value: ({ source }) => citation(source),
+            cell: ({ source, works }) => (
+              <>
+                <span lang="en">{citation(source)}</span>
+                {works.length > 0 && <Works works={works} />}
+              </>
+            ),
+          },
+          { head: w.standing, value: ({ standing }) => props.standing[standing] },
+          { head: w.note, value: ({ note }) => (note ? localName(note) : null) },
+        ]}
+      />
+    </Folded>
   );
 }
 

@@ -1,12 +1,13 @@
 import type { StationsView } from '@duskwatch/core';
-import { useState } from 'react';
-import { copyText } from '../../browser/clipboard.ts';
 import { dueText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
 import { stationsWords as w } from '../../text/stations.ts';
 import { useWording } from '../../text/wording.ts';
+import { Field, SelectField } from '../../ui/Field.tsx';
 import { useWide } from '../../ui/media.ts';
-import { allRows, asCsv, csvCells, type Row } from './rows.ts';
+import { asCsv } from '../../ui/table/cells.ts';
+import { TakeAlong } from '../../ui/table/TakeAlong.tsx';
+import { allRows, csvCells, type Row } from './rows.ts';
 import { COLUMNS, STATES, type StationsSearch } from './search.ts';
 
 export function Tools(props: {
@@ -24,62 +25,44 @@ export function Tools(props: {
   return (
     <div className="trap-tools">
       <div className="filters">
-        <label>
-          <span>{w.filter.search}</span>
-          <input
-            type="search"
-            value={search.find ?? ''}
-            placeholder={w.filter.searchHint}
-            onChange={(event) => change({ find: event.currentTarget.value || undefined })}
-          />
-        </label>
-        <label>
-          <span>{w.filter.state}</span>
-          <select
-            value={search.state ?? 'hanging'}
-            onChange={(event) => change({ state: STATES.find((state) => state === event.currentTarget.value) })}
-          >
-            {STATES.map((state) => (
-              <option key={state} value={state}>
-                {w.filter.states[state]}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>{w.filter.insect}</span>
-          <select value={search.insect ?? ''} onChange={(event) => change({ insect: event.currentTarget.value || undefined })}>
-            <option value="">{w.filter.allInsects}</option>
-            {[...insects].map(([id, name]) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>{w.filter.farm}</span>
-          <select value={search.farm ?? ''} onChange={(event) => change({ farm: event.currentTarget.value || undefined })}>
-            <option value="">{w.filter.allFarms}</option>
-            {farms.map((farm) => (
-              <option key={farm}>{farm}</option>
-            ))}
-          </select>
-        </label>
+        <Field label={w.filter.search} className="small">
+          {(box) => (
+            <input
+              {...box}
+              type="search"
+              value={search.find ?? ''}
+              placeholder={w.filter.searchHint}
+              onChange={(event) => change({ find: event.currentTarget.value || undefined })}
+            />
+          )}
+        </Field>
+        <SelectField
+          label={w.filter.state}
+          value={search.state ?? 'hanging'}
+          choices={STATES.map((state) => [state, w.filter.states[state]])}
+          choose={(value) => change({ state: STATES.find((state) => state === value) })}
+        />
+        <SelectField
+          label={w.filter.insect}
+          value={search.insect ?? ''}
+          all={w.filter.allInsects}
+          choices={[...insects]}
+          choose={(value) => change({ insect: value || undefined })}
+        />
+        <SelectField
+          label={w.filter.farm}
+          value={search.farm ?? ''}
+          all={w.filter.allFarms}
+          choices={farms.map((farm) => [farm, farm])}
+          choose={(value) => change({ farm: value || undefined })}
+        />
         {!wide && (
-          <label>
-            <span>{w.filter.sort}</span>
-            <select
-              value={search.sort ?? 'station'}
-              onChange={(event) => change({ sort: COLUMNS.find((column) => column === event.currentTarget.value) })}
-            >
-              {COLUMNS.map((column) => (
-                <option key={column} value={column}>
-                  {w.columns[column]}
-                </option>
-              ))}
-            </select>
-          </label>
+          <SelectField
+            label={w.filter.sort}
+            value={search.sort ?? 'station'}
+            choices={COLUMNS.map((column) => [column, w.columns[column]])}
+            choose={(value) => change({ sort: COLUMNS.find((column) => column === value) })}
+          />
         )}
       </div>
       <div className="actions">
@@ -110,7 +93,6 @@ const CSV_COLUMNS = [
 ] as const satisfies readonly (keyof typeof w.csv)[];
 
 function Exports({ view, rows }: { view: StationsView; rows: readonly Row[] }) {
-  const [said, say] = useState('');
   const wording = useWording();
   const csv = () =>
     asCsv(
@@ -128,27 +110,5 @@ function Exports({ view, rows }: { view: StationsView; rows: readonly Row[] }) {
         ].join('; '),
       )
       .join('\n');
-  const copy = async (what: string) => say((await copyText(what)) ? w.copied : w.copyFailed);
-  const save = () => {
-    const url = URL.createObjectURL(new Blob([csv()], { type: 'text/csv' }));
-    const link = document.createElement('a');
-    link.href = url;
-    link.download = `${w.file}-${view.on}.csv`;
-    link.click();
-    URL.revokeObjectURL(url);
-  };
-  return (
-    <>
-      <button type="button" className="button" onClick={() => void copy(text())}>
-        {w.copyText}
-      </button>
-      <button type="button" className="button" onClick={() => void copy(csv())}>
-        {w.copyCsv}
-      </button>
-      <button type="button" className="button" onClick={save}>
-        {w.saveCsv}
-      </button>
-      <output className="said">{said}</output>
-    </>
-  );
+  return <TakeAlong label={`${w.title}, ${view.on}`} text={text} csv={csv} className="button" />;
 }

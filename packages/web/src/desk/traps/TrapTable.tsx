@@ -4,7 +4,8 @@ import { dueText, hungText, lureText, placeText, rateOf, visitText } from '../..
 import { localName } from '../../text/names.ts';
 import { stationsWords as w } from '../../text/stations.ts';
 import { useWording } from '../../text/wording.ts';
-import type { Row } from './rows.ts';
+import { type Column, Table } from '../../ui/table/Table.tsx';
+import { type Row, VALUE } from './rows.ts';
 import { COLUMNS, type ColumnId, type StationsSearch } from './search.ts';
 
 export interface TrapRowsProps {
@@ -19,63 +20,70 @@ export interface TrapRowsProps {
 export function TrapTable({ rows, view, notSent, search, change }: TrapRowsProps) {
   const by = search.sort ?? 'station';
   const wording = useWording();
-  const sort = (column: ColumnId) => change({ sort: column, down: by === column && search.down !== 'yes' ? 'yes' : undefined });
+  const repeats = ({ place }: Row, before: Row | undefined) => by === 'station' && before?.place === place;
+  const cells: { readonly [C in ColumnId]: Pick<Column<Row>, 'cell' | 'className'> } = {
+    station: {
+      cell: (row, before) =>
+        repeats(row, before) ? (
+          <span className="unseen">{row.place.station}</span>
+        ) : (
+          <>
+            <b>{row.place.station}</b>
+            <small>{placeText(row.place)}</small>
+          </>
+        ),
+    },
+    trap: {
+      cell: ({ trap }) => (
+        <>
+          <Link to="/traps/$trapId" params={{ trapId: trap.trapId }} search={{ on: search.on }}>
+            {trap.trapId}
+          </Link>
+          {notSent.has(trap.trapId) && <small className="not-sent">{w.notSent}</small>}
+        </>
+      ),
+    },
+    insect: { cell: ({ trap }) => localName(trap.insect.commonName) },
+    design: { cell: ({ trap }) => wording.design[trap.design], className: 'one-line' },
+    informs: {
+      cell: ({ trap }) => (trap.informs.length === 0 ? w.informsNone : trap.informs.map(({ name }) => name).join(', ')),
+    },
+    hung: { cell: ({ trap }) => hungText(trap, view.on), className: 'one-line' },
+    check: { cell: ({ trap }) => visitText(trap, view.on, wording.condition) },
+    rate: {
+      cell: ({ trap }) => (
+        <>
+          {rateOf(trap)}
+          {trap.newest && <small>{w.overNights(trap.newest.nights)}</small>}
+        </>
+      ),
+    },
+    due: {
+      cell: ({ trap }) => dueText(trap, view.on),
+      className: ({ trap }) => (trap.check && trap.check.state !== 'not-due' ? 'is-due' : undefined),
+    },
+    lure: { cell: ({ trap }) => lureText(trap), className: ({ trap }) => (trap.lure?.spent ? 'is-due' : undefined) },
+  };
   return (
-    <table className="traps">
-      <caption className="unseen">{w.title}</caption>
-      <thead>
-        <tr>
-          {COLUMNS.map((column) => (
-            <th
-              key={column}
-              scope="col"
-              className={column === 'rate' ? 'number' : undefined}
-              aria-sort={by === column ? (search.down === 'yes' ? 'descending' : 'ascending') : undefined}
-            >
-              <button type="button" onClick={() => sort(column)} aria-label={w.filter.sortBy(w.columns[column])}>
-                {w.columns[column]}
-              </button>
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ place, trap }, index) => {
-          const repeated = by === 'station' && rows[index - 1]?.place === place;
-          const where = placeText(place);
-          return (
-            <tr key={trap.trapId} className={repeated ? 'same-station' : undefined}>
-              <td>
-                {repeated ? (
-                  <span className="unseen">{place.station}</span>
-                ) : (
-                  <>
-                    <b>{place.station}</b>
-                    {where && <small>{where}</small>}
-                  </>
-                )}
-              </td>
-              <th scope="row">
-                <Link to="/traps/$trapId" params={{ trapId: trap.trapId }} search={{ on: search.on }}>
-                  {trap.trapId}
-                </Link>
-                {notSent.has(trap.trapId) && <small className="not-sent">{w.notSent}</small>}
-              </th>
-              <td>{localName(trap.insect.commonName)}</td>
-              <td className="one-line">{wording.design[trap.design]}</td>
-              <td>{trap.informs.length === 0 ? w.informsNone : trap.informs.map(({ name }) => name).join(', ')}</td>
-              <td className="one-line">{hungText(trap, view.on)}</td>
-              <td>{visitText(trap, view.on, wording.condition)}</td>
-              <td className="number">
-                {rateOf(trap)}
-                {trap.newest && <small>{w.overNights(trap.newest.nights)}</small>}
-              </td>
-              <td className={trap.check && trap.check.state !== 'not-due' ? 'is-due' : undefined}>{dueText(trap, view.on)}</td>
-              <td className={trap.lure?.spent ? 'is-due' : undefined}>{lureText(trap)}</td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <Table
+      label={w.title}
+      className="traps"
+      height="page"
+      takeAlong={false}
+      rows={rows}
+      keyOf={({ trap }) => trap.trapId}
+      rowClass={(row, before) => (repeats(row, before) ? 'same-station' : undefined)}
+      columns={COLUMNS.map((id) => ({
+        head: w.columns[id],
+        value: VALUE[id],
+        number: id === 'rate',
+        names: id === 'trap',
+        ...cells[id],
+      }))}
+      stands={{
+        sort: { by: COLUMNS.indexOf(by), down: search.down === 'yes' },
+        change: (sort) => change({ sort: COLUMNS[sort.by], down: sort.down ? 'yes' : undefined }),
+      }}
+    />
   );
 }

@@ -1,6 +1,7 @@
 import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
-import { asCsv, csvCells, selectRows } from './rows.ts';
+import { asCsv } from '../../ui/table/cells.ts';
+import { csvCells, selectRows } from './rows.ts';
 
 const trapOf = (trapId: string, over: Partial<StationTrap> = {}): StationTrap => ({
   trapId,

@@ -2,6 +2,7 @@
 import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
 import { isDue } from '../../shared/traps/due.ts';
 import { localName } from '../../text/names.ts';
+import { sorted } from '../../ui/table/cells.ts';
 import type { ColumnId, StateFilter, StationsSearch } from './search.ts';
 
 export interface Row {
@@ -24,7 +25,7 @@ export function selectRows(view: StationsView, search: StationsSearch): Row[] {
       .toLocaleLowerCase();
     return words.every((word) => said.includes(word));
   });
-  return sorted(kept, search.sort ?? 'station', search.down === 'yes');
+  return sorted(kept.sort(byName), VALUE[search.sort ?? 'station'], search.down === 'yes');
 }
 
 function inState(trap: StationTrap, state: StateFilter): boolean {
@@ -33,7 +34,7 @@ function inState(trap: StationTrap, state: StateFilter): boolean {
 }
 
 /** What a column sorts by; null comes last either way. */
-const VALUE: { readonly [C in ColumnId]: (row: Row) => string | number | null } = {
+export const VALUE: { readonly [C in ColumnId]: (row: Row) => string | number | null } = {
   station: ({ place }) => place.station,
   trap: ({ trap }) => trap.trapId,
   insect: ({ trap }) => localName(trap.insect.commonName),
@@ -46,29 +47,8 @@ const VALUE: { readonly [C in ColumnId]: (row: Row) => string | number | null } 
   lure: ({ trap }) => trap.lure?.placedOn ?? null,
 };
 
-function sorted(rows: readonly Row[], by: ColumnId, down: boolean): Row[] {
-  const value = VALUE[by];
-  const sign = down ? -1 : 1;
-  return [...rows].sort((a, b) => {
-    const [x, y] = [value(a), value(b)];
-    if (x === null || y === null) return x === y ? byName(a, b) : x === null ? 1 : -1;
-    const order = typeof x === 'number' ? x - (y as number) : x.localeCompare(y as string);
-    return order === 0 ? byName(a, b) : sign * order;
-  });
-}
-
 const byName = (a: Row, b: Row): number =>
   a.place.station.localeCompare(b.place.station) || b.place.place - a.place.place || a.trap.trapId.localeCompare(b.trap.trapId);
-
-/** Text that a spreadsheet takes for a formula is made plain: an id may begin with = + - @. */
-const quoted = (value: string | number | null): string => {
-  const written = value === null ? '' : String(value);
-  const text = typeof value === 'string' && /^[=+\-@\t\r]/.test(written) ? `'${written}` : written;
-  return /[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-};
-
-export const asCsv = (head: readonly string[], rows: readonly (readonly (string | number | null)[])[]): string =>
-  [head, ...rows].map((cells) => cells.map(quoted).join(',')).join('\r\n');
 
 /** Plain numbers and ISO days: a spreadsheet reads them in any language. */
 export const csvCells = ({ place, trap }: Row): (string | number | null)[] => [

@@ -4,35 +4,13 @@ import { words } from '../../text/index.ts';
 import { language } from '../../text/language.ts';
 import { cropName, localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
+import { type Choice, SelectField } from '../../ui/Field.tsx';
 import { SORTS, type WeekSearch } from './search.ts';
 import { countVerbs } from './select.ts';
 
 type Change = (change: Partial<WeekSearch>) => void;
-type Option = readonly [value: string, label: string];
 
 const distinct = (values: readonly string[]) => [...new Set(values)].sort((a, b) => a.localeCompare(b, language));
-
-function Choice(props: {
-  label: string;
-  value: string;
-  all?: string;
-  options: readonly Option[];
-  choose: (value: string) => void;
-}) {
-  return (
-    <label>
-      <span>{props.label}</span>
-      <select value={props.value} onChange={(event) => props.choose(event.currentTarget.value)}>
-        {props.all && <option value="">{props.all}</option>}
-        {props.options.map(([value, label]) => (
-          <option key={value} value={value}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-}
 
 /** One verb at a time, with how often it is said: the shortest answer to where one must act. */
 export function VerbFilter({ view, search, change }: { view: WeekView; search: WeekSearch; change: Change }) {
@@ -59,17 +37,17 @@ export function VerbFilter({ view, search, change }: { view: WeekView; search: W
 
 export function Filters({ view, search, change }: { view: WeekView; search: WeekSearch; change: Change }) {
   const w = words.filter;
-  const farms = distinct(view.fields.map((field) => field.farm)).map((farm): Option => [farm, farm]);
-  const crops = distinct(view.fields.map((field) => field.crop)).map((crop): Option => [crop, cropName(crop)]);
-  const insects = view.insects.map((insect): Option => [insect.id, localName(insect.commonName)]);
-  const sorts = SORTS.map((sort): Option => [sort, w.sorts[sort]]);
+  const farms = distinct(view.fields.map((field) => field.farm)).map((farm): Choice => [farm, farm]);
+  const crops = distinct(view.fields.map((field) => field.crop)).map((crop): Choice => [crop, cropName(crop)]);
+  const insects = view.insects.map((insect): Choice => [insect.id, localName(insect.commonName)]);
+  const sorts = SORTS.map((sort): Choice => [sort, w.sorts[sort]]);
   const choose = (key: 'farm' | 'crop' | 'insect' | 'sort') => (value: string) => change({ [key]: value || undefined });
   return (
     <>
-      <Choice label={w.farm} all={w.all.farm} value={search.farm ?? ''} options={farms} choose={choose('farm')} />
-      <Choice label={w.crop} all={w.all.crop} value={search.crop ?? ''} options={crops} choose={choose('crop')} />
-      <Choice label={w.insect} all={w.all.insect} value={search.insect ?? ''} options={insects} choose={choose('insect')} />
-      <Choice label={w.sort} value={search.sort ?? 'farm'} options={sorts} choose={choose('sort')} />
+      <SelectField label={w.farm} all={w.all.farm} value={search.farm ?? ''} choices={farms} choose={choose('farm')} />
+      <SelectField label={w.crop} all={w.all.crop} value={search.crop ?? ''} choices={crops} choose={choose('crop')} />
+      <SelectField label={w.insect} all={w.all.insect} value={search.insect ?? ''} choices={insects} choose={choose('insect')} />
+      <SelectField label={w.sort} value={search.sort ?? 'farm'} choices={sorts} choose={choose('sort')} />
     </>
   );
 }

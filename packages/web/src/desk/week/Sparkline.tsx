@@ -1,5 +1,6 @@
 import { day, type SeasonLine } from '@duskwatch/core';
 import { scaleLinear, scaleSqrt } from 'd3-scale';
+import { Band, Level, Line } from '../../ui/chart/marks.tsx';
 import { bandPath, stepPath, stepVertices } from '../../ui/chart/steps.ts';
 
 /** What small lines share, so that they can be compared: the season across, and the rate upward. */
@@ -33,13 +34,13 @@ export function Sparkline({ line, scale }: { line: SeasonLine; scale: LineScale 
   const vertices = stepVertices(line.points);
   const last = [...line.points].reverse().find((point) => point.perNight !== null);
   return (
-    <svg className="spark" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} height={HEIGHT} preserveAspectRatio="none" aria-hidden="true">
+    <svg className="chart spark" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} height={HEIGHT} preserveAspectRatio="none" aria-hidden="true">
       <path className="spark-ground" d={ground} />
-      <path className="rate-band" d={bandPath(vertices, x, y)} />
+      <Band className="rate-band" d={bandPath(vertices, x, y)} />
       {line.thresholdPerNight !== null && (
-        <line className="threshold" x1={0} x2={WIDTH} y1={y(line.thresholdPerNight)} y2={y(line.thresholdPerNight)} />
+        <Level className="threshold" plot={{ left: 0, right: WIDTH }} y={y(line.thresholdPerNight)} />
       )}
-      <path className="rate-line" d={stepPath(vertices, x, y)} />
+      <Line className="rate-line" d={stepPath(vertices, x, y)} />
       {last && (
         <line className="spark-last" x1={x(day(last.from))} x2={x(day(last.to))} y1={y(last.perNight!)} y2={y(last.perNight!)} />
       )}

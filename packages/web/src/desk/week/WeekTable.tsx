@@ -4,6 +4,7 @@ import { type CSSProperties, Fragment, memo, useMemo } from 'react';
 import { words } from '../../text/index.ts';
 import { cropName, cropText, localName, stageName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
+import { BareTable } from '../../ui/table/BareTable.tsx';
 import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { OpenEvidence } from './LazyEvidence.tsx';
@@ -38,8 +39,7 @@ export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
   const { chunks, toFollow } = useChunks(groups, PORTIONS.wide);
   const wording = useWording();
   return (
-    <table className="week" style={{ '--insects': columns.length } as CSSProperties}>
-      <caption className="unseen">{words.week.tableTitle}</caption>
+    <BareTable caption={words.week.tableTitle} className="week" style={{ '--insects': columns.length } as CSSProperties}>
       <thead>
         <tr>
           <th scope="col" className="week-corner">
@@ -57,7 +57,7 @@ export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
         <TableChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
       ))}
       {toFollow > 0 && <tbody style={{ height: toFollow * USUAL_ROW }} />}
-    </table>
+    </BareTable>
   );
 }
 

@@ -5,7 +5,7 @@ import { selectWeek } from './select.ts';
 import { week } from './week.fixture.ts';
 
 test('the CSV holds plain numbers, ISO days and quoted commas, and leaves out what is out of season', () => {
-  const lines = weekAsCsv(selectWeek(week, { crop: 'sweet-corn' })).split('\n');
+  const lines = weekAsCsv(selectWeek(week, { crop: 'sweet-corn' })).split('\r\n');
   expect(lines).toEqual([
     'farm,field,crop,insect,verb,by,moths per trap per night,low,high,confidence',
     '"Hollin, north",Strip 9,sweet-corn,Helicoverpa zea,decide,2025-07-14,3.1,1.55,6.2,moderate',

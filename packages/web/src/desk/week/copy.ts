@@ -3,6 +3,7 @@ import type { WeekView, Wording } from '@duskwatch/core';
 import { longDay } from '../../format/day.ts';
 import { words } from '../../text/index.ts';
 import { localName } from '../../text/names.ts';
+import { asCsv } from '../../ui/table/cells.ts';
 import type { WeekSelection } from './select.ts';
 
 const rows = ({ groups, columns }: WeekSelection) =>
@@ -22,11 +23,6 @@ export function weekAsText(view: WeekView, selection: WeekSelection, wording: Wo
   return [head, ...lines].join('\n');
 }
 
-const quoted = (value: string | number | null) => {
-  const text = value === null ? '' : String(value);
-  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-};
-
 /** Plain numbers and ISO days: a spreadsheet reads them in any language. */
 export function weekAsCsv(selection: WeekSelection): string {
   const h = words.week.csv;
@@ -43,5 +39,5 @@ export function weekAsCsv(selection: WeekSelection): string {
     advice.interval?.[1] ?? null,
     advice.confidence,
   ]);
-  return [head, ...body].map((cells) => cells.map(quoted).join(',')).join('\n');
+  return asCsv(head, body);
 }

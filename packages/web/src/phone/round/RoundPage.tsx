@@ -1,4 +1,4 @@
-import '../../styles/round.css';
+import '../shared/index.css';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
 import { roundWords as w } from '../../text/round.ts';

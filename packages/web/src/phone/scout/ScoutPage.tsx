@@ -1,5 +1,4 @@
-import '../../styles/round.css';
-import '../../styles/scout.css';
+import '../shared/index.css';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
 import { scoutWords as w } from '../../text/scout.ts';

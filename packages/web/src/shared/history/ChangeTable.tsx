@@ -1,5 +1,6 @@
 import type { StoredKind } from '../../sync/types.ts';
 import { historyWords } from '../../text/history.ts';
+import { Table } from '../../ui/table/Table.tsx';
 import { type Names, propertyLabel, propertyText } from '../record/naming.ts';
 import type { PropertyChange } from './versions.ts';
 
@@ -15,23 +16,22 @@ export function ChangeTable(props: {
   const { kind, changes, before, after, names } = props;
   const w = { ...historyWords.change, ...props.heads };
   return (
-    <table className="figures changes">
-      <thead>
-        <tr>
-          <th scope="col">{w.property}</th>
-          <th scope="col">{w.before}</th>
-          <th scope="col">{w.after}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {changes.map((change) => (
-          <tr key={change.property}>
-            <th scope="row">{propertyLabel(kind, change.property)}</th>
-            <td className="was">{propertyText(kind, change.property, change.before, before, names)}</td>
-            <td>{propertyText(kind, change.property, change.after, after, names)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      label={historyWords.change.caption}
+      className="changes"
+      fixed
+      takeAlong={false}
+      rows={changes}
+      keyOf={({ property }) => property}
+      columns={[
+        { head: w.property, cell: ({ property }) => propertyLabel(kind, property), names: true },
+        {
+          head: w.before,
+          cell: (change) => propertyText(kind, change.property, change.before, before, names),
+          className: () => 'was',
+        },
+        { head: w.after, cell: (change) => propertyText(kind, change.property, change.after, after, names) },
+      ]}
+    />
   );
 }

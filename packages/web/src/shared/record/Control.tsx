@@ -1,8 +1,9 @@
 /** One box of a form: its label, what to know, and what is wrong with what is in it. */
 import { type Problem, parseDay } from '@duskwatch/core';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { recordWords } from '../../text/record.ts';
+import { type BoxProps, Field } from '../../ui/Field.tsx';
 import { ProblemText } from './ProblemText.tsx';
 
 export interface Option {
@@ -36,62 +37,26 @@ export interface ControlProps {
 
 export function Control(props: ControlProps) {
   const { control, label, hint, needed, problems, name } = props;
-  const id = useId();
-  const hintId = `${id}-hint`;
-  const faultId = `${id}-fault`;
-  const described = [...(hint ? [hintId] : []), ...(problems.length > 0 ? [faultId] : [])].join(' ') || undefined;
-  const shared = { id, 'aria-describedby': described, 'aria-invalid': problems.length > 0 || undefined } as const;
-  const grouped = control.as === 'chips' || control.as === 'several';
-  const heading = (
-    <>
-      {label}
-      {needed && <span className="needed"> ({recordWords.required})</span>}
-    </>
-  );
-  const rest = (
-    <>
-      {hint && (
-        <p className="hint" id={hintId}>
-          {hint}
-        </p>
-      )}
-      {problems.length > 0 && (
-        <ul className="faults" id={faultId}>
-          {problems.map((problem) => (
-            <li key={`${problem.got}|${problem.expected}`}>
-              <ProblemText problem={problem} />
-            </li>
-          ))}
-        </ul>
-      )}
-    </>
-  );
-  const className = `control control-${control.as}${problems.length > 0 ? ' faulty' : ''}`;
-  if (grouped) {
-    return (
-      <fieldset className={className} data-name={name} aria-describedby={described}>
-        <legend>{heading}</legend>
-        <Box {...props} shared={shared} />
-        {rest}
-      </fieldset>
-    );
-  }
   return (
-    <div className={className} data-name={name}>
-      <label htmlFor={id}>{heading}</label>
-      <Box {...props} shared={shared} />
-      {rest}
-    </div>
+    <Field
+      label={
+        <>
+          {label}
+          {needed && <span className="needed"> ({recordWords.required})</span>}
+        </>
+      }
+      hint={hint}
+      faults={problems.map((problem) => <ProblemText key={`${problem.got}|${problem.expected}`} problem={problem} />)}
+      group={control.as === 'chips' || control.as === 'several'}
+      className={`field-${control.as}`}
+      name={name}
+    >
+      {(box) => <Box {...props} shared={box} />}
+    </Field>
   );
 }
 
-interface Shared {
-  readonly id: string;
-  readonly 'aria-describedby': string | undefined;
-  readonly 'aria-invalid': true | undefined;
-}
-
-function Box({ control, text, write, shared, name }: ControlProps & { shared: Shared }) {
+function Box({ control, text, write, shared, name }: ControlProps & { shared: BoxProps }) {
   const change = (event: { readonly currentTarget: { readonly value: string } }) => write(event.currentTarget.value);
   switch (control.as) {
     case 'text':
