@@ -1,22 +1,26 @@
 /**
  * `npm run skill -- forecast [--write]`: forecasts every event of every catalogued model in past seasons of real
- * weather, and prints how often the 80 % window held and how far off the middle was. `--write` also puts
- * the figures of both sites together into the core, for the screens. Real seasons are as many as there are: no seeds.
+ * weather, and prints how often the 80 % window held and how far off the middle was; then one event of each of many
+ * simulated seasons, after 2 to 25 past years. `--write` also puts the figures of both real sites together into the core,
+ * for the screens. Real seasons are as many as there are; simulated ones are as many as seeds give so many cases a cell.
  */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { markdownTable } from '../markdown.mjs';
 
 const FIGURES = new URL('../../packages/core/src/forecast/skill-figures.ts', import.meta.url);
 
-export async function coreFromSource() {
+export const coreFromSource = () => fromSource('index.ts');
+
+async function fromSource(entry) {
   const folder = mkdtempSync(join(tmpdir(), 'duskwatch-bench-forecast-'));
   try {
     const outfile = join(folder, 'core.mjs');
     await build({
-      entryPoints: [fileURLToPath(new URL('../../packages/core/src/index.ts', import.meta.url))],
+      entryPoints: [fileURLToPath(new URL(`../../packages/core/src/${entry}`, import.meta.url))],
       bundle: true,
       format: 'esm',
       target: 'es2023',
@@ -74,9 +78,31 @@ function figuresOf(core, { cases }) {
   ].join('\n');
 }
 
-export async function skill({ write }) {
-  const core = await coreFromSource();
+export async function skill({ seeds, write }) {
+  const core = await fromSource('index.ts');
   const sites = sitesOf(core);
   if (write) writeFileSync(FIGURES, figuresOf(core, sites.at(-1)));
-  return core.skillTables(sites);
+  return [core.skillTables(sites), await simulatedTable(seeds)].join('\n\n');
+}
+
+const PAST_YEARS = [2, 3, 5, 10, 25];
+/** Some seasons end before the event, or begin after the forecast: so many are tried for each case of a cell. */
+const TRIED = 2.2;
+
+async function simulatedTable(seeds) {
+  const { windowCoverage } = await fromSource('forecast/coverage.testing.ts');
+  const { CLIMATES } = await fromSource('forecast/simulated-weather.testing.ts');
+  const rows = Object.entries(CLIMATES).flatMap(([climate, truth]) =>
+    PAST_YEARS.map((years) => {
+      const cells = windowCoverage(Math.ceil(seeds * TRIED), years, truth);
+      const width = (days) => (Number.isFinite(days) ? `${days} d` : 'open');
+      const said = ({ leadDays, held, medianWidthDays }) => [
+        `${leadDays} days`,
+        `${Math.round(100 * held)} %, ${width(medianWidthDays)}`,
+      ];
+      const cases = Math.min(...cells.map((cell) => cell.cases));
+      return { climate, 'past years': years, 'cases a cell, at least': cases, ...Object.fromEntries(cells.map(said)) };
+    }),
+  );
+  return `### Simulated seasons of a known climate: share held, and median width in days\n\n${markdownTable(rows)}`;
 }

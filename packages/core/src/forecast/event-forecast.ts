@@ -2,7 +2,7 @@ import { addDays, type Day, daysBetween } from '../base/day.ts';
 import type { ModelEvent, PhenologyModel } from '../catalogue/types.ts';
 import { PROJECTION_MIN_YEARS, projectEvent } from '../heat/project.ts';
 import type { HeatTrack, Projection } from '../heat/types.ts';
-import { chanceWithin } from '../heat/wait-window.ts';
+import { chanceWithin, type PastWaits } from '../heat/wait-window.ts';
 import { PROJECTION_HORIZON_DAYS, pastYears, waitsInYears } from '../heat/waits.ts';
 import type { Gap } from '../weather/types.ts';
 
@@ -22,6 +22,8 @@ export type EventForecast =
       readonly window: Projection;
       /** Where each past year puts it, earliest first, one equally likely case each; null: not within the horizon. */
       readonly cases: readonly (Day | null)[];
+      /** The same in days from `from`, with the scatter that the heat of the source shows. */
+      readonly past: PastWaits;
     }
   /** Heat since the start is not known. */
   | { readonly status: 'gap'; readonly gap: Gap }
@@ -51,13 +53,14 @@ export function forecastEvent(
   const remaining = target - soFar.degreeDays;
   const window = projectEvent(track, remaining);
   if (window === null) return { status: 'not-dated' };
-  return { status: 'ahead', from, remaining, window, cases: casesOf(track, from, remaining) };
+  const past = pastOf(track, from, remaining);
+  const cases = past.sorted.map((wait) => (wait > PROJECTION_HORIZON_DAYS ? null : addDays(from, Math.ceil(wait))));
+  return { status: 'ahead', from, remaining, window, cases, past };
 }
 
-function casesOf(track: HeatTrack, from: Day, remaining: number): (Day | null)[] {
+function pastOf(track: HeatTrack, from: Day, remaining: number): PastWaits {
   const next = addDays(from, 1);
-  const waits = waitsInYears(track, next, remaining, pastYears(track, next));
-  return waits.map((wait) => (wait > PROJECTION_HORIZON_DAYS ? null : addDays(from, wait)));
+  return waitsInYears(track, next, remaining, pastYears(track, next));
 }
 
 /** Probability that the event has come by the end of `on`; null when the forecast does not say. */
@@ -65,8 +68,7 @@ export function chanceBy(forecast: EventForecast, on: Day): number | null {
   if (forecast.status === 'came' || forecast.status === 'in-own-forecast') return on >= forecast.on ? 1 : 0;
   if (forecast.status !== 'ahead' || forecast.cases.length < PROJECTION_MIN_YEARS) return null;
   if (on <= forecast.from) return 0;
-  const waits = forecast.cases.map((day) => (day === null ? Number.POSITIVE_INFINITY : daysBetween(forecast.from, day)));
-  return chanceWithin(waits, daysBetween(forecast.from, on));
+  return chanceWithin(forecast.past, daysBetween(forecast.from, on));
 }
 
 export interface DatedEvent {

@@ -5,7 +5,9 @@ import { catalogue } from '../catalogue/catalogue.ts';
 import { orderedWindow, waitWindow } from '../heat/wait-window.ts';
 import { randomFrom } from '../statistics/random.testing.ts';
 import { seriesFromRecords } from '../weather/series.ts';
+import { windowCoverage } from './coverage.testing.ts';
 import { hindcast, skillOf } from './hindcast.ts';
+import { CLIMATES } from './simulated-weather.testing.ts';
 
 const file = new URL('../../../../node_modules/vega-datasets/data/weather.csv', import.meta.url);
 const records = readFileSync(file, 'utf8')
@@ -25,10 +27,12 @@ const skill = skillOf(cases);
 const of = (set: string) => skill.filter((one) => one.set === set);
 
 describe('forecasts of four past seasons in Seattle and New York', () => {
-  it('held the true date in about eight of ten cases or more, from one to six weeks ahead', () => {
+  it('held the true date in about eight of ten cases, from one to six weeks ahead', () => {
     for (const one of [...of('earlier-years'), ...of('other-years')]) {
       expect(one.cases).toBeGreaterThan(200);
-      expect(one.calibrated.coverage).toBeGreaterThanOrEqual(0.75);
+      // Eight seasons: a share of eight in ten is known to about one in ten.
+      expect(one.calibrated.coverage).toBeGreaterThan(0.73);
+      expect(one.calibrated.coverage).toBeLessThan(0.87);
     }
   });
 
@@ -51,21 +55,39 @@ describe('forecasts of four past seasons in Seattle and New York', () => {
   });
 });
 
+describe('the window in simulated weather of a known climate', () => {
+  it.each([2, 3, 5, 10, 25])('after %i past years holds the true date in about eight cases of ten, at every lead', (years) => {
+    const cells = [CLIMATES.lasting, CLIMATES.short, CLIMATES.cool].flatMap((climate) => windowCoverage(80, years, climate));
+    for (const leadDays of [5, 10, 20, 40]) {
+      const own = cells.filter((cell) => cell.leadDays === leadDays);
+      const cases = own.reduce((sum, cell) => sum + cell.cases, 0);
+      const held = own.reduce((sum, cell) => sum + cell.held * cell.cases, 0) / cases;
+      expect(cases).toBeGreaterThan(80);
+      // 77 to 85 %, and three standard errors of so many cases; docs/forecast-skill.md has more of them.
+      const threeErrors = 3 * Math.sqrt(0.16 / cases);
+      expect(held, `${leadDays} days`).toBeGreaterThan(0.77 - threeErrors);
+      expect(held, `${leadDays} days`).toBeLessThan(0.85 + threeErrors);
+    }
+  });
+});
+
 describe('the window from a few years', () => {
   it.each([2, 3, 4, 6, 8, 12, 30])('holds one more of %i alike years in eight cases of ten', (years) => {
     const random = randomFrom(years);
-    const wait = () => Math.max(1, Math.round(30 + 6 * random.normal()));
+    const wait = () => Math.max(0.1, 30 + 6 * random.normal());
     const TRIALS = 4000;
     let [held, heldByOrder] = [0, 0];
     for (let i = 0; i < TRIALS; i++) {
       const sorted = Array.from({ length: years }, wait).sort((a, b) => a - b);
-      const next = wait();
-      const [window, ordered] = [waitWindow(sorted), orderedWindow(sorted)];
+      const next = Math.ceil(wait());
+      // The heat of the source is off by a half of the variance, one way or the other.
+      const variance = i % 3 === 0 ? null : 36 * (i % 3 === 1 ? 0.67 : 1.5);
+      const [window, ordered] = [waitWindow({ sorted, variance }), orderedWindow(sorted)];
       if (window.early <= next && next <= window.late) held++;
       if (ordered.early <= next && next <= ordered.late) heldByOrder++;
     }
     expect(held / TRIALS).toBeGreaterThan(0.77);
-    expect(held / TRIALS).toBeLessThan(0.88);
+    expect(held / TRIALS).toBeLessThan(0.83);
     // Range of n: (n − 1)/(n + 1), and a little for whole days.
     if (years <= 3) expect(heldByOrder / TRIALS).toBeLessThan(0.62);
   });

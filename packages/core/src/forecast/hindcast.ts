@@ -96,8 +96,9 @@ function forecastsAt(track: HeatTrack, event: Event, leadDays: number, allYears:
       remaining,
       years.filter((other) => sameDayIn(other, next) >= track.start),
     );
-    if (waits.length < 2) return;
-    cases.push({ ...event, leadDays, set, years: waits.length, calibrated: waitWindow(waits), ordered: orderedWindow(waits) });
+    const { sorted } = waits;
+    if (sorted.length < 2) return;
+    cases.push({ ...event, leadDays, set, years: sorted.length, calibrated: waitWindow(waits), ordered: orderedWindow(sorted) });
   };
   fromYears(
     'earlier-years',
@@ -165,7 +166,7 @@ export function skillOf(cases: readonly HindcastCase[]): readonly HindcastSkill[
 
 function windowSkill(group: readonly HindcastCase[], windowOf: (one: HindcastCase) => WaitWindow) {
   const held = group.filter((one) => windowOf(one).early <= one.leadDays && one.leadDays <= windowOf(one).late);
-  const widths = group.map((one) => windowOf(one).late - Math.max(1, windowOf(one).early));
+  const widths = group.map(windowOf).map(({ early, late }) => (Number.isFinite(late) ? late - Math.max(1, early) : Infinity));
   return { coverage: held.length / group.length, widthDays: median(widths) };
 }
 

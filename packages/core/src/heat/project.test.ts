@@ -29,10 +29,11 @@ const nineYears = (through: string) => heatTrack(rule, sourceOf('2015-01-01', th
 describe('an event still ahead', () => {
   it('is dated by how long each past year took from the same date on', () => {
     // 90 °C·d at 2, 3 … 10 a day take 45, 30, 23, 18, 15, 13, 12, 10, 9 days. Weibull positions p·10 of nine years:
-    // the shortest wait for early, the fifth of nine for the middle, the longest for late.
+    // the shortest wait for early, the fifth of nine for the middle, the longest for late: after 9.0 whole days the tenth is
+    // the first that one year in ten does not reach.
     const projection = projectEvent(nineYears('2024-05-31'), 90);
     expect(projection).toMatchObject({ method: 'past-years', years: 9, lateOpen: false });
-    expect(dates(projection)).toEqual(['2024-06-09', '2024-06-15', '2024-07-15']);
+    expect(dates(projection)).toEqual(['2024-06-10', '2024-06-15', '2024-07-15']);
   });
 
   it('is dated alike whatever the rest of this year came to be', () => {
@@ -53,12 +54,13 @@ describe('an event still ahead', () => {
   it('has a window wider than the range of three past years, which would hold a fourth only half the time', () => {
     const three = projectEvent(heatTrack(rule, sourceOf('2021-01-01', '2024-05-31', pace)), 90);
     expect(three?.years).toBe(3);
-    // After 9, 10 and 12 days: mean 10.333, s² = 2.3333 + 1/12, t(2) at 90 % = 1.8856, reach 1.8856·√(2.4167·4/3) = 3.385.
-    expect(dates(three)).toEqual(['2024-06-07', '2024-06-10', '2024-06-14']);
+    // After 9, 10 and 11.25 days: mean 10.083, s² = 1.2708, t(2) at 90 % = 1.8856, reach 1.8856·√(1.2708·4/3) = 2.4545, so
+    // 7.63 to 12.54: from the ninth day to the thirteenth. Days all alike show no scatter of their own.
+    expect(dates(three)).toEqual(['2024-06-09', '2024-06-11', '2024-06-13']);
   });
 
   it('is never dated before tomorrow', () => {
-    const soon = projectEvent(heatTrack(rule, sourceOf('2022-01-01', '2024-05-31', pace)), 12);
+    const soon = projectEvent(heatTrack(rule, sourceOf('2022-01-01', '2024-05-31', pace)), 5);
     expect(formatDay(soon!.early)).toBe('2024-06-01');
   });
 

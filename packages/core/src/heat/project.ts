@@ -18,7 +18,7 @@ export function projectEvent(track: HeatTrack, remaining: number): Projection | 
   if (track.end === null || !(remaining > 0)) return null;
   const next = addDays(track.end, 1);
   const past = waitsInYears(track, next, remaining, pastYears(track, next));
-  const yearsSpeak = past.length >= PROJECTION_MIN_YEARS;
+  const yearsSpeak = past.sorted.length >= PROJECTION_MIN_YEARS;
   const waits = yearsSpeak ? waitWindow(past) : recentWaits(track, track.end, remaining);
   if (waits === null || waits.middle > PROJECTION_HORIZON_DAYS) return null;
   const lateOpen = waits.late > PROJECTION_HORIZON_DAYS;
@@ -28,6 +28,6 @@ export function projectEvent(track: HeatTrack, remaining: number): Projection | 
     late: addDays(track.end, lateOpen ? PROJECTION_HORIZON_DAYS : waits.late),
     lateOpen,
     method: yearsSpeak ? 'past-years' : 'recent-days',
-    years: yearsSpeak ? past.length : 0,
+    years: yearsSpeak ? past.sorted.length : 0,
   };
 }

@@ -8,54 +8,74 @@ export interface WaitWindow {
   readonly late: number;
 }
 
+/** Waits of past years in ascending order, in days and parts of one (Infinity: not within the horizon); at least one. */
+export interface PastWaits {
+  readonly sorted: readonly number[];
+  /** Variance of one more wait as the source's heat shows it beside these (`scatterOfWaits`), in days²; null: it shows nothing. */
+  readonly variance: number | null;
+}
+
 const EARLY = 0.1;
 const MIDDLE = 0.5;
 const LATE = 0.9;
 /** From nine years on, Weibull's positions 1/(n + 1) … n/(n + 1) reach the 10 and the 90 % point. */
 const YEARS_FOR_ORDER = 9;
-/** Variance of rounding to whole days (Sheppard's correction). */
-const ROUNDING_VARIANCE = 1 / 12;
+/** Degrees of freedom of the variance that the heat shows beside the waits of an event. Own choice, see docs/forecast-skill.md. */
+const HEAT_FREEDOM = 8;
 
 /**
- * The 80 % window of one more wait, from waits in ascending order (at least two; Infinity: not within the horizon).
+ * The 80 % window of one more wait, in whole days.
  *
- * With nine or more it is read off the ordered waits. With fewer, the range of n values holds the next one only with
- * probability (n − 1)/(n + 1), a half for three years; so the waits are taken as a sample of a normal distribution and
- * the window is its prediction interval, mean ± t(n − 1)·s·√(1 + 1/n), which holds the next one with 80 % at any n.
+ * With nine or more waits it is read off them in order. With fewer, the range of n values holds the next one only with
+ * probability (n − 1)/(n + 1), a half for three years, and their own variance has n − 1 degrees of freedom; so the waits
+ * are taken as a sample of a normal distribution whose variance is known beforehand from all of the source's heat, with
+ * eight degrees of freedom, and the window is the prediction interval of one more, mean ± t(n + 7)·s·√(1 + 1/n).
  *
- * Source: prediction interval of one more observation, e.g. Hahn & Meeker 1991, Statistical Intervals, ch. 4 (from
- * memory). How well it does on real weather is in docs/forecast-skill.md.
+ * A wait of 4.3 days ends on the fifth day. The limits are rounded so that on average a window holds as many days as it
+ * is wide, and always the middle one.
+ *
+ * Source: prediction interval of one more observation, e.g. Hahn & Meeker 1991, Statistical Intervals, ch. 4; prior
+ * variance as a scaled inverse χ², e.g. Gelman et al., Bayesian Data Analysis (both from memory). How well it does is in
+ * docs/forecast-skill.md.
  */
-export function waitWindow(sorted: readonly number[]): WaitWindow {
-  if (sorted.length >= YEARS_FOR_ORDER || sorted.at(-1) === Number.POSITIVE_INFINITY) return orderedWindow(sorted);
-  const { mean, spread, freedom } = predictive(sorted);
+export function waitWindow(past: PastWaits): WaitWindow {
+  const { sorted } = past;
+  if (byOrder(sorted)) return wholeDays(...quantilesOf(sorted));
+  const { mean, spread, freedom } = predictive(past);
   const reach = studentQuantile(LATE, freedom) * spread;
-  return { early: Math.round(mean - reach), middle: Math.round(mean), late: Math.round(mean + reach) };
+  return wholeDays(mean - reach, mean, mean + reach);
 }
 
 /** The 80 % window as the ordered waits alone give it: too narrow with fewer than nine. */
-export function orderedWindow(sorted: readonly number[]): WaitWindow {
-  return {
-    early: Math.floor(orderedQuantile(sorted, EARLY)),
-    middle: Math.round(orderedQuantile(sorted, MIDDLE)),
-    late: Math.ceil(orderedQuantile(sorted, LATE)),
-  };
+export const orderedWindow = (sorted: readonly number[]): WaitWindow => wholeDays(...quantilesOf(sorted));
+
+/** Probability that one more event has come by the end of so many days, by the same reading of the waits as `waitWindow`. */
+export function chanceWithin(past: PastWaits, days: number): number {
+  const { sorted } = past;
+  if (byOrder(sorted)) return sorted.filter((wait) => wait <= days).length / sorted.length;
+  const { mean, spread, freedom } = predictive(past);
+  return studentCdf((days - mean) / spread, freedom);
 }
 
-/** Probability that one more wait is at most `days`, by the same reading of the waits as `waitWindow`. */
-export function chanceWithin(sorted: readonly number[], days: number): number {
-  if (sorted.length < YEARS_FOR_ORDER && sorted.at(-1) !== Number.POSITIVE_INFINITY) {
-    const { mean, spread, freedom } = predictive(sorted);
-    return studentCdf((days + 0.5 - mean) / spread, freedom);
-  }
-  return sorted.filter((wait) => wait <= days).length / sorted.length;
+const byOrder = (sorted: readonly number[]): boolean =>
+  sorted.length >= YEARS_FOR_ORDER || sorted.at(-1) === Number.POSITIVE_INFINITY;
+
+const quantilesOf = (sorted: readonly number[]) =>
+  [EARLY, MIDDLE, LATE].map((p) => orderedQuantile(sorted, p)) as [number, number, number];
+
+function wholeDays(low: number, middle: number, high: number): WaitWindow {
+  const ends = Math.ceil(middle);
+  return { early: Math.min(ends, Math.round(low) + 1), middle: ends, late: Math.max(ends, Math.round(high)) };
 }
 
-function predictive(waits: readonly number[]): { mean: number; spread: number; freedom: number } {
-  const n = waits.length;
-  const mean = waits.reduce((sum, wait) => sum + wait, 0) / n;
-  const variance = waits.reduce((sum, wait) => sum + (wait - mean) ** 2, 0) / (n - 1) + ROUNDING_VARIANCE;
-  return { mean, spread: Math.sqrt(variance * (1 + 1 / n)), freedom: n - 1 };
+function predictive({ sorted, variance }: PastWaits): { mean: number; spread: number; freedom: number } {
+  const n = sorted.length;
+  const mean = sorted.reduce((sum, wait) => sum + wait, 0) / n;
+  const squares = sorted.reduce((sum, wait) => sum + (wait - mean) ** 2, 0);
+  const beforehand = variance === null ? 0 : HEAT_FREEDOM;
+  const freedom = beforehand + n - 1;
+  const pooled = (beforehand * (variance ?? 0) + squares) / freedom;
+  return { mean, spread: Math.sqrt(pooled * (1 + 1 / n)), freedom };
 }
 
 /**

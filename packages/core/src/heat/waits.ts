@@ -2,7 +2,8 @@
 import { addDays, type Day, dayOf, partsOf, yearOf } from '../base/day.ts';
 import { degreeDaysIn } from '../base/temperature.ts';
 import type { HeatTrack } from './types.ts';
-import type { WaitWindow } from './wait-window.ts';
+import type { PastWaits, WaitWindow } from './wait-window.ts';
+import { scatterOfWaits, type YearWait } from './year-scatter.ts';
 
 /** An event further off than this is not dated. Common practice, no source. */
 export const PROJECTION_HORIZON_DAYS = 200;
@@ -19,19 +20,32 @@ export function pastYears(track: HeatTrack, next: Day): number[] {
 }
 
 /**
- * Days from the date of `next` (counted as 1) that `remaining` degree-days take in each of `years`, ascending; Infinity
- * where past the horizon. A year with a gap before the heat has come says nothing and is left out.
+ * Days from the beginning of the date of `next` that `remaining` degree-days take in each of `years`; Infinity where past
+ * the horizon. A year with a gap before the heat has come says nothing and is left out.
  */
-export function waitsInYears(track: HeatTrack, next: Day, remaining: number, years: readonly number[]): number[] {
-  const waits: number[] = [];
+export function waitsInYears(track: HeatTrack, next: Day, remaining: number, years: readonly number[]): PastWaits {
+  const waits: YearWait[] = [];
   for (const year of years) {
     const first = sameDayIn(year, next);
     const last = addDays(first, PROJECTION_HORIZON_DAYS - 1);
     const reached = track.dayReaching(first, remaining);
-    if (reached !== null && reached <= last) waits.push(reached - first + 1);
-    else if (track.total(first, last).ok) waits.push(Number.POSITIVE_INFINITY);
+    if (reached !== null && reached <= last) waits.push({ first, wait: waitUntil(track, first, reached, remaining) });
+    else if (track.total(first, last).ok) waits.push({ first, wait: Number.POSITIVE_INFINITY });
   }
-  return waits.sort((a, b) => a - b);
+  return pastWaits(track, waits);
+}
+
+/** Waits of past years with what the heat of the source shows of their scatter. */
+export const pastWaits = (track: HeatTrack, waits: readonly YearWait[]): PastWaits => ({
+  sorted: waits.map(({ wait }) => wait).sort((a, b) => a - b),
+  variance: scatterOfWaits(track, waits),
+});
+
+/** Days from the beginning of `first` until the heat was there, some way through the day `reached`. */
+export function waitUntil(track: HeatTrack, first: Day, reached: Day, heat: number): number {
+  const before = track.total(first, addDays(reached, -1));
+  const ofDay = track.daily[reached - track.start]!;
+  return reached - first + (before.ok && ofDay > 0 ? Math.min(1, Math.max(1e-9, (heat - before.degreeDays) / ofDay)) : 1);
 }
 
 /** The same date in another year; 29 February becomes 1 March. */

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { addDays, day, dayOf, daysBetween, formatDay, yearOf } from '../base/day.ts';
 import { modelsFor } from '../catalogue/index.ts';
+import { CLIMATES, FIRST_YEAR, simulatedWeather } from '../forecast/simulated-weather.testing.ts';
 import { heatTrack } from '../heat/index.ts';
 import type { WeatherRecord } from '../records/schema.ts';
 import { seriesFromRecords } from '../weather/index.ts';
@@ -64,13 +65,31 @@ describe('the hanging date', () => {
     const in2016 = (wait: number) => formatDay(addDays(day('2016-01-01'), wait));
     expect([spread.earliest, spread.latest]).toEqual([in2016(earliest), in2016(latest)]);
     expect(spread.median).toBe(in2016(Math.round((second + third) / 2)));
-    // One more year of four: mean − t(0.9; 3)·s·√(1 + 1/4), with t = 1.638 from a printed table and whole days as 1/12.
+    // One more year of four, by their own scatter or by that of the heat: mean − t·s·√(1 + 1/4), t(0.9; 11) = 1.363.
     const mean = waits.reduce((sum, wait) => sum + wait) / 4;
-    const variance = waits.reduce((sum, wait) => sum + (wait - mean) ** 2, 0) / 3 + 1 / 12;
-    const early = Math.round(mean - 1.638 * Math.sqrt(variance * 1.25));
-    expect(spread.plausible).toBe(in2016(Math.min(earliest, early)));
+    const variance = waits.reduce((sum, wait) => sum + (wait - mean) ** 2, 0) / 3;
+    const [widest, narrowest] = [2, 0.5].map((times) => Math.round(mean - 1.363 * Math.sqrt(times * variance * 1.25)));
+    expect(spread.plausible <= in2016(Math.min(earliest, narrowest!))).toBe(true);
+    expect(spread.plausible >= in2016(widest!)).toBe(true);
     expect(daysBetween(day(answer.on), day(spread.plausible))).toBe(7);
     expect(answer.caution).toBeNull();
+  });
+
+  it('moves by less than two weeks when a year is added, from two years on, in real and in simulated weather', () => {
+    const dates = (heat: typeof seattleTrack, seasons: readonly number[]) =>
+      seasons.map((season) => hangBy(borer, heat, { season, latitude: 47.6 })).map(({ on }) => dayOfYear(on!));
+    const dayOfYear = (on: string) => daysBetween(dayOf(yearOf(day(on)), 1, 1), day(on));
+    const moves = (days: readonly number[]) => days.slice(1).map((each, i) => Math.abs(each - days[i]!));
+    const seattleTrack = track(seattle);
+    for (const move of moves(dates(seattleTrack, [2014, 2015, 2016]))) expect(move).toBeLessThan(14);
+    const seasons = Array.from({ length: 24 }, (_, i) => FIRST_YEAR + 2 + i);
+    const simulated = Array.from({ length: 12 }, (_, seed) =>
+      moves(dates(heatTrack(borer.model.heat, simulatedWeather(seed + 1, 26, CLIMATES.lasting)), seasons)),
+    ).flat();
+    expect(simulated.filter((move) => move >= 14).length / simulated.length).toBeLessThan(0.01);
+    // January for a flight in May was the mark of two years read as if nothing else were known of the weather.
+    for (const on of dates(seattleTrack, [2014, 2015]))
+      expect(on).toBeGreaterThan(daysBetween(dayOf(2014, 1, 1), dayOf(2014, 4, 10)));
   });
 
   it('takes a published date for setting out traps as it is, without a further lead', () => {

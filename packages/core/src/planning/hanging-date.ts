@@ -1,10 +1,11 @@
 /** When to hang traps: before the earliest flight that the weather of past years makes plausible. */
 
-import { addDays, type Day, dayOf, daysBetween, formatDay, type IsoDay, yearOf } from '../base/day.ts';
+import { addDays, type Day, day, dayOf, daysBetween, formatDay, type IsoDay, yearOf } from '../base/day.ts';
 import type { Shape } from '../base/shape.ts';
 import type { EventId, ModelEvent, PhenologyModel } from '../catalogue/types.ts';
 import type { HeatTrack } from '../heat/types.ts';
-import { waitWindow } from '../heat/wait-window.ts';
+import { type PastWaits, waitWindow } from '../heat/wait-window.ts';
+import { pastWaits, waitUntil } from '../heat/waits.ts';
 import type { Gap } from '../weather/types.ts';
 import { SEASON_ASSUMPTIONS } from './assumptions.ts';
 import type { flightSpreadSchema, hangBySchema, noHeatReasonSchema, pastFlightSchema } from './schema.ts';
@@ -67,9 +68,18 @@ export function hangBy(opening: OpeningEvent | null, track: HeatTrack | null, op
   if (reached.length === 0) return without(missed > 0 ? 'never-reached' : 'no-whole-year', years);
 
   const waits = reached.map(({ wait }) => wait).sort((a, b) => a - b);
+  const past = pastWaits(
+    track,
+    years.flatMap((year) => {
+      if (year.kind === 'unknown') return [];
+      const first = modelStart(opening, year.season, latitude);
+      const wait = year.kind === 'reached' ? waitUntil(track, first, day(year.on), opening.event.from) : Infinity;
+      return [{ first, wait }];
+    }),
+  );
   const start = modelStart(opening, season, latitude);
   const dated = (wait: number): IsoDay => formatDay(addDays(start, wait));
-  const plausible = Math.max(0, earliestPlausible(waits, missed));
+  const plausible = Math.max(0, earliestPlausible(waits, past));
   const lead = opening.event.event === 'set-out-traps' ? 0 : leadDays;
   const spread: FlightSpread = {
     modelId: opening.model.id,
@@ -122,10 +132,10 @@ function modelStart({ model }: OpeningEvent, season: number, latitude: number | 
 }
 
 /** Years without a flight say nothing about how early one can be, and leave only the order of the others. */
-function earliestPlausible(waits: readonly number[], missed: number): number {
+function earliestPlausible(waits: readonly number[], past: PastWaits): number {
   if (waits.length === 1) return waits[0]! - SEASON_ASSUMPTIONS.oneYearMarginDays.value;
-  const all = [...waits, ...new Array<number>(missed).fill(Number.POSITIVE_INFINITY)];
-  return Math.min(waits[0]!, waitWindow(all).early);
+  // A wait of one day ends on the day of the model's start, which is day 0 here.
+  return Math.min(waits[0]!, waitWindow(past).early - 1);
 }
 
 function medianOf(sorted: readonly number[]): number {

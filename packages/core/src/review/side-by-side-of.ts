@@ -124,54 +124,50 @@ function whyNot(interval: CatchInterval, compared: Compared): NotComparable | nu
 
 function blocksOf({ name, traps }: Site, compared: Compared, used: Set<CatchInterval>): DatedCatch[] {
   const visits = visitsOf(traps, compared);
-  const byTrap = groupBy(visits, ({ interval }) => interval.trapId);
+  const byTrap = [...groupBy(visits, ({ interval }) => interval.trapId).values()].map(
+    (own) => new Map(own.map((visit) => [visit.interval.from, visit])),
+  );
   const starts = [...new Set(visits.map(({ interval }) => interval.from))].sort((a, b) => a - b);
   return starts.flatMap((from) => {
-    const runs = [...byTrap.values()].map((own) => runFrom(own, from, used)).filter((run) => run.length > 0);
-    const end = firstSharedEnd(runs);
-    if (end === null) return [];
-    return runs.flatMap((run): DatedCatch[] => {
-      const last = run.findIndex(({ interval }) => interval.to === end);
-      if (last < 0) return [];
-      const taken = run.slice(0, last + 1);
-      for (const { interval } of taken) used.add(interval);
-      const intervals = taken.map(({ interval }) => interval);
+    const stretch = sharedStretch(byTrap, from, used);
+    if (stretch === null) return [];
+    const { end, runs } = stretch;
+    return runs.map((run): DatedCatch => {
+      for (const { interval } of run) used.add(interval);
+      const intervals = run.map(({ interval }) => interval);
       const count = intervals.reduce((sum, interval) => sum + interval.count!, 0);
       const { treatment, place } = run[0]!;
-      return [
-        {
-          treatment,
-          place,
-          site: name,
-          from,
-          block: `${name}, ${formatDay(from)} to ${formatDay(end)}`,
-          count,
-          nights: nightsOf(intervals),
-        },
-      ];
+      const block = `${name}, ${formatDay(from)} to ${formatDay(end)}`;
+      return { treatment, place, site: name, from, block, count, nights: nightsOf(intervals) };
     });
   });
 }
 
-/** Visits of one trap that follow one another from a day on, of one treatment and not yet used. */
-function runFrom(own: readonly Visit[], from: Day, used: ReadonlySet<CatchInterval>): Visit[] {
-  const run: Visit[] = [];
-  let next: Day = from;
-  for (const visit of own) {
-    if (visit.interval.from !== next) continue;
-    if (used.has(visit.interval) || (run[0] && run[0].treatment !== visit.treatment)) break;
-    run.push(visit);
-    next = visit.interval.to;
+/**
+ * From a day on to the first day on which traps of two treatments were both visited: the visits of each such trap, one
+ * after the other, of one treatment and not yet used. Null when all traps of all treatments but one break off before.
+ */
+function sharedStretch(
+  byTrap: readonly ReadonlyMap<Day, Visit>[],
+  from: Day,
+  used: ReadonlySet<CatchInterval>,
+): { readonly end: Day; readonly runs: readonly (readonly Visit[])[] } | null {
+  const runs = byTrap.map((visits) => ({ visits, run: [] as Visit[], next: visits.get(from) }));
+  for (;;) {
+    for (const one of runs) {
+      const changed = one.run[0] && one.next && one.run[0].treatment !== one.next.treatment;
+      if (one.next && (changed || used.has(one.next.interval))) one.next = undefined;
+    }
+    const live = runs.filter(({ next }) => next !== undefined);
+    if (new Set(live.map(({ next }) => next!.treatment)).size < 2) return null;
+    const end = live.reduce((first, { next }) => Math.min(first, next!.interval.to), Number.POSITIVE_INFINITY) as Day;
+    const visited = live.filter(({ next }) => next!.interval.to === end);
+    for (const one of visited) {
+      one.run.push(one.next!);
+      one.next = one.visits.get(end);
+    }
+    if (new Set(visited.map(({ run }) => run[0]!.treatment)).size > 1) return { end, runs: visited.map(({ run }) => run) };
   }
-  return run;
-}
-
-/** The first day on which runs of two treatments were both visited. */
-function firstSharedEnd(runs: readonly (readonly Visit[])[]): Day | null {
-  const ends = runs.flat().sort((a, b) => a.interval.to - b.interval.to);
-  const at = groupBy(ends, ({ interval }) => String(interval.to));
-  for (const visits of at.values()) if (new Set(visits.map(treatment)).size > 1) return visits[0]!.interval.to;
-  return null;
 }
 
 function leftOutOf(intervals: readonly CatchInterval[], used: ReadonlySet<CatchInterval>, compared: Compared) {

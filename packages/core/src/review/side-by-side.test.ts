@@ -22,9 +22,9 @@ describe('the interval of 80 % about the ratio of two designs', () => {
     ['such traps with lures that lose 3 % a day, each at an age of its own', { trapLogSd: 0.25, ageing: 0.03 }],
   ] as const)('holds the truth in 75 to 85 % with %s', (_, more) => {
     for (const sites of [4, 8]) {
-      const { answered, held, bias } = ratioCoverage(250, { ...pair, sites, ...more });
-      expect(answered).toBe(250);
-      // 75 to 85 %, and twice the standard error of 250 seeds.
+      const { answered, held, bias } = ratioCoverage(200, { ...pair, sites, ...more });
+      expect(answered).toBe(200);
+      // 75 to 85 %, and twice the standard error of 200 seeds.
       expect(held).toBeGreaterThan(0.7);
       expect(held).toBeLessThan(0.9);
       expect(Math.abs(bias)).toBeLessThan(0.06);
@@ -33,7 +33,7 @@ describe('the interval of 80 % about the ratio of two designs', () => {
 
   it('at one or two sites takes in what is assumed of two traps alike, and says so', () => {
     for (const sites of [1, 2]) {
-      const { held } = ratioCoverage(250, { ...pair, sites, trapLogSd: 0.25, ageing: 0.03 });
+      const { held } = ratioCoverage(200, { ...pair, sites, trapLogSd: 0.25, ageing: 0.03 });
       expect(held).toBeGreaterThan(0.7);
       expect(held).toBeLessThan(0.9);
       expect(known(inventedSideBySide(randomFrom(1), { ...pair, sites })).ratios).toMatchObject([{ sites, scatter: 'assumed' }]);
@@ -124,7 +124,7 @@ describe('two designs that stood together for years', () => {
   });
 
   it('show no trend where there is none, in about eight of ten programs', () => {
-    const clear = Array.from({ length: 60 }, (_, i) => known(years(i + 1, () => 2.5, 6)).ratios[0]!.trend!.clear);
+    const clear = Array.from({ length: 50 }, (_, i) => known(years(i + 1, () => 2.5, 6)).ratios[0]!.trend!.clear);
     const share = clear.filter(Boolean).length / clear.length;
     expect(share).toBeGreaterThan(0.05);
     expect(share).toBeLessThan(0.35);

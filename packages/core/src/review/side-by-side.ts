@@ -114,7 +114,7 @@ function ratioOf(rows: readonly SideBySideCatch[], treatment: string, against: s
       ? []
       : bySeason
           .filter((own) => own.length >= LEARN_ASSUMPTIONS.sharedBlocks.value)
-          .map((own) => ({ season: own[0]!.season, sharedBlocks: own.length, ...togetherOf(own, level) }));
+          .map((own) => ({ season: own[0]!.season, sharedBlocks: own.length, ...togetherOf(own, level, whole.k) }));
   const { measured, ratio, sites, scatter, siteLogSd } = whole;
   return {
     treatment,
@@ -171,14 +171,14 @@ function pairedBlocks(rows: readonly SideBySideCatch[], treatment: string, again
   });
 }
 
-function togetherOf(blocks: readonly Block[], level: number) {
-  const { sites: measured } = siteRatios([...groupBy(blocks, ({ arrangement }) => arrangement).values()]);
+function togetherOf(blocks: readonly Block[], level: number, known?: number) {
+  const { sites: measured, k } = siteRatios([...groupBy(blocks, ({ arrangement }) => arrangement).values()], known);
   const seen = measured.length >= LEARN_ASSUMPTIONS.sitesSeen.value;
   const values = measured.map(({ logRatio, variance }) => ({ value: logRatio, variance }));
   const combined = seen ? combineSeen(values) : combineAssumed(values, 2 * LEARN_ASSUMPTIONS.trapLogSd.value ** 2);
   return {
     measured,
-    combined,
+    k,
     ratio: factor(combined, level),
     sites: measured.length,
     scatter: seen ? ('seen' as const) : ('assumed' as const),

@@ -29,25 +29,36 @@ export interface SiteRatio {
  */
 const LOOSE_LOG_SD = 1.5;
 
-/** @param sites blocks of each site, each with some catch and both treatments */
-export function siteRatios(sites: readonly (readonly PairedBlock[])[]): {
-  readonly k: number;
-  readonly sites: readonly SiteRatio[];
-} {
+/**
+ * @param sites blocks of each site, each with some catch and both treatments
+ * @param known k where it was found already, as for one season of several
+ */
+export function siteRatios(
+  sites: readonly (readonly PairedBlock[])[],
+  known?: number,
+): { readonly k: number; readonly sites: readonly SiteRatio[] } {
   const centre = ratioOfTotals(sites.flat());
+  const starts = sites.map((blocks) => ({ logRatio: centre, levels: blocks.map(() => Number.NaN) }));
+  const fitAt = (k: number) => sites.map((blocks, s) => fitSite(blocks, k, centre, starts[s]!));
+  const k = known ?? likeliestK(sites, fitAt);
+  return { k, sites: fitAt(k).map(({ logRatio, variance }) => ({ logRatio, variance })) };
+}
+
+/** Likelihood adjusted for the means fitted with it (Cox & Reid 1987, J. R. Statist. Soc. B 49:1–39, from memory). */
+function likeliestK(sites: readonly (readonly PairedBlock[])[], fitAt: (k: number) => readonly SiteFit[]): number {
   const table = countTable(sites.flat().flatMap(({ counts }) => counts))!;
   const kOf = (logK: number): number => (logK >= K_SEARCH.mostLogK ? Number.POSITIVE_INFINITY : Math.exp(logK));
-  const fitAt = (k: number) => sites.map((blocks) => fitSite(blocks, k, centre));
-  // Likelihood adjusted for the means fitted with it (Cox & Reid 1987, J. R. Statist. Soc. B 49:1–39, from memory).
   const adjusted = (logK: number): number => {
     const fits = fitAt(kOf(logK));
     const means = Float64Array.from(fits.flatMap((fit) => fit.means));
     const information = fits.reduce((sum, fit) => sum + fit.logBlockInformation - Math.log(fit.variance), 0);
     return logLikelihood(table, means, kOf(logK)) - information / 2;
   };
-  const { at } = goldenSection(adjusted, K_SEARCH.leastLogK, K_SEARCH.mostLogK, K_SEARCH.within);
-  return { k: kOf(at), sites: fitAt(kOf(at)).map(({ logRatio, variance }) => ({ logRatio, variance })) };
+  return kOf(goldenSection(adjusted, K_SEARCH.leastLogK, K_SEARCH.mostLogK, NEAR_ENOUGH).at);
 }
+
+/** Of ln k, on which the ratios hardly hang. */
+const NEAR_ENOUGH = 0.02;
 
 /** Ratio of all moths per night; half a moth stands for none. */
 function ratioOfTotals(blocks: readonly PairedBlock[]): number {
@@ -61,18 +72,28 @@ function ratioOfTotals(blocks: readonly PairedBlock[]): number {
   return Math.log(perNight(true) / perNight(false));
 }
 
-/** Fisher scoring for the ratio, each block at its own best in every step. */
-function fitSite(blocks: readonly PairedBlock[], k: number, centre: number) {
+interface SiteFit extends SiteRatio {
+  readonly logBlockInformation: number;
+  readonly means: readonly number[];
+}
+
+/** Fisher scoring for the ratio, each block at its own best in every step; `start` is where the fit before ended. */
+function fitSite(
+  blocks: readonly PairedBlock[],
+  k: number,
+  centre: number,
+  start: { logRatio: number; readonly levels: number[] },
+): SiteFit {
   const hold = 1 / LOOSE_LOG_SD ** 2;
-  const levels = blocks.map(() => Number.NaN);
-  let logRatio = centre;
+  let { logRatio } = start;
   let found = { score: 0, information: 0, logBlockInformation: 0, means: [] as number[] };
   for (let i = 0; i < MOST_STEPS; i++) {
-    found = scoresAt(blocks, k, logRatio, levels);
+    found = scoresAt(blocks, k, logRatio, start.levels);
     const step = (found.score - hold * (logRatio - centre)) / (found.information + hold);
     logRatio += Math.max(-1, Math.min(1, step));
     if (Math.abs(step) < PRECISE) break;
   }
+  start.logRatio = logRatio;
   const { logBlockInformation, means, information } = found;
   return { logRatio, variance: 1 / (information + hold), logBlockInformation, means };
 }

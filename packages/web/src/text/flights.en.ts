@@ -99,7 +99,7 @@ export const flightsEn = {
     own: (date: string) => `Rests on your own weather forecast to ${date}, then on past years.`,
     ownNone: 'No own weather forecast used: past years stand for every day to come.',
     few: (low: string, high: string) =>
-      `From two or three past years the windows are wide on purpose: on real weather they held ${low} to ${high} of the true dates, where 80 % was meant.`,
+      `With two or three past years, how far one year lies from another is read off all of the source’s heat, not off these dates alone: on real weather such windows held ${low} to ${high} of the true dates, where 80 % was meant.`,
     skill: 'How far to trust these dates',
     skillSource: (series: string, from: number, to: number, source: string) =>
       `Every event of every model in the catalogue, forecast in past seasons: ${series} ${from}–${to} (${source}). Eight seasons are few, and the events of one season share its weather.`,

@@ -99,7 +99,7 @@ export const flightsEs: FlightsWords = {
     own: (date) => `Se apoya en su propio pronóstico del tiempo hasta el ${date}, y luego en años anteriores.`,
     ownNone: 'Sin pronóstico propio: los años anteriores valen por todos los días que faltan.',
     few: (low, high) =>
-      `Con dos o tres años anteriores las ventanas son anchas a propósito: con datos reales encerraron del ${low} al ${high} de las fechas verdaderas, donde se buscaba el 80 %.`,
+      `Con dos o tres años anteriores, cuánto difiere un año de otro se lee en todo el calor de la fuente y no solo en estas fechas: con datos reales, esas ventanas encerraron del ${low} al ${high} de las fechas verdaderas, donde se buscaba el 80 %.`,
     skill: 'Cuánto fiarse de estas fechas',
     skillSource: (series, from, to, source) =>
       `Cada suceso de cada modelo del catálogo, pronosticado en temporadas pasadas: ${series} ${from}–${to} (${source}). Ocho temporadas son pocas, y los sucesos de una temporada comparten su tiempo.`,
