@@ -1,6 +1,9 @@
 /**
- * All advice for 400 traps with 30 checks each, four insects and 200 fields; then one more check advised again.
- * Targets: 150 ms for all, 5 ms for one more check. Reference in the same run: reading the program from JSON text.
+ * All advice for 400 traps with 30 checks each, four insects and 200 fields; then all of it again after one more check,
+ * as a server that holds the program works it out for whoever asks next. One check moves every rate a little, since how
+ * visits scatter is learned from all traps; what rests on weather and on the other traps' visits is kept.
+ * Targets: 150 ms for all, and after one more check less than for all. Reference in the same run: reading the program
+ * from JSON text.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -11,7 +14,6 @@ import { build } from 'esbuild';
 const here = dirname(fileURLToPath(import.meta.url));
 const RUNS = 9;
 const TARGET_ALL = 150;
-const TARGET_ONE = 5;
 const FIELDS = 200;
 const TRAPS = 400;
 const CHECKS = 30;
@@ -40,10 +42,10 @@ export async function run() {
       cells = advice.length;
       const check = { ...program.checks.at(-1), checkedOn: '2025-07-26', targetCount: 40 };
       const again = time(() => {
-        const next = core.withCheck(prepared, check);
-        return next.touched.map(({ field, insect }) => core.adviseCell(next.prepared, field, insect));
+        const written = { ...program, checks: [...program.checks, check] };
+        return core.adviseAll(core.withChecks(prepared, written, new Set([check.trapId])));
       });
-      if (again.result.length !== 2) throw new Error('the check should touch two fields');
+      if (again.result.length !== cells) throw new Error('advice for every cell is wanted again');
       if (i === 0) first = advised.milliseconds;
       parse.push(parsed.milliseconds);
       all.push(advised.milliseconds);
@@ -58,8 +60,8 @@ export async function run() {
       referenceMilliseconds,
       ratio: milliseconds / referenceMilliseconds,
       target: TARGET_ALL,
-      met: milliseconds <= TARGET_ALL && oneMore <= TARGET_ONE,
-      note: `median of ${RUNS} runs, the first ${first.toFixed(0)} ms; one more check ${oneMore.toFixed(2)} ms (target ${TARGET_ONE} ms)`,
+      met: milliseconds <= TARGET_ALL && oneMore < milliseconds,
+      note: `median of ${RUNS} runs, the first ${first.toFixed(0)} ms; after one more check ${oneMore.toFixed(0)} ms, ${(oneMore / milliseconds).toFixed(2)} of all`,
     };
   } finally {
     rmSync(folder, { recursive: true, force: true });

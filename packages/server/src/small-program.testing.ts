@@ -67,6 +67,7 @@ export function memoryStore(program: Program): ReadableStore & { write(next: Pro
     async changesSince(after: number) {
       return after < sequence ? ([{ sequence }] as Awaited<ReturnType<ReadableStore['changesSince']>>) : [];
     },
+    history: async () => [],
     async counts() {
       return { lastSequence: sequence } as Awaited<ReturnType<ReadableStore['counts']>>;
     },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addDays, day, formatDay } from '../base/day.ts';
-import { adviseAll, prepare, withCheck } from './index.ts';
+import { adviseAll, prepare, withChecks } from './index.ts';
 import {
   adviceOn,
   checkOf,
@@ -512,12 +512,9 @@ describe('the whole program', () => {
 
   it('is the same after one more check as if that check had been there from the start', () => {
     const check = checkOf('2025-07-11', 30);
-    const { prepared, touched } = withCheck(prepare(program, { on: day('2025-07-11') }), check);
-    expect(touched).toEqual([
-      { field: 'F1', insect: 'helicoverpa-zea' },
-      { field: 'F2', insect: 'helicoverpa-zea' },
-    ]);
-    const anew = prepare({ ...program, checks: [...program.checks, check] }, { on: day('2025-07-11') });
+    const written = { ...program, checks: [...program.checks, check] };
+    const prepared = withChecks(prepare(program, { on: day('2025-07-11') }), written, new Set([check.trapId]));
+    const anew = prepare(written, { on: day('2025-07-11') });
     expect(adviseAll(prepared)).toEqual(adviseAll(anew));
   });
 

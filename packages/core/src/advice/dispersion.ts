@@ -25,7 +25,7 @@ const Z_95 = 1.959963984540054;
  * between traps is left; likelihood is adjusted for the many means. Stretches in which nothing was caught say nothing of
  * k and are left out. A lasting difference between places is part of the scatter, as it is for whoever reads the mean.
  *
- * Estimated once for a prepared program: one more check (`withCheck`) does not move it, the next preparation does.
+ * Estimated once for a prepared program.
  */
 export function catchDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
   return once(prepared, `dispersion\n${insect}\n${design}`, () => estimateDispersion(prepared, insect, design));

@@ -1,5 +1,5 @@
 export { adviseAll, adviseCell } from './advise.ts';
 export * from './dispersion.ts';
 export { checkDue, lureEnds, nextCheck } from './due.ts';
-export { asOf, type Prepared, prepare, seasonStart, withCheck } from './prepare.ts';
+export { asOf, type Prepared, prepare, seasonStart, withChecks } from './prepare.ts';
 export * from './types.ts';

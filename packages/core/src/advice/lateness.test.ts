@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addDays, day, formatDay } from '../base/day.ts';
 import { verbOf } from './decide.ts';
-import { adviseAll, adviseCell, asOf, prepare, withCheck } from './index.ts';
+import { adviseAll, adviseCell, asOf, prepare, withChecks } from './index.ts';
 import {
   adviceOn,
   checkOf,
@@ -163,8 +163,9 @@ describe('a past day is read as it was known then', () => {
     const before = prepare(program, { on });
     adviseAll(before);
     const check = checkOf('2025-07-17', 44);
-    const { prepared } = withCheck(before, check);
-    const anew = prepare({ ...program, checks: [...program.checks, check] }, { on });
+    const written = { ...program, checks: [...program.checks, check] };
+    const prepared = withChecks(before, written, new Set([check.trapId]));
+    const anew = prepare(written, { on });
     for (const field of ['F1', 'F2'])
       expect(asked(adviseCell(prepared, field, 'helicoverpa-zea'))).toEqual(asked(adviseCell(anew, field, 'helicoverpa-zea')));
   });

@@ -2,7 +2,7 @@
  * A program as it was known on one day, indexed for questions about fields.
  *
  * Everything after that day is left out, so that a past day can be looked at as it was known then. Histories and
- * heat are computed when first asked for and kept: one new check touches one trap's season and nothing else.
+ * heat are computed when first asked for and kept: one new check leaves those of every other trap as they are.
  */
 
 import { type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
@@ -151,38 +151,34 @@ export function asOf(prepared: Prepared, on: Day): Prepared {
   return earlier;
 }
 
-/** What one more check changes: the trap's season, and the cells of the fields it informs. */
-export function withCheck(
-  prepared: Prepared,
-  check: CheckRecord,
-): { readonly prepared: Prepared; readonly touched: readonly { readonly field: string; readonly insect: string }[] } {
-  const checksByTrap = new Map(prepared.checksByTrap);
-  const others = (checksByTrap.get(check.trapId) ?? []).filter(
-    (known) => known.checkedOn !== check.checkedOn || known.visit !== check.visit,
+/**
+ * The same day after checks at `touched` traps were written; `written` is the program with these checks, and no other
+ * record differs. What rests on weather, plantings and the other traps' visits is kept, also of earlier days; what the
+ * traps of the program say together is worked out anew, since how visits scatter is learned from all of them.
+ */
+export function withChecks(prepared: Prepared, written: Program, touched: ReadonlySet<string>): Prepared {
+  const program = { ...prepared.program, checks: written.checks };
+  const own = group(
+    program.checks.filter(({ trapId }) => touched.has(trapId)),
+    ({ trapId }) => trapId,
   );
-  checksByTrap.set(check.trapId, [...others, check]);
-  const trap = prepared.traps.get(check.trapId);
-  const day0 = day(check.checkedOn);
-  // Days before the check were known without it, and stay as they were.
-  const past = new Map(
-    [...prepared.past].map(([on, earlier]) => [
-      on,
-      on < day0 ? { ...earlier, checksByTrap } : withoutTrap({ ...earlier, checksByTrap }, check.trapId),
-    ]),
-  );
-  return {
-    prepared: { ...withoutTrap({ ...prepared, checksByTrap }, check.trapId), past },
-    touched: trap ? trap.informs.map((field) => ({ field, insect: trap.insect })) : [],
-  };
-}
-
-/** Forgets what was worked out from a trap's visits. */
-function withoutTrap(prepared: Prepared, trapId: string): Prepared {
-  const histories = new Map(prepared.histories);
-  histories.delete(trapId);
-  const without = <V extends { readonly trapIds: readonly string[] }>(kept: ReadonlyMap<string, V>) =>
-    new Map([...kept].filter(([, { trapIds }]) => !trapIds.includes(trapId)));
-  return { ...prepared, histories, pools: without(prepared.pools), outlooks: without(prepared.outlooks) };
+  // A trap that was never checked before takes its place among the others, as it would from the start.
+  const isNew = [...own.keys()].some((trapId) => !prepared.checksByTrap.has(trapId));
+  const checksByTrap = isNew ? group(program.checks, ({ trapId }) => trapId) : new Map([...prepared.checksByTrap, ...own]);
+  const after = (day: Prepared, present: Prepared | null): Prepared => ({
+    ...day,
+    program,
+    checksByTrap,
+    histories: new Map([...day.histories].filter(([trapId]) => !touched.has(trapId))),
+    pools: new Map(),
+    outlooks: new Map(),
+    past: new Map(),
+    present,
+    shared: new Map(),
+  });
+  const next = after(prepared, null);
+  for (const [on, earlier] of prepared.past) next.past.set(on, after(earlier, next));
+  return next;
 }
 
 export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {

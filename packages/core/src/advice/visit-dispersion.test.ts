@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { day } from '../base/day.ts';
 import { english, spanish } from '../text/index.ts';
 import { adviseCell } from './decide.ts';
-import { prepare, withCheck } from './prepare.ts';
+import { prepare, withChecks } from './prepare.ts';
 import { adviceOn, checkOf, evidenceOf, fieldOf, lureAt, nightly, programOf, stageAt, trapOf } from './test-program.ts';
 
 const counts = [3, 14, 0, 22, 9, 1, 5, 30, 2, 7, 12, 0, 18, 4, 6, 25, 1, 10, 8, 3];
@@ -87,9 +87,11 @@ describe('the dispersion behind a rate', () => {
     expect(spanish(options).evidence(prior)).toMatch(/como se supone mientras el programa tiene pocas revisiones propias/);
   });
 
-  it('is not estimated again for one more check', () => {
-    const { prepared: next } = withCheck(prepared, checkOf('2025-07-31', 400, { trapId: 'T1' }));
-    expect(rate(next).k).toBe(rate().k);
+  it('is learned anew with one more check, as if that check had been there from the start', () => {
+    const check = checkOf('2025-07-31', 400, { trapId: 'T1' });
+    const written = { ...prepared.program, checks: [...prepared.program.checks, check] };
+    const next = withChecks(prepared, written, new Set(['T1']));
+    expect(rate(next)).toEqual(rate(prepare(written, { on: prepared.on })));
     expect(rate(next).count).not.toBe(rate().count);
   });
 });

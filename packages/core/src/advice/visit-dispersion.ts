@@ -16,7 +16,7 @@ export const VISIT_DISPERSION_PRIOR: DispersionEstimate = priorDispersion(PRIOR_
 /**
  * k of the traps of one insect and design, wherever they stand and whichever season they stood in.
  *
- * Estimated once for a prepared program: one more check (`withCheck`) does not move it, the next preparation does.
+ * Estimated once for a prepared program.
  */
 export function visitDispersion(prepared: Prepared, insect: string, design: TrapDesign): DispersionEstimate {
   // How counts scatter is a matter of the whole program: an earlier day is read with today's figure.
