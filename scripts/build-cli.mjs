@@ -12,7 +12,7 @@ const outdir = process.argv[2] ?? join(root, 'packages/cli/dist');
 rmSync(outdir, { recursive: true, force: true });
 const { errors } = await build({
   absWorkingDir: root,
-  entryPoints: { duskwatch: 'packages/cli/src/duskwatch.ts', sums: 'packages/server/src/sums/worker.ts' },
+  entryPoints: { duskwatch: 'packages/cli/src/duskwatch.ts', worker: 'packages/server/src/work/worker.ts' },
   outdir,
   outExtension: { '.js': '.mjs' },
   chunkNames: 'part-[name]-[hash]',

@@ -7,4 +7,4 @@ export { newFirstPersonCode } from './people/tokens.ts';
 export type { ProgramReader, ReadableStore } from './reader.ts';
 export { isLoopback } from './security.ts';
 export { buildServer, type ServerOptions } from './server.ts';
-export { type Sums, sumsApart, sumsHere } from './sums/apart.ts';
+export { type Work, workHere, workInThreads } from './work/run.ts';

@@ -34,8 +34,8 @@ import { trapsRoute } from './routes/traps.ts';
 import { weekRoute } from './routes/week.ts';
 import { recordsRoutes } from './routes/writes.ts';
 import { secure } from './security.ts';
-import { type Sums, sumsHere } from './sums/apart.ts';
 import { serveWeb } from './web.ts';
+import { type Work, workHere } from './work/run.ts';
 
 export interface ServerOptions {
   readonly store: ReadableStore;
@@ -51,8 +51,8 @@ export interface ServerOptions {
   readonly drivingTimes?: string | undefined;
   /** The day to read on when nobody names one. Default: the program's pinned day, else today where its fields are. */
   readonly today?: () => IsoDay;
-  /** Where sums over whole seasons are done. Default: in this thread. */
-  readonly sums?: Sums;
+  /** Where long work is done. Default: in this thread. */
+  readonly work?: Work;
   readonly log?: boolean;
 }
 
@@ -65,7 +65,7 @@ export function buildServer({
   mapOrigins = [],
   drivingTimes,
   today,
-  sums = sumsHere,
+  work = workHere,
   log = false,
 }: ServerOptions): FastifyInstance {
   const app = fastify({
@@ -89,11 +89,11 @@ export function buildServer({
   if (accounts) limitRates(app);
   app.register(swagger, openApi);
 
-  app.addHook('onClose', () => sums.close());
+  app.addHook('onClose', () => work.close());
   const reader = programReader(store);
   const context: RouteContext = {
     reader,
-    sums,
+    work,
     accounts,
     publicOrigin: accountsOptions?.publicOrigin,
     drivingTimesAddress: drivingTimes,

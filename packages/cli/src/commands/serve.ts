@@ -9,9 +9,9 @@ import {
   isLoopback,
   mapOrigin,
   newFirstPersonCode,
-  sumsApart,
-  sumsHere,
   THIS_MACHINE,
+  workHere,
+  workInThreads,
 } from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
 import { webRoot } from '../checkout.ts';
@@ -70,7 +70,7 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
     records,
     mapOrigins,
     drivingTimes,
-    sums: sums(),
+    work: work(),
     log: true,
     ...(accounts && { accounts }),
   });
@@ -93,8 +93,8 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
 }
 
 /** Stands beside the bundled command; run from its sources, the command has no such file. */
-const SUMS = new URL('./sums.mjs', import.meta.url);
-const sums = () => (existsSync(SUMS) ? sumsApart(SUMS) : sumsHere);
+const WORKER = new URL('./worker.mjs', import.meta.url);
+const work = () => (existsSync(WORKER) ? workInThreads(WORKER) : workHere);
 
 /** What is wrong with who could reach the server, and with whom its pages could reach. */
 function accessProblem({

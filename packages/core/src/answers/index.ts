@@ -4,7 +4,7 @@ export { fieldView } from './field.ts';
 export * from './field-schema.ts';
 export * from './flights.ts';
 export * from './flights-schema.ts';
-export { roundView } from './round.ts';
+export { type RoundPlace, type RoundWay, roundAlong, roundPlace, roundStops, roundView, roundWay } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-schema.ts';
 export { roundsView } from './rounds.ts';

@@ -4,28 +4,60 @@ import { historyOf, type Prepared } from '../advice/prepare.ts';
 import { stageOf } from '../advice/season.ts';
 import { labelCautions } from '../advice/treatment.ts';
 import { day, daysBetween, formatDay } from '../base/day.ts';
+import { groupBy } from '../base/group-by.ts';
 import { cropById, designFacts, insectById } from '../catalogue/index.ts';
 import { driveOrder } from '../planning/route.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-schema.ts';
 import { insectName } from './week.ts';
 
-export function roundView(prepared: Prepared): RoundView {
+/** A station as far as its place in the driving order hangs on it. */
+export interface RoundPlace {
+  readonly id: string;
+  readonly latitude: number | null;
+  readonly longitude: number | null;
+  readonly due: boolean;
+}
+
+/** All stations in driving order, and the great-circle kilometres past those that are due. */
+export interface RoundWay {
+  readonly order: readonly string[];
+  readonly dueLengthKm: number;
+}
+
+/** What of a round takes time: seconds with thousands of stations. */
+export const roundWay = (places: readonly RoundPlace[]): RoundWay => ({
+  order: driveOrder(places).order.map(({ id }) => id),
+  dueLengthKm: driveOrder(places.filter(({ due }) => due)).lengthKm,
+});
+
+export const roundPlace = ({ station, latitude, longitude, due }: RoundStop): RoundPlace => ({
+  id: station,
+  latitude,
+  longitude,
+  due,
+});
+
+/** Every station with a trap hanging, in no order to drive by. */
+export function roundStops(prepared: Prepared): RoundStop[] {
+  const byStation = groupBy(hanging(prepared, [...prepared.traps.values()]), ({ station }) => station);
+  return [...byStation].map(([station, traps]) => roundStop(prepared, station, traps));
+}
+
+export function roundAlong(prepared: Prepared, stops: readonly RoundStop[], way: RoundWay): RoundView {
   const { name, invented } = prepared.program.settings;
-  const byStation = new Map<string, TrapRecord[]>();
-  for (const trap of hanging(prepared, [...prepared.traps.values()])) {
-    byStation.set(trap.station, [...(byStation.get(trap.station) ?? []), trap]);
-  }
-  const stops = [...byStation].map(([station, traps]) => roundStop(prepared, station, traps));
   const byId = new Map(stops.map((stop) => [stop.station, stop]));
-  const route = (some: readonly RoundStop[]) =>
-    driveOrder(some.map(({ station, latitude, longitude }) => ({ id: station, latitude, longitude })));
   return {
     program: { name, invented },
     on: formatDay(prepared.on),
-    stops: route(stops).order.map(({ id }) => byId.get(id)!),
-    dueLengthKm: route(stops.filter((stop) => stop.due)).lengthKm,
+    stops: way.order.map((id) => byId.get(id)!),
+    dueLengthKm: way.dueLengthKm,
   };
+}
+
+export function roundView(prepared: Prepared): RoundView {
+  const stops = roundStops(prepared);
+  return roundAlong(prepared, stops, roundWay(stops.map(roundPlace)));
 }
 
 function roundStop(prepared: Prepared, station: string, records: readonly TrapRecord[]): RoundStop {

@@ -4,6 +4,8 @@
  * Every question is turned into a closed tour from an anchor, so that ends need no care of their own.
  */
 
+import { randomSteps } from './random-steps.ts';
+
 /** Cost from row to column; need not be the same both ways. */
 export type Matrix = readonly (readonly number[])[];
 
@@ -100,7 +102,7 @@ function shortestTour({ cost, anchor }: ClosedTour): number[] {
  */
 function kickedTour({ cost, anchor }: ClosedTour): number[] {
   const n = cost.length;
-  const random = generator();
+  const random = randomSteps();
   const place = (from: number, to: number) => from + Math.floor(random() * (to - from));
   let best = improveTour(cost, nearestNeighbour(cost, anchor));
   let least = pathCost(cost, best, true);
@@ -130,15 +132,6 @@ function nearestNeighbour(cost: Matrix, anchor: number): number[] {
     left.delete(next);
   }
   return tour;
-}
-
-/** Seeded, so that a round keeps its order from one look to the next (constants of Knuth's TAOCP vol. 2). */
-function generator(): () => number {
-  let state = 1;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
 }
 
 const ROUNDING = 1e-9;

@@ -125,3 +125,45 @@ describe('driving order', () => {
     expect(driveOrder(stops).order.map(({ id }) => id)).toEqual(['B', 'A', 'C']);
   });
 });
+
+describe('the driving order past very many stops', () => {
+  const scattered = (n: number, seed: number): Stop[] => {
+    const { uniform } = randomFrom(seed);
+    return Array.from({ length: n }, (_, i) => ({ id: `S${i}`, latitude: 44 + uniform(), longitude: -63 + uniform() }));
+  };
+  const ids = (stops: readonly Stop[]) => stops.map(({ id }) => id);
+
+  it('is close to the shortest there can be', () => {
+    for (const seed of [1, 2]) {
+      const stops = scattered(150, seed);
+      const { order, lengthKm } = driveOrder(stops);
+      expect(ids(order).sort()).toEqual(ids(stops).sort());
+      expect(lengthKm).toBeCloseTo(length(order), 9);
+      expect(lengthKm / driveBoundKm(order)).toBeLessThan(1.05);
+    }
+  });
+
+  it('begins where it is said to begin, and is the same each time', () => {
+    const stops = scattered(300, 3);
+    const first = driveOrder(stops, 'S7');
+    expect(first.order[0]!.id).toBe('S7');
+    expect(ids(driveOrder(stops, 'S7').order)).toEqual(ids(first.order));
+    expect(new Set(ids(first.order)).size).toBe(300);
+  });
+
+  it('loses no stop where many stand on one spot, or all along one road', () => {
+    const spot = Array.from({ length: 90 }, (_, i) => ({ id: `S${i}`, latitude: 45, longitude: i < 80 ? -63 : -63 + i / 100 }));
+    const road = Array.from({ length: 90 }, (_, i) => ({ id: `S${i}`, latitude: 45, longitude: -63 + ((i * 37) % 90) / 100 }));
+    for (const stops of [spot, road]) expect(ids(driveOrder(stops).order).sort()).toEqual(ids(stops).sort());
+    expect(driveOrder(road).lengthKm).toBeCloseTo(distanceKm(road[0]!, { latitude: 45, longitude: -62.11 })!, 2);
+  });
+
+  it('grows about as the root of their number times their area, as theory says of the shortest way', () => {
+    // Beardwood, Halton & Hammersley 1959; the constant 0.7124 from Johnson, McGeoch & Rothberg 1996 (both from memory).
+    const stops = scattered(1_000, 5);
+    const areaKm2 = 111.195 ** 2 * Math.cos((44.5 * Math.PI) / 180);
+    const shortest = 0.7124 * Math.sqrt(1_000 * areaKm2);
+    expect(driveOrder(stops).lengthKm / shortest).toBeGreaterThan(0.95);
+    expect(driveOrder(stops).lengthKm / shortest).toBeLessThan(1.12);
+  });
+});

@@ -1,6 +1,7 @@
 /** The order in which to drive past stations. */
 import { distanceKm } from '../base/distance.ts';
-import { type Matrix, type PathOptions, pathCost, shortPath } from './path-search.ts';
+import { longWay, type Plane } from './long-way.ts';
+import { type Matrix, type PathOptions, shortPath } from './path-search.ts';
 import { lowerBound } from './route-bound.ts';
 
 export interface Stop {
@@ -16,13 +17,31 @@ export interface Route<S extends Stop> {
   readonly lengthKm: number;
 }
 
+/** With more stops than this, a table of all their distances costs more time than the order is worth. */
+const MOST_IN_A_TABLE = 60;
+
 /** A short open path past all stops, from `startId` when given, else from whichever end makes it shortest. */
 export function driveOrder<S extends Stop>(stops: readonly S[], startId: string | null = null): Route<S> {
   const placed = stops.filter(isPlaced);
   const unplaced = stops.filter((stop) => !isPlaced(stop));
-  const km = greatCircles(placed);
-  const path = shortPath(km, openFrom(placed, startId));
-  return { order: [...path.map((index) => placed[index]!), ...unplaced], lengthKm: pathCost(km, path) };
+  const options = openFrom(placed, startId);
+  const path =
+    placed.length > MOST_IN_A_TABLE
+      ? longWay(onPlane(placed), { start: options.start })
+      : shortPath(greatCircles(placed), options);
+  const order = path.map((index) => placed[index]!);
+  const lengthKm = order.slice(1).reduce((sum, stop, index) => sum + distanceKm(order[index]!, stop)!, 0);
+  return { order: [...order, ...unplaced], lengthKm };
+}
+
+/** Degrees as lengths that can be compared: meridians draw together towards the poles. */
+function onPlane(placed: readonly Stop[]): Plane {
+  const middle = placed.reduce((sum, { latitude }) => sum + latitude! / placed.length, 0);
+  const narrow = Math.cos((middle * Math.PI) / 180);
+  return {
+    x: Float64Array.from(placed, ({ longitude }) => longitude! * narrow),
+    y: Float64Array.from(placed, ({ latitude }) => latitude!),
+  };
 }
 
 /**

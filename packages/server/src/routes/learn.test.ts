@@ -2,17 +2,17 @@ import { emptyProgram } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
 import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
-import { sumsHere } from '../sums/apart.ts';
+import { workHere } from '../work/run.ts';
 
 describe('what a program learned', () => {
   it('is worked out once for each day until something is written', async () => {
     let runs = 0;
-    const run: typeof sumsHere.run = (task, program) => {
+    const run: typeof workHere.run = (task, program) => {
       runs++;
-      return sumsHere.run(task, program);
+      return workHere.run(task, program);
     };
     const store = memoryStore(smallProgram());
-    const app = buildServer({ store, sums: { ...sumsHere, run } });
+    const app = buildServer({ store, work: { ...workHere, run } });
     const review = async (on: string) => (await app.inject(`/api/learn/review?on=${on}`)).json();
     const first = await review('2026-07-15');
     expect(first).toMatchObject({ year: 2026, farms: [{ farm: 'Hill farm' }] });

@@ -4,7 +4,7 @@ import { COORDINATOR, personOf, WITH_PLACES } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
-export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
+export const learnRoute: Route = (app, { reader, work, dayFor }) => {
   app.get(
     '/api/learn',
     {
@@ -19,7 +19,7 @@ export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
     },
     async (request) => {
       const on = await dayFor(request.query.on);
-      return reader.kept(personOf(request), `learn ${on}`, (program) => sums.run({ kind: 'learn', on }, program));
+      return reader.kept(personOf(request), `learn ${on}`, (program) => work.run({ kind: 'learn', on }, program));
     },
   );
 
@@ -37,7 +37,7 @@ export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
     },
     async (request) => {
       const on = await dayFor(request.query.on);
-      return reader.kept(personOf(request), `review ${on}`, (program) => sums.run({ kind: 'review', on }, program));
+      return reader.kept(personOf(request), `review ${on}`, (program) => work.run({ kind: 'review', on }, program));
     },
   );
 
@@ -60,7 +60,7 @@ export const learnRoute: Route = (app, { reader, sums, dayFor }) => {
       const { insect, farm = null } = request.query;
       const on = await dayFor(request.query.on);
       const key = JSON.stringify(['years', on, insect, farm]);
-      return reader.kept(personOf(request), key, (program) => sums.run({ kind: 'years', on, insect, farm }, program));
+      return reader.kept(personOf(request), key, (program) => work.run({ kind: 'years', on, insect, farm }, program));
     },
   );
 };

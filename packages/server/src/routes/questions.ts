@@ -39,9 +39,9 @@ export const questionsRoute: RecordsRoute = (app, context) => {
   );
 };
 
-function questionsOf({ reader, store, sums }: RecordsContext, person: Person, on: string) {
+function questionsOf({ reader, store, work }: RecordsContext, person: Person, on: string) {
   return reader.kept(person, `questions ${on}`, async (program) =>
-    sums.run({ kind: 'questions', on, entries: await enteredOnce(store) }, program),
+    work.run({ kind: 'questions', on, entries: await enteredOnce(store) }, program),
   );
 }
 

@@ -1,9 +1,26 @@
-import { roundSchema, roundView } from '@duskwatch/core';
+import { createHash } from 'node:crypto';
+import { type RoundPlace, type RoundWay, roundAlong, roundPlace, roundSchema, roundStops } from '@duskwatch/core';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
-export const roundRoute: Route = (app, { reader, dayFor }) => {
+/** Driving orders kept, each for the stations it leads past and which of them are due. */
+const WAYS_KEPT = 50;
+
+export const roundRoute: Route = (app, { reader, work, dayFor }) => {
+  const ways = new Map<string, Promise<RoundWay>>();
+
+  /** The order is worked out once for the same stations, whoever asks, on whatever day. */
+  function wayPast(places: readonly RoundPlace[]): Promise<RoundWay> {
+    const key = createHash('sha256').update(JSON.stringify(places)).digest('base64');
+    const found = ways.get(key) ?? work.run({ kind: 'way', places }, null);
+    ways.delete(key);
+    ways.set(key, found);
+    found.catch(() => ways.delete(key));
+    if (ways.size > WAYS_KEPT) ways.delete(ways.keys().next().value!);
+    return found;
+  }
+
   app.get(
     '/api/round',
     {
@@ -16,6 +33,10 @@ export const roundRoute: Route = (app, { reader, dayFor }) => {
         response: { 200: roundSchema, 400: problems },
       },
     },
-    async (request) => roundView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+    async (request) => {
+      const prepared = await reader.prepared(personOf(request), await dayFor(request.query.on));
+      const stops = roundStops(prepared);
+      return roundAlong(prepared, stops, await wayPast(stops.map(roundPlace)));
+    },
   );
 };

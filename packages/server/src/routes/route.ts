@@ -4,7 +4,7 @@ import type { FastifyBaseLogger, FastifyInstance, FastifyTypeProvider, RawServer
 import type { z } from 'zod';
 import type { Accounts } from '../people/accounts.ts';
 import type { ProgramReader } from '../reader.ts';
-import type { Sums } from '../sums/apart.ts';
+import type { Work } from '../work/run.ts';
 
 /** What is asked is what its schema makes of it; what is answered is only read, so it may be the core's own values. */
 export interface SchemaTypes extends FastifyTypeProvider {
@@ -20,8 +20,8 @@ export type App = FastifyInstance<RawServerDefault, IncomingMessage, ServerRespo
 
 export interface RouteContext {
   readonly reader: ProgramReader;
-  /** Where sums over whole seasons are done. */
-  readonly sums: Sums;
+  /** Where long work is done. */
+  readonly work: Work;
   /** Null: whoever reaches this server is its coordinator. */
   readonly accounts: Accounts | null;
   /** Where people reach the server, when that is not where it listens. */

@@ -1,4 +1,4 @@
-/** Does one sum and ends. */
+/** Does one task and ends. */
 import { parentPort, workerData } from 'node:worker_threads';
 import { workAtOnce } from './tasks.ts';
 
