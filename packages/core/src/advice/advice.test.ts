@@ -150,10 +150,11 @@ describe('what cannot be seen is said, never guessed', () => {
     expect(evidenceOf(advice, 'missing').map((item) => item.what)).toEqual(expect.arrayContaining(['trap', 'stage']));
   });
 
-  it('is blind when the catch reaches the rule but nobody has seen the stage the rule asks for', () => {
+  it('sends somebody to look at the stage when the catch reaches the rule and nobody has seen any', () => {
     const advice = adviceOn('2025-07-08', { lures: silk.lures, checks: [checkOf('2025-07-08', 30)] });
-    expect(advice.verb).toBe('blind');
-    expect(evidenceOf(advice, 'missing')[0]).toMatchObject({ what: 'stage' });
+    expect(advice.verb).toBe('scout');
+    expect(advice.because[0]).toMatchObject({ kind: 'scouting-asked', why: 'stage-unseen', madeFor: ['silk'] });
+    expect(advice.because[1]).toMatchObject({ kind: 'missing', what: 'stage' });
     expect(advice.intervalDays).toBe(4);
   });
 
@@ -191,8 +192,8 @@ describe('what cannot be seen is said, never guessed', () => {
 
 describe('the crop decides whether the catch matters', () => {
   const caught = { lures: silk.lures, checks: [checkOf('2025-07-08', 30)] };
-  it.each(['whorl', 'tassel', '35', 'BBCH 55'])('sweet corn at %s is out of season for corn earworm', (stage) => {
-    const advice = adviceOn('2025-07-08', { ...caught, stages: [stageAt(stage)] });
+  it.each(['whorl', 'tassel', '35', 'BBCH 55'])('sweet corn seen today at %s is out of season for corn earworm', (stage) => {
+    const advice = adviceOn('2025-07-08', { ...caught, stages: [stageAt(stage, '2025-07-08')] });
     expect(advice).toMatchObject({ verb: 'none', by: null });
     expect(advice.because[0]).toMatchObject({ kind: 'out-of-season', why: 'stage' });
   });
@@ -209,7 +210,11 @@ describe('the crop decides whether the catch matters', () => {
 
   it('a stage from before this planting says nothing about it', () => {
     const fields = [fieldOf({ plantedOn: '2025-07-06' })];
-    expect(adviceOn('2025-07-08', { ...caught, fields, stages: [stageAt('silk', '2025-07-05')] }).verb).toBe('blind');
+    expect(adviceOn('2025-07-08', { ...caught, fields, stages: [stageAt('silk', '2025-07-05')] }).because[1]).toMatchObject({
+      kind: 'missing',
+      what: 'stage',
+      detail: null,
+    });
   });
 
   it('a field not yet planted, or harvested, is out of season', () => {

@@ -7,7 +7,7 @@
  */
 
 import { addDays, type Day, formatDay } from '../base/day.ts';
-import { ASSUMPTIONS } from '../catalogue/index.ts';
+import { ASSUMPTIONS, cropById } from '../catalogue/index.ts';
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { blindSpots } from './blind-spots.ts';
@@ -201,7 +201,10 @@ function scout(findings: Findings): Draft | null {
   if (asks) {
     const due = soonest(addDays(newestVisit(asks), ASSUMPTIONS.scoutWithinDays.value), byHeat?.by, larvae?.by);
     const cautions: Caution[] = asks.accumulating ? [{ kind: 'threshold-is-estimate' }] : [];
-    const because = [whyAsked(asks), ...asks.because, ...left, ...(byHeat ? [byHeat.event] : []), ...how];
+    const unseen = stageUnseen(asks)
+      ? [findings.stage ? stageEvidence(field, [asks.rule!], findings.stage) : findings.noStage]
+      : [];
+    const because = [whyAsked(asks), ...unseen, ...asks.because, ...left, ...(byHeat ? [byHeat.event] : []), ...how];
     return { verb: 'scout', due, because, cautions, lead: asks, rule: asks.rule };
   }
   if (byHeat) {
@@ -224,13 +227,23 @@ type AskedWhy = (Evidence & { kind: 'scouting-asked' })['why'];
 
 const scoutingAsked = (why: AskedWhy, madeFor: readonly string[] = []): Evidence => ({ kind: 'scouting-asked', why, madeFor });
 
-function whyAsked({ reached, near, rising, rule, stage }: DesignFinding): Evidence {
+function whyAsked(finding: DesignFinding): Evidence {
+  const { reached, near, rising, rule, stage } = finding;
+  if (stageUnseen(finding)) return scoutingAsked('stage-unseen', rule?.stages ?? []);
   const why = reached ? 'catch-above' : near ? 'catch-near' : rising ? 'catch-rising' : 'catch-adds-up';
-  return scoutingAsked(why, holds(stage) || stage.kind === 'unknown' ? [] : (rule?.stages ?? []));
+  return scoutingAsked(why, holds(stage) || stage.kind === 'unknown' || stage.kind === 'may-be' ? [] : (rule?.stages ?? []));
 }
 
-const asksForScouting = ({ reached, near, accumulating, rising, rule }: DesignFinding): boolean =>
-  near || accumulating || rising || (reached && rule?.may === 'send-scouting');
+const asksForScouting = (finding: DesignFinding): boolean =>
+  finding.near ||
+  finding.accumulating ||
+  finding.rising ||
+  stageUnseen(finding) ||
+  (finding.reached && finding.rule?.may === 'send-scouting');
+
+/** The catch has reached its rule, and nobody knows whether the crop is at the rule's stage: somebody must look. */
+const stageUnseen = ({ reached, stage }: DesignFinding): boolean =>
+  reached && (stage.kind === 'may-be' || stage.kind === 'unknown');
 
 const soonest = (first: Day, ...others: readonly (Day | null | undefined)[]): Day =>
   others.reduce<Day>((best, day) => (day != null && day < best ? day : best), first);
@@ -274,8 +287,8 @@ function contextOf(findings: Findings, draft: Draft): Evidence[] {
     if (other !== lead && other.design !== lead?.design) context.push(...otherDesign(other, lead));
   context.push(...caught.unusable);
   const speaking = draft.rule ? [draft.rule] : [...rules.catch, ...rules.infestation, ...rules.heat];
-  if (stage) context.push(stageEvidence(field, speaking, stage));
-  else if (speaking.some((rule) => rule.stages !== null)) context.push(findings.noStage);
+  if (stage && !draft.because.some(({ kind }) => kind === 'stage')) context.push(stageEvidence(field, speaking, stage));
+  else if (!stage && speaking.some((rule) => rule.stages !== null)) context.push(findings.noStage);
   context.push(...heat.because);
   if (sample) context.push(sample.because);
   if (treatment) context.push(...treatmentEvidence(treatment));
@@ -355,7 +368,10 @@ const holds = ({ kind }: StageFit): boolean => kind === 'any' || kind === 'susce
  */
 const maySendScouting = (finding: DesignFinding, plantsDecide: boolean): boolean =>
   finding.rule !== null &&
-  (holds(finding.stage) || finding.stage.kind === 'unknown' || (plantsDecide && finding.rule.may === 'send-scouting'));
+  (holds(finding.stage) ||
+    finding.stage.kind === 'unknown' ||
+    finding.stage.kind === 'may-be' ||
+    (plantsDecide && finding.rule.may === 'send-scouting'));
 
 /** Share of the threshold reached: the design nearest to (or furthest above) its own rule leads. */
 const severity = (finding: DesignFinding) =>
@@ -378,6 +394,20 @@ function ruleReference(rule: ActionRule): RuleReference {
 
 function stageEvidence(field: FieldRecord, rules: readonly ActionRule[], stage: StageKnown): Evidence {
   const needed = [...new Set(rules.flatMap((rule) => rule.stages ?? []))];
-  const susceptible = rules.some((rule) => ['any', 'susceptible'].includes(stageFit(field, rule.stages, stage).kind));
-  return { kind: 'stage', stage: stage.written, observedOn: stage.observedOn, ageDays: stage.ageDays, needed, susceptible };
+  const fits = rules.map((rule) => stageFit(field, rule.stages, stage));
+  const since = fits.flatMap((fit) => (fit.kind === 'may-be' ? [fit.since] : []));
+  const name = (place: number) => cropById(field.crop)!.stages[place]!.id;
+  return {
+    kind: 'stage',
+    stage: stage.written,
+    observedOn: stage.observedOn,
+    ageDays: stage.ageDays,
+    needed,
+    susceptible: fits.some(holds),
+    now: stage.carried && {
+      from: name(stage.carried.from),
+      to: name(stage.carried.to),
+      mayBeSince: since.length === 0 ? null : formatDay(Math.min(...since) as Day),
+    },
+  };
 }

@@ -39,7 +39,7 @@ export function sampleFinding(
 export function samplingRule(prepared: Prepared, field: FieldRecord, rules: readonly InfestationRule[]): InfestationRule | null {
   const stage = stageOf(prepared, field);
   const fits = (kinds: readonly string[]) => rules.find((rule) => kinds.includes(stageFit(field, rule.stages, stage).kind));
-  return fits(['susceptible']) ?? fits(['any']) ?? fits(['unknown']) ?? null;
+  return fits(['susceptible']) ?? fits(['any']) ?? fits(['may-be', 'unknown']) ?? null;
 }
 
 export function samplingEvidence(rule: InfestationRule): Evidence {

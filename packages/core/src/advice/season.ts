@@ -1,9 +1,10 @@
 /** Do field and insect meet now? Host, planting, harvest and the stage of the crop. */
 
-import { day, daysBetween, formatDay } from '../base/day.ts';
+import { type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS, canonicalStage, cropById, insectById, stageOrder } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { cellKey, type Prepared, recordDay, seasonStart } from './prepare.ts';
+import { type CarriedStage, carriedStage } from './stage-carried.ts';
 import type { Evidence } from './types.ts';
 
 export interface StageKnown {
@@ -12,6 +13,8 @@ export interface StageKnown {
   readonly canonical: string | null;
   readonly observedOn: string;
   readonly ageDays: number;
+  /** Where the crop may be today; null where nothing carries the stage forward. */
+  readonly carried: CarriedStage | null;
 }
 
 /** The newest stage somebody saw; null when nobody did since planting, or since the growing year began. */
@@ -24,13 +27,16 @@ export function stageOf(prepared: Prepared, field: FieldRecord): StageKnown | nu
     canonical: canonicalStage(field.crop, seen.stage),
     observedOn: seen.observedOn,
     ageDays: daysBetween(day(seen.observedOn), prepared.on),
+    carried: carriedStage(field, { stage: seen.stage, on: day(seen.observedOn) }, prepared.on),
   };
 }
 
 export type StageFit =
   | { readonly kind: 'any' }
   | { readonly kind: 'susceptible' | 'not-yet' | 'over'; readonly stage: StageKnown }
-  /** Nobody wrote a stage, the word is not understood, or it was seen so long ago that the crop has moved on. */
+  /** Seen at another stage, or at this one long ago: by the calendar it may be there now, since `since` at the earliest. */
+  | { readonly kind: 'may-be'; readonly stage: StageKnown; readonly since: Day }
+  /** Nobody wrote a stage, the word is not understood, or nothing says how far the crop has moved on since it was seen. */
   | { readonly kind: 'unknown'; readonly stage: StageKnown | null };
 
 /** Whether the crop is at one of a rule's stages, as far as anybody has seen. */
@@ -38,13 +44,23 @@ export function stageFit(field: FieldRecord, needed: readonly string[] | null, s
   if (needed === null || needed.length === 0) return { kind: 'any' };
   if (stage === null || stage.canonical === null) return { kind: 'unknown', stage };
   const words = needed.map((word) => canonicalStage(field.crop, word) ?? word);
-  if (words.includes(stage.canonical)) return { kind: 'susceptible', stage };
+  const seenHere = words.includes(stage.canonical);
+  const isOld = stage.ageDays > ASSUMPTIONS.stageOldDays.value;
+  if (seenHere && !isOld) return { kind: 'susceptible', stage };
   const at = stageOrder(field.crop, stage.canonical);
   const places = words.map((word) => stageOrder(field.crop, word)).filter((place) => place !== null);
   if (at === null || places.length === 0) return { kind: 'unknown', stage };
   if (at > Math.max(...places)) return { kind: 'over', stage };
-  if (stage.ageDays > ASSUMPTIONS.stageTooOldDays.value) return { kind: 'unknown', stage };
-  return { kind: 'not-yet', stage };
+  const { carried } = stage;
+  if (carried === null) return seenHere ? { kind: 'susceptible', stage } : { kind: isOld ? 'unknown' : 'not-yet', stage };
+  const within = places.filter((place) => carried.from <= place && place <= carried.to);
+  // Nobody saw this stage end: the calendar alone ends it only where the crop must have come to harvest.
+  const ended = carried.from >= (cropById(field.crop)?.stages.findIndex(({ id }) => id === 'harvest') ?? 0);
+  if (seenHere && within.length === 0 && !ended) return { kind: 'may-be', stage, since: day(stage.observedOn) };
+  if (within.length === 0) return { kind: carried.from > Math.max(...places) ? 'over' : 'not-yet', stage };
+  const nowhereElse = within.length === carried.to - carried.from + 1;
+  if (seenHere && nowhereElse) return { kind: 'susceptible', stage };
+  return { kind: 'may-be', stage, since: seenHere ? day(stage.observedOn) : carried.mayHaveBegun(Math.min(...within)) };
 }
 
 /** Why the field is out of season for the insect whatever the catch; null when it may be in season. */

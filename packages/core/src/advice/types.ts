@@ -121,6 +121,12 @@ export const evidenceSchema = z
       ageDays: whole,
       needed: z.array(z.string()),
       susceptible: z.boolean(),
+      now: z
+        .object({ from: z.string(), to: z.string(), mayBeSince: isoDay.nullable() })
+        .nullable()
+        .describe(
+          'Stages that the crop may be at by the calendar, and the earliest day since which one of those needed; null where nothing carries the stage forward.',
+        ),
     }),
     z.object({
       kind: z.literal('rate'),
@@ -283,7 +289,15 @@ export const evidenceSchema = z
     z
       .object({
         kind: z.literal('scouting-asked'),
-        why: z.enum(['catch-above', 'catch-near', 'catch-rising', 'catch-adds-up', 'sample-small', 'sample-clean']),
+        why: z.enum([
+          'catch-above',
+          'catch-near',
+          'catch-rising',
+          'catch-adds-up',
+          'sample-small',
+          'sample-clean',
+          'stage-unseen',
+        ]),
         madeFor: z
           .array(z.string())
           .describe('The stages that the rule for the catch was made for, where the crop is at another; else empty.'),

@@ -68,7 +68,10 @@ function pairOf(prepared: Prepared, field: FieldRecord, insect: string): Scoutin
   const stage = stageOf(prepared, field);
   const rules = cellRules(prepared, field, insect).infestation.map((rule) => {
     const { kind } = stageFit(field, rule.stages, stage);
-    return { ruleId: rule.id, match: kind === 'susceptible' ? ('now' as const) : kind };
+    return {
+      ruleId: rule.id,
+      match: kind === 'susceptible' ? ('now' as const) : kind === 'may-be' ? ('unknown' as const) : kind,
+    };
   });
   const start = formatDay(seasonStart(field, prepared.on));
   const last = (prepared.samplesByCell.get(cellKey(field.fieldId, insect)) ?? []).findLast(

@@ -85,15 +85,6 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
-  stageTooOldDays: {
-    value: 28,
-    unit: { en: 'days', es: 'días' },
-    why: {
-      en: 'An observation older than this says nothing about the stage today.',
-      es: 'Una observación más antigua que esto no dice nada de la etapa de hoy.',
-    },
-    ...OWN_FIGURE,
-  },
   sampleFreshDays: {
     value: 7,
     unit: { en: 'days', es: 'días' },

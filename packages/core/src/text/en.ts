@@ -159,6 +159,13 @@ function headline(advice: Advice, date: Dates): string {
   }
 }
 
+/** Where the crop may be by now, where that is not only the stage seen. */
+function carried({ now, ageDays }: Evidence & { kind: 'stage' }, date: Dates): string {
+  if (now === null || ageDays === 0) return '';
+  const span = now.from === now.to ? `at ${readable(now.to)}` : `anywhere from ${readable(now.from)} to ${readable(now.to)}`;
+  return ` By the calendar it may now be ${span}${now.mayBeSince === null ? '' : `, at a stage of the rules since ${date(now.mayBeSince)} at the earliest`}.`;
+}
+
 function outOfSeason(item: Evidence & { kind: 'out-of-season' }, date: Dates): string {
   switch (item.why) {
     case 'not-a-host':
@@ -183,7 +190,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
     case 'stage':
       return `Crop stage ${readable(item.stage)}, seen ${date(item.observedOn)} (${plural(item.ageDays, 'day')} ago); ${
         item.needed.length === 0 ? 'the rules hold at any stage' : `the rules hold at ${item.needed.map(readable).join(', ')}`
-      }.`;
+      }.${carried(item, date)}`;
     case 'rate': {
       const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)}, ${scatter(item.scatter)}`;
       if (item.count === 0)

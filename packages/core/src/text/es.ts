@@ -192,6 +192,13 @@ function headline(advice: Advice): string {
   }
 }
 
+/** Where the crop may be by now, where that is not only the stage seen. */
+function carried({ now, ageDays }: Evidence & { kind: 'stage' }): string {
+  if (now === null || ageDays === 0) return '';
+  const span = now.from === now.to ? `en ${stageName(now.to)}` : `entre ${stageName(now.from)} y ${stageName(now.to)}`;
+  return ` Por el calendario puede estar ahora ${span}${now.mayBeSince === null ? '' : `, en una etapa de las reglas desde el ${date(now.mayBeSince)} como muy pronto`}.`;
+}
+
 function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
   switch (item.why) {
     case 'not-a-host':
@@ -218,7 +225,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
         item.needed.length === 0
           ? 'las reglas valen en cualquier etapa'
           : `las reglas valen en ${item.needed.map(stageName).join(', ')}`
-      }.`;
+      }.${carried(item)}`;
     case 'rate': {
       const spread =
         item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))}, ${scatter(item.scatter)}`;

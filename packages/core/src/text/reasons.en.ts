@@ -25,6 +25,8 @@ export function askedReason({ why, madeFor }: Of<'scouting-asked'>): string {
       return `the catch is rising towards its rule${elsewhere}`;
     case 'catch-adds-up':
       return `the catch adds up below its rule${elsewhere}`;
+    case 'stage-unseen':
+      return `look at the crop’s stage, it may be at ${madeFor.map(readable).join(' or ')}; the catch is already above the rule`;
     case 'sample-small':
       return 'the last sample found some, and is too small to say whether the rule is reached';
     case 'sample-clean':

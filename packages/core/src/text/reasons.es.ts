@@ -34,6 +34,8 @@ export function askedReason({ why, madeFor }: Of<'scouting-asked'>, { stage }: S
       return `la captura va subiendo hacia su regla${elsewhere}`;
     case 'catch-adds-up':
       return `la captura se acumula por debajo de su regla${elsewhere}`;
+    case 'stage-unseen':
+      return `mire la etapa del cultivo, puede estar en ${madeFor.map(stage).join(' o ')}; la captura ya supera la regla`;
     case 'sample-small':
       return 'la última muestra halló algo y es demasiado pequeña para saber si se alcanza la regla';
     case 'sample-clean':
