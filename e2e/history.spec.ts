@@ -220,7 +220,7 @@ test('earlier seasons lie behind the season, and as a table', async ({ page, req
   expect(insect.earlierSeasons.map(({ year }) => year)).toEqual([2025, 2024]);
   await page.goto('/fields/quernstead-kiln');
   const section = page.locator('[id="helicoverpa-zea"]');
-  await expect(section.locator('.earlier path')).toHaveCount(2);
+  await expect(section.locator('.earlier-line')).toHaveCount(2);
   await section.getByText('Table of earlier seasons').click();
   const points = insect.earlierSeasons.flatMap((season) => season.points);
   await expect(section.getByRole('group', { name: /^Table of earlier seasons/ }).locator('tbody tr')).toHaveCount(points.length);

@@ -12,6 +12,7 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { stageName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { Panel } from '../../ui/Panel.tsx';
 
 type Recorded = 'stages' | 'samples' | 'treatments' | 'decisions';
@@ -79,8 +80,7 @@ function SeasonRecords({ view }: { view: FieldView }) {
   ].sort((a, b) => b.on.localeCompare(a.on));
   if (records.length === 0) return null;
   return (
-    <details className="behind">
-      <summary>{w.recorded(records.length)}</summary>
+    <Folded title={w.recorded(records.length)}>
       <ul className="season-records">
         {records.map(({ on, kind, key, said }) => (
           <li key={`${kind}|${key}`}>
@@ -91,7 +91,7 @@ function SeasonRecords({ view }: { view: FieldView }) {
           </li>
         ))}
       </ul>
-    </details>
+    </Folded>
   );
 }
 

@@ -12,6 +12,7 @@ import {
 import { flightsWords as w } from '../../text/flights.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 
 /** How far each flight in the catch has come, how sure that is, and whether it comes when the model says. */
@@ -67,14 +68,13 @@ function Evidence({ flights, unit }: { flights: SeasonFlights; unit: Temperature
     ...(leftOut > 0 ? [w.leftOut(leftOut)] : []),
   ];
   return (
-    <details className="behind">
-      <summary>{w.evidence}</summary>
+    <Folded title={w.evidence}>
       {lines.map((line) => (
         <p key={line} className="basis">
           {line}
         </p>
       ))}
-    </details>
+    </Folded>
   );
 }
 

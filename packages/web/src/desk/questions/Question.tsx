@@ -6,6 +6,7 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { language } from '../../text/language.ts';
 import { questionsWords as w } from '../../text/questions.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { EvidenceTable } from './EvidenceTable.tsx';
 
 type Kept = StoredVersion<'answers'> & { readonly value: AnswerRecord };
@@ -29,10 +30,9 @@ export function Question({ asked, on, said }: { asked: AskedQuestion; on: IsoDay
         {answer && (
           <p className="answered">{w.answered[answer.answer](said?.authorName ?? w.somebody, dayText(answer.answeredOn))}</p>
         )}
-        <details className="behind">
-          <summary>{w.evidence}</summary>
+        <Folded title={w.evidence}>
           <EvidenceTable question={question} on={on} />
-        </details>
+        </Folded>
         {mayAnswer && (
           <div className="actions">
             {answer === null ? (

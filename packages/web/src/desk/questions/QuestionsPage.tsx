@@ -5,6 +5,7 @@ import { recordsQuery } from '../../shared/record/queries.ts';
 import { questionsWords as w } from '../../text/questions.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { Question } from './Question.tsx';
 import { questionsQuery } from './queries.ts';
@@ -59,14 +60,13 @@ function Questions({ view }: { view: QuestionsView }) {
         </>
       )}
       {view.settled.length > 0 && (
-        <details className="behind settled" open={view.open.length === 0}>
-          <summary>{w.settled(view.settled.length)}</summary>
+        <Folded title={w.settled(view.settled.length)} className="settled" open={view.open.length === 0}>
           <ul className="questions">
             {view.settled.map((asked) => (
               <Question key={asked.key} asked={asked} on={view.on} said={saidOf(asked.key)} />
             ))}
           </ul>
-        </details>
+        </Folded>
       )}
     </>
   );

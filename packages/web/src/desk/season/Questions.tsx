@@ -2,14 +2,14 @@ import type { SeasonQuestion, SeasonView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { countText } from '../../format/number.ts';
 import { seasonWords } from '../../text/season.ts';
+import { Folded } from '../../ui/Folded.tsx';
 
 /** What the places of traps leave in doubt, before the season begins. */
 export function Questions({ view }: { view: SeasonView }) {
   const w = seasonWords.questions;
   if (view.questions.length === 0) return null;
   return (
-    <details className="behind season-questions">
-      <summary>{w.title(view.questions.length)}</summary>
+    <Folded title={w.title(view.questions.length)} className="season-questions">
       <ul>
         {view.questions.map((question) => (
           <li key={JSON.stringify(question)}>{said(question)}</li>
@@ -20,7 +20,7 @@ export function Questions({ view }: { view: SeasonView }) {
           {w.toTrap}
         </Link>
       </p>
-    </details>
+    </Folded>
   );
 }
 

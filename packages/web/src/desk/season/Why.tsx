@@ -3,14 +3,14 @@ import { dayTextFrom } from '../../format/day.ts';
 import { rateText } from '../../format/number.ts';
 import { seasonWords } from '../../text/season.ts';
 import { Cited } from '../../ui/Cited.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { areaName } from './names.ts';
 
 /** The reasons of an insect's lines, those alike said once, each with its source. */
 export function Why({ lines, view }: { lines: readonly SeasonLineView[]; view: SeasonView }) {
   const w = seasonWords.plan;
   return (
-    <details className="behind season-why">
-      <summary>{w.whySummary}</summary>
+    <Folded title={w.whySummary} className="season-why">
       <dl>
         <Reasons name={w.design} lines={lines} say={(line) => w.designWhy[line.design.why]} source={designSource} />
         <Reasons name={w.traps} lines={lines} say={trapsWhy} />
@@ -18,7 +18,7 @@ export function Why({ lines, view }: { lines: readonly SeasonLineView[]; view: S
         <Reasons name={w.hang} lines={lines} say={(line) => hangWhy(line, view)} source={hangSource} />
         <Reasons name={w.takeDown} lines={lines} say={takeDownWhy} />
       </dl>
-    </details>
+    </Folded>
   );
 }
 

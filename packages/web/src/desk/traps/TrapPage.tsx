@@ -19,6 +19,7 @@ import { stationsWords as w } from '../../text/stations.ts';
 import { useWording } from '../../text/wording.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { MoveForm } from './MoveForm.tsx';
@@ -159,10 +160,9 @@ function Facts({ trap }: { trap: TrapView }) {
           </div>
         ))}
       </dl>
-      <details className="behind">
-        <summary>{w.siting.title}</summary>
+      <Folded title={w.siting.title}>
         <SitingAside design={trap.design} insect={trap.insect.id} />
-      </details>
+      </Folded>
     </section>
   );
 }
