@@ -1,4 +1,5 @@
 import type { Problem } from '@duskwatch/core';
+import { StoreError } from '@duskwatch/store';
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
 
@@ -6,6 +7,14 @@ import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
 export function refuse(reply: FastifyReply, status: number, ...problems: readonly Problem[]): FastifyReply {
   return reply.code(status).type('application/json; charset=utf-8').send({ problems });
 }
+
+const RETRY_AFTER_S = 2;
+const LATER = 'Send the same again in a moment: what was kept already is not kept twice. What is not sent waits on the phone.';
+/** Troubles of the database that pass by themselves. */
+const NOT_NOW: Partial<Record<StoreError['code'], string>> = {
+  busy: 'a database that another process is writing to',
+  away: 'a database server that does not answer just now',
+};
 
 /** Turns whatever went wrong into problems. What is our fault is logged and not told. */
 export function onError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
@@ -17,6 +26,12 @@ export function onError(error: FastifyError, request: FastifyRequest, reply: Fas
       expected: error.message,
       fix: 'send the request as /api/openapi.json describes it',
     });
+  const notNow = error instanceof StoreError ? NOT_NOW[error.code] : undefined;
+  if (notNow) {
+    request.log.warn(error);
+    reply.header('retry-after', RETRY_AFTER_S);
+    return refuse(reply, 503, { where: {}, got: notNow, expected: 'a database that answers', fix: LATER });
+  }
   request.log.error(error);
   return refuse(reply, 500, {
     where: {},

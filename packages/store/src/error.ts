@@ -1,4 +1,12 @@
-export type StoreErrorCode = 'cannot-open' | 'not-a-database' | 'foreign-database' | 'newer-schema' | 'busy' | 'file-exists';
+/** `busy`: somebody else writes for longer than one may wait. `away`: the database server does not answer just now. */
+export type StoreErrorCode =
+  | 'cannot-open'
+  | 'not-a-database'
+  | 'foreign-database'
+  | 'newer-schema'
+  | 'busy'
+  | 'away'
+  | 'file-exists';
 
 /** A database that cannot be used as asked. The message says what was found and what to do. */
 export class StoreError extends Error {

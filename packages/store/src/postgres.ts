@@ -29,13 +29,15 @@ export async function openPostgres(url: string, program: string): Promise<Driver
   const pool = new pg.Pool({ connectionString: url });
   // An idle connection that the server drops is replaced at the next use.
   pool.on('error', () => undefined);
+  // One that is in use says so twice: here, and to whoever waits for its answer.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   try {
     await transaction(pool, 'begin', (client) => migrate(client, url));
     await pool.query('insert into programs (program_id) values ($1) on conflict do nothing', [program]);
     await pool.query('update programs set epoch = $2 where program_id = $1 and epoch is null', [program, uuidv7()]);
   } catch (error) {
     await pool.end();
-    throw error;
+    throw cannotOpen(error);
   }
   return {
     db,
@@ -55,6 +57,14 @@ export async function openPostgres(url: string, program: string): Promise<Driver
   };
 }
 
+const cannotOpen = (error: unknown): unknown =>
+  error instanceof StoreError && error.code === 'away'
+    ? new StoreError(
+        'cannot-open',
+        `PostgreSQL cannot be reached: ${(error.cause as Error).message}. Check the address and the account.`,
+      )
+    : error;
+
 async function transaction<T>(pool: pg.Pool, begin: string, work: (client: pg.PoolClient) => Promise<T>): Promise<T> {
   const client = await connect(pool);
   let broken: Error | undefined;
@@ -67,7 +77,7 @@ async function transaction<T>(pool: pg.Pool, begin: string, work: (client: pg.Po
     await client.query('rollback').catch((failure: Error) => {
       broken = failure;
     });
-    throw error;
+    throw isAway(error) ? away(error) : error;
   } finally {
     client.release(broken);
   }
@@ -77,11 +87,27 @@ async function connect(pool: pg.Pool): Promise<pg.PoolClient> {
   try {
     return await pool.connect();
   } catch (error) {
-    throw new StoreError(
-      'cannot-open',
-      `PostgreSQL cannot be reached: ${(error as Error).message}. Check the address and the account.`,
-    );
+    throw away(error);
   }
+}
+
+const away = (cause: unknown): StoreError =>
+  new StoreError(
+    'away',
+    `PostgreSQL does not answer: ${(cause as Error).message}. What was not acknowledged can be sent again.`,
+    {
+      cause,
+    },
+  );
+
+/** What PostgreSQL says when it shuts down, starts or drops a connection (appendix A of its manual, classes 08 and 57P). */
+const AWAY = /^(08...|57P0[1-5]|ECONN(RESET|REFUSED|ABORTED)|EPIPE|ETIMEDOUT)$/;
+
+function isAway(error: unknown): boolean {
+  const { code, message } = error as { code?: unknown; message?: unknown };
+  return typeof code === 'string'
+    ? AWAY.test(code)
+    : /^(Connection terminated|Client has encountered a connection error)/.test(String(message));
 }
 
 async function finish<T>(client: pg.PoolClient, procedure: Procedure<T>): Promise<T> {

@@ -100,11 +100,13 @@ const refusal = (error: unknown): number | null =>
 
 export const isDamage = (error: unknown): error is Error => refusal(error) === SQLITE_CORRUPT;
 
+export const isBusy = (error: unknown): boolean => refusal(error) === SQLITE_BUSY;
+
 /** SQLite's own refusals, said so that a person can act on them; anything else as it is. */
 export function asStoreError(error: unknown, file: string): unknown {
   const code = refusal(error);
   if (code === SQLITE_NOTADB) return notADatabase(file, error);
-  if (code === SQLITE_BUSY) {
+  if (isBusy(error)) {
     return new StoreError('busy', `${file} is being written by another process. Nothing was changed. Try again.`, {
       cause: error,
     });

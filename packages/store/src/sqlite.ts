@@ -4,7 +4,7 @@ import { backup as copyPages, DatabaseSync, type SQLInputValue, type StatementSy
 import { DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler, sql } from 'kysely';
 import { StoreError } from './error.ts';
 import type { Driver, Procedure, Statement } from './procedure.ts';
-import { asStoreError, inTransaction, isDamage, openFile } from './sqlite-file.ts';
+import { asStoreError, inTransaction, isBusy, isDamage, openFile } from './sqlite-file.ts';
 import { REVISION_COLUMNS, type RevisionRow, type Tables } from './tables.ts';
 import { uuidv7 } from './uuid.ts';
 
@@ -19,10 +19,17 @@ const db = new Kysely<Tables>({
 
 const INSERT = `insert into revisions (${REVISION_COLUMNS.join(', ')}) values (${REVISION_COLUMNS.map(() => '?').join(', ')})`;
 
-export function openSqlite(file: string, program: string): Driver {
+/** SQLite waits in this thread, and everybody with it: so long at most. */
+const HELD_UP_MS = 20;
+/** A write waits for its turn so long, with room for others in between. */
+const PATIENCE_MS = 10_000;
+const LOOK_AGAIN_MS = 25;
+
+export function openSqlite(file: string, program: string, patienceMs = PATIENCE_MS): Driver {
   const database = openFile(file);
   try {
     beginEpoch(database, program);
+    database.exec(`pragma busy_timeout = ${HELD_UP_MS}`);
   } catch (error) {
     database.close();
     throw asStoreError(error, file);
@@ -57,11 +64,28 @@ export function openSqlite(file: string, program: string): Driver {
     }
   };
 
+  /** Another process may write for seconds: nothing of the procedure is begun before it is this one's turn. */
+  const inTurn = async <T>(procedure: Procedure<T>): Promise<T> => {
+    const until = performance.now() + patienceMs;
+    for (;;) {
+      let begun = false;
+      try {
+        return inTransaction(database, 'immediate', () => {
+          begun = true;
+          return finish(procedure);
+        });
+      } catch (error) {
+        if (begun || !isBusy(error) || performance.now() > until) throw asStoreError(error, file);
+      }
+      await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN_MS));
+    }
+  };
+
   return {
     db,
     list: (values) => sql<string>`(select value from json_each(${JSON.stringify(values)}))`,
     read: (procedure) => attempt(() => inTransaction(database, 'deferred', () => finish(procedure))),
-    write: (_program, procedure) => attempt(() => inTransaction(database, 'immediate', () => finish(procedure))),
+    write: (_program, procedure) => inTurn(procedure),
     backup: (to) => backup(database, to),
     integrity: () => attempt(() => complaints(database)),
     close: async () => {

@@ -1,3 +1,4 @@
+import { StoreError } from '@duskwatch/store';
 import { describe, expect, it } from 'vitest';
 import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
@@ -13,6 +14,14 @@ describe('GET /api/health', () => {
     const answer = await buildServer({ store }).inject('/api/health');
     expect(answer.statusCode).toBe(500);
     expect(answer.json().problems).toHaveLength(1);
+    expect(answer.body).not.toContain('secret');
+  });
+
+  it.each(['busy', 'away'] as const)('says 503 and when to come again while the database is %s', async (code) => {
+    const store = { ...memoryStore(smallProgram()), loadProgram: () => Promise.reject(new StoreError(code, 'at /secret/path')) };
+    const answer = await buildServer({ store }).inject('/api/health');
+    expect([answer.statusCode, answer.headers['retry-after']]).toEqual([503, '2']);
+    expect(answer.json().problems[0].fix).toContain('again');
     expect(answer.body).not.toContain('secret');
   });
 

@@ -9,12 +9,14 @@ export interface TestServer {
   /** Address of a database that is always there. */
   readonly url: string;
   stop(): Promise<void>;
+  /** Stops it, whatever it does, and starts it again on the same data; null: not ours to restart. */
+  readonly restart: (() => Promise<void>) | null;
 }
 
 /** The server named by DUSKWATCH_TEST_POSTGRES, or one started here. Throws where neither can be had. */
 export async function startPostgres(): Promise<TestServer> {
   const given = process.env.DUSKWATCH_TEST_POSTGRES;
-  return given ? { url: given, stop: async () => undefined } : startEmbedded();
+  return given ? { url: given, stop: async () => undefined, restart: null } : startEmbedded();
 }
 
 async function startEmbedded(): Promise<TestServer> {
@@ -39,30 +41,42 @@ async function startEmbedded(): Promise<TestServer> {
     );
   }
   const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'fsync=off'].flatMap((one) => ['-c', one]);
-  const server = spawn(join(bin, 'postgres'), ['-D', data, '-p', String(port), ...settings], {
-    ...options,
-    stdio: ['ignore', 'ignore', 'pipe'],
-  });
-  const ended = new Promise<void>((resolve) => server.once('exit', () => resolve()));
+  const run = () => {
+    const server = spawn(join(bin, 'postgres'), ['-D', data, '-p', String(port), ...settings], {
+      ...options,
+      stdio: ['ignore', 'ignore', 'pipe'],
+    });
+    const ended = new Promise<void>((resolve) => server.once('exit', () => resolve()));
+    let log = '';
+    const ready = new Promise<void>((resolve, reject) => {
+      server.stderr.on('data', (text) => {
+        log += text;
+        if (log.includes('ready to accept connections')) resolve();
+      });
+      server.once('exit', () => reject(new Error(`PostgreSQL did not start:\n${log}`)));
+    });
+    return { server, ended, ready };
+  };
+  let running = run();
+  process.once('exit', () => running.server.kill('SIGINT'));
+  const end = async (): Promise<void> => {
+    running.server.kill('SIGINT');
+    await running.ended;
+  };
   const stop = async (): Promise<void> => {
-    server.kill('SIGINT');
-    await ended;
+    await end();
     rmSync(folder, { recursive: true, force: true });
   };
-  process.once('exit', () => server.kill('SIGINT'));
-  let log = '';
-  const ready = new Promise<void>((resolve, reject) => {
-    server.stderr.on('data', (text) => {
-      log += text;
-      if (log.includes('ready to accept connections')) resolve();
-    });
-    server.once('exit', () => reject(new Error(`PostgreSQL did not start:\n${log}`)));
-  });
-  await ready.catch(async (error) => {
+  const restart = async (): Promise<void> => {
+    await end();
+    running = run();
+    await running.ready;
+  };
+  await running.ready.catch(async (error) => {
     await stop();
     throw error;
   });
-  return { url: `postgres://postgres@127.0.0.1:${port}/postgres`, stop };
+  return { url: `postgres://postgres@127.0.0.1:${port}/postgres`, stop, restart };
 }
 
 /**
