@@ -26,10 +26,14 @@ export interface RoundWay {
 }
 
 /** What of a round takes time: seconds with thousands of stations. */
-export const roundWay = (places: readonly RoundPlace[]): RoundWay => ({
-  order: driveOrder(places).order.map(({ id }) => id),
-  dueLengthKm: driveOrder(places.filter(({ due }) => due)).lengthKm,
-});
+export function roundWay(places: readonly RoundPlace[]): RoundWay {
+  const all = driveOrder(places);
+  const due = places.filter((place) => place.due);
+  return {
+    order: all.order.map(({ id }) => id),
+    dueLengthKm: due.length === places.length ? all.lengthKm : driveOrder(due).lengthKm,
+  };
+}
 
 export const roundPlace = ({ station, latitude, longitude, due }: RoundStop): RoundPlace => ({
   id: station,

@@ -34,9 +34,13 @@ export const roundRoute: Route = (app, { reader, work, dayFor }) => {
       },
     },
     async (request) => {
-      const prepared = await reader.prepared(personOf(request), await dayFor(request.query.on));
-      const stops = roundStops(prepared);
-      return roundAlong(prepared, stops, await wayPast(stops.map(roundPlace)));
+      const person = personOf(request);
+      const on = await dayFor(request.query.on);
+      return reader.kept(person, `round ${on}`, async () => {
+        const prepared = await reader.prepared(person, on);
+        const stops = roundStops(prepared);
+        return roundAlong(prepared, stops, await wayPast(stops.map(roundPlace)));
+      });
     },
   );
 };
