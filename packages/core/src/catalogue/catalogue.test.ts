@@ -38,11 +38,14 @@ describe('every fact says where it comes from', () => {
   it('and the works of which neither year nor title is at hand are these, to be completed', () => {
     const bare = lines.flatMap(({ works }) => works.filter(({ year, title }) => year === null && title === null));
     expect([...new Set(bare.map(({ where }) => where))].sort()).toEqual([
+      'Iowa State Univ. Extension, peppers',
+      'UC ANR Statewide IPM Program, cole crops',
       'UC ANR Statewide IPM Program, phenology models',
       'UNH Extension, fact sheet on pheromone traps in sweet corn',
       'UNH Extension, squash vine borer',
       'UW AgWeather, European corn borer degree-days',
       'Univ. Maine Cooperative Extension, potato pest management',
+      'Univ. Minnesota Extension, western bean cutworm',
     ]);
   });
 
@@ -153,8 +156,11 @@ describe('practices', () => {
   it('are published only where somebody published them', () => {
     const published = practices.filter((entry) => entry.standing === 'published').map((entry) => entry.id);
     expect(published.sort()).toEqual([
+      'brassicas-tolerance',
+      'catch-and-plants',
       'in-crop-or-upwind',
       'low-growth-under-trap',
+      'pepper-light-trap',
       'small-wire-cones-vine-borer',
       'threshold-is-estimate',
     ]);

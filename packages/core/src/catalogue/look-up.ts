@@ -1,3 +1,4 @@
+import { groupBy } from '../base/group-by.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import { catalogue } from './catalogue.ts';
 import type { Act, ActionRule, Crop, DesignFacts, DesignRatio, Insect, PhenologyModel, Practice, Recognition } from './types.ts';
@@ -53,6 +54,15 @@ export function rulesFor(wanted: { crop: string; insect: string; growthHabit?: s
   return catalogue.rules
     .filter((rule) => rule.insect === wanted.insect && rule.crops.includes(wanted.crop))
     .filter((rule) => habit === null || rule.growthHabits === null || rule.growthHabits.includes(habit));
+}
+
+/** Rules for the same catch that differ by region: of each set, one speaks. */
+export function rivalRules(): readonly (readonly ActionRule[])[] {
+  const catchRules = catalogue.rules.filter((rule) => rule.kind === 'catch-threshold' || rule.kind === 'catch-table');
+  const sets = groupBy(catchRules, ({ insect, crops, growthHabits, design }) =>
+    JSON.stringify([insect, crops, growthHabits, design]),
+  );
+  return [...sets.values()].filter((set) => set.length > 1);
 }
 
 /** Where to look for a stage of an insect on a crop; null where the catalogue has no word for it. */

@@ -33,6 +33,7 @@ export const eventSchema = z
     'pupation',
     'next-adults',
     'hatch-20-percent',
+    'flight-25-percent',
     'peak-egg-laying',
   ])
   .meta({ id: 'Event', description: 'What a model dates.' });

@@ -53,6 +53,7 @@ const event: Wording['event'] = {
   pupation: 'pupation',
   'next-adults': 'next moths',
   'hatch-20-percent': '20 % of eggs hatched',
+  'flight-25-percent': 'a quarter of the flight',
   'peak-egg-laying': 'peak egg-laying',
 };
 

@@ -60,6 +60,7 @@ const event: Wording['event'] = {
   pupation: 'pupación',
   'next-adults': 'próximas polillas',
   'hatch-20-percent': '20 % de los huevos eclosionados',
+  'flight-25-percent': 'un cuarto del vuelo',
   'peak-egg-laying': 'máximo de puesta',
 };
 

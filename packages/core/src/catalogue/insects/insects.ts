@@ -5,7 +5,10 @@ import { cydiaPomonella } from './cydia-pomonella/insect.ts';
 import { helicoverpaZea } from './helicoverpa-zea/insect.ts';
 import { melittiaCucurbitae } from './melittia-cucurbitae/insect.ts';
 import { ostriniaNubilalis } from './ostrinia-nubilalis/insect.ts';
+import { pierisRapae } from './pieris-rapae/insect.ts';
+import { plutellaXylostella } from './plutella-xylostella/insect.ts';
 import { spodopteraFrugiperda } from './spodoptera-frugiperda/insect.ts';
+import { striacostaAlbicosta } from './striacosta-albicosta/insect.ts';
 
 export const insectEntries: readonly InsectEntry[] = [
   helicoverpaZea,
@@ -14,4 +17,7 @@ export const insectEntries: readonly InsectEntry[] = [
   agrotisIpsilon,
   melittiaCucurbitae,
   cydiaPomonella,
+  striacostaAlbicosta,
+  plutellaXylostella,
+  pierisRapae,
 ];

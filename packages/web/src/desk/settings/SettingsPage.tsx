@@ -10,6 +10,7 @@ import { LanguageChoice } from '../../ui/LanguageChoice.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { About } from './About.tsx';
 import { Calendar } from './Calendar.tsx';
+import { Rules } from './Rules.tsx';
 import { Setting } from './Setting.tsx';
 import { Sources } from './Sources.tsx';
 import { You } from './You.tsx';
@@ -65,6 +66,7 @@ export function SettingsPage() {
         <Setting title={w.theme.title}>
           <Choice<Theme> label={w.theme.title} options={w.theme.options} value={theme} choose={chooseTheme} />
         </Setting>
+        <Rules />
         <Calendar />
         <About />
       </div>

@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { ruleById } from '../../index.ts';
+import { missing } from '../testing/missing.ts';
+import { pierisRapae } from './insect.ts';
+
+it('imported cabbageworm counts after transplanting from larvae on 5 % of plants (Univ. Delaware Weekly Crop Update)', () => {
+  expect(ruleById('brassicas-cabbageworm-larvae')).toMatchObject({
+    kind: 'infestation',
+    may: 'decide',
+    unit: 'plants',
+    sign: 'infested',
+    share: 0.05,
+    stages: ['vegetative'],
+    standing: 'published',
+  });
+});
+
+it('what the catalogue still lacks of it', () => {
+  expect(missing(pierisRapae)).toEqual(['source of its crops', 'biofix', 'look-alikes', 'model', 'rule for a catch: brassicas']);
+});

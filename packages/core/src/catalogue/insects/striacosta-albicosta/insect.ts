@@ -1,0 +1,43 @@
+import { noted } from '../../sources/sources.ts';
+import type { InsectEntry, PhenologyModel } from '../../types.ts';
+import { HOSTS_FROM_MEMORY } from '../hosts.ts';
+import { HANSON_2015, recognition, rules } from './rules.ts';
+
+const models: readonly PhenologyModel[] = [
+  {
+    ...HANSON_2015,
+    id: 'striacosta-albicosta-flight',
+    insect: 'striacosta-albicosta',
+    name: {
+      en: 'Western bean cutworm flight from 1 March',
+      es: 'Vuelo del gusano cortador occidental del frijol desde el 1 de marzo',
+    },
+    heat: { method: 'simple-average', cutoff: 'horizontal', lower: 38, upper: 75, unit: 'F' },
+    start: { kind: 'calendar', month: 3, date: 1 },
+    events: [{ event: 'flight-25-percent', generation: 1, from: 2577, to: null }],
+    stages: [],
+    note: {
+      en: 'The daily mean itself is held between 38 and 75 °F. Half of the flight at 2704 and three quarters at 2838 °F·d are recalled, and not dated here.',
+      es: 'La media diaria misma se mantiene entre 38 y 75 °F. La mitad del vuelo a 2704 y tres cuartos a 2838 °F·d son de memoria, y aquí no se fechan.',
+    },
+  },
+];
+
+export const striacostaAlbicosta: InsectEntry = {
+  insect: {
+    id: 'striacosta-albicosta',
+    scientificName: 'Striacosta albicosta',
+    commonName: { en: 'western bean cutworm', es: 'gusano cortador occidental del frijol' },
+    hosts: ['sweet-corn', 'field-corn'],
+    feedsOn: [],
+    hostsSource: noted(HOSTS_FROM_MEMORY, {
+      en: 'Corn; dry beans, its other host, are no crop of this catalogue.',
+      es: 'Maíz; el frijol seco, su otro hospedero, no es cultivo de este catálogo.',
+    }),
+    biofix: null,
+    lookAlikes: [],
+  },
+  models,
+  rules,
+  recognition,
+};

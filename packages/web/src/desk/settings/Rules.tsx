@@ -1,0 +1,98 @@
+import { type ActionRule, type ProgramSettings, REGIONS, regionName, rivalRules } from '@duskwatch/core';
+import { queryOptions, useQuery } from '@tanstack/react-query';
+import { getJson } from '../../api/client.ts';
+import { sessionQuery } from '../../api/session.ts';
+import type { StoredVersion } from '../../shared/record/queries.ts';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
+import { useWriteRecords } from '../../shared/record/write-records.ts';
+import { cropName, insectName, localName } from '../../text/names.ts';
+import { settingsWords } from '../../text/settings.ts';
+import { Setting } from './Setting.tsx';
+
+const settingsQuery = queryOptions({
+  queryKey: ['records', 'settings'],
+  queryFn: async ({ signal }) => {
+    const [held] = await getJson<readonly StoredVersion<'settings'>[]>('/api/records/settings', signal);
+    return held ?? null;
+  },
+});
+
+/** Which region's published rules hold for the program, and which of two rivals where it chooses by name. */
+export function Rules() {
+  const w = settingsWords.rules;
+  const { data: session } = useQuery(sessionQuery);
+  const mayRead = session?.person !== null && session?.person !== undefined && session.person.role !== 'reader';
+  const { data: held } = useQuery({ ...settingsQuery, enabled: mayRead });
+  const mayWrite = useMayWrite()('settings');
+  const write = useWriteRecords();
+  if (!mayRead || !held?.value) return null;
+  const { value: settings } = held;
+  const chosen = settings.chosenRules ?? [];
+  const keep = (change: Partial<ProgramSettings>) =>
+    void write(w.saved, {
+      kind: 'settings',
+      value: { ...settings, ...change },
+      base: { revisionId: held.revisionId, recordId: held.recordId },
+      before: settings,
+    });
+  const choose = (rivals: readonly ActionRule[], ruleId: string) => {
+    const others = chosen.filter((id) => rivals.every((rule) => rule.id !== id));
+    keep({ chosenRules: ruleId === '' ? others : [...others, ruleId] });
+  };
+  return (
+    <Setting title={w.title} note={mayWrite ? w.note : w.readOnly}>
+      <p>{w.text}</p>
+      <p className="control">
+        <label>
+          <span>{w.region}</span>
+          <select
+            value={settings.region ?? ''}
+            disabled={!mayWrite}
+            onChange={(event) => keep({ region: event.currentTarget.value || null })}
+          >
+            <option value="">{w.noRegion}</option>
+            {regionsWith(settings.region).map((region) => (
+              <option key={region} value={region}>
+                {localName(regionName(region))}
+              </option>
+            ))}
+          </select>
+        </label>
+      </p>
+      {rivalRules().map((rivals) => (
+        <p className="control" key={rivals[0]!.id}>
+          <label>
+            <span>{w.rivals(insectName(rivals[0]!.insect), rivals[0]!.crops.map(cropName).join(', '))}</span>
+            <select
+              value={rivals.find(({ id }) => chosen.includes(id))?.id ?? ''}
+              disabled={!mayWrite}
+              onChange={(event) => choose(rivals, event.currentTarget.value)}
+            >
+              <option value="">{w.byRegion}</option>
+              {rivals.map((rule) => (
+                <option key={rule.id} value={rule.id}>
+                  {ruleText(rule)}
+                </option>
+              ))}
+            </select>
+          </label>
+        </p>
+      ))}
+    </Setting>
+  );
+}
+
+/** A region that the program wrote in its own words stays to be chosen. */
+const regionsWith = (own: string | null | undefined): string[] => [...new Set([...Object.keys(REGIONS), ...(own ? [own] : [])])];
+
+function ruleText(rule: ActionRule): string {
+  const w = settingsWords.rules;
+  const region = rule.region === '' ? w.everywhere : localName(regionName(rule.region));
+  const figure =
+    rule.kind === 'catch-threshold'
+      ? w.figure(String(rule.threshold), w.per[rule.per], region)
+      : rule.kind === 'catch-table'
+        ? w.figure(String(rule.tiers[0]!.from), w.per.night, region)
+        : region;
+  return `${figure}: ${w.may[rule.may]}`;
+}
