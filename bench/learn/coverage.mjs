@@ -1,6 +1,5 @@
 /**
  * How often the intervals of what Duskwatch learns hold the truth, over 500 seeded simulations each; 80 % is stated.
- * The lag's interval ends on lags tried, here two days apart, and so holds it more often than stated.
  * Run: node bench/learn/coverage.mjs [seeds]
  */
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -21,7 +20,7 @@ try {
     target: 'es2023',
     outfile,
   });
-  const { ratioCoverage, decayCoverage, lagCoverage } = await import(pathToFileURL(outfile).href);
+  const { ratioCoverage, decayCoverage, lagCoverage, shareCoverage } = await import(pathToFileURL(outfile).href);
 
   const pair = { ratio: 2.5, k: 2, perNight: 4, blocks: 12 };
   for (const sites of [1, 2, 3, 4, 6, 10]) {
@@ -39,8 +38,15 @@ try {
   show('no decay, 6 traps, 15 checks', decayCoverage(seeds, { ...lures, perDay: 0, traps: 6, checks: 15 }));
 
   const crop = { lag: 12, intercept: -3.5, slope: 0.9, examined: 100 };
-  show('lag of infestation, 24 samples', lagCoverage(Math.ceil(seeds / 4), { ...crop, pairs: 24 }));
-  show('lag of infestation, 40 samples', lagCoverage(Math.ceil(seeds / 4), { ...crop, pairs: 40 }));
+  for (const [said, more] of [
+    ['30 fields once', { pairs: 30 }],
+    ['30 fields once, fields differ by 0.6', { pairs: 30, fieldSd: 0.6 }],
+    ['8 fields five times, fields differ by 0.6', { pairs: 40, perField: 5, fieldSd: 0.6 }],
+    ['12 fields five times, fields differ by 0.6', { pairs: 60, perField: 5, fieldSd: 0.6 }],
+  ]) {
+    show(`lag of infestation, ${said}`, lagCoverage(Math.ceil(seeds / 4), { ...crop, ...more }));
+    show(`share infested, ${said}`, shareCoverage(Math.ceil(seeds / 4), { ...crop, ...more }, 5));
+  }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -85,6 +85,15 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  fieldsSampled: {
+    value: 5,
+    unit: { en: 'fields sampled', es: 'parcelas muestreadas' },
+    why: {
+      en: 'Samples of one field are alike: what a catch means elsewhere is learned from other fields, and fewer hardly show how they differ.',
+      es: 'Las muestras de una parcela se parecen: lo que una captura significa en otro lugar se aprende de otras parcelas, y menos apenas muestran cuánto difieren.',
+    },
+    ...OWN_FIGURE,
+  },
   samplesEachSide: {
     value: 4,
     unit: {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../statistics/random.testing.ts';
 import { catchToInfestation } from './catch-to-infestation.ts';
-import { LAGS, lagCoverage } from './coverage.testing.ts';
-import { catchReaching, fitAtLag } from './infestation-fit.ts';
+import { LAGS, lagCoverage, shareCoverage } from './coverage.testing.ts';
+import { catchReaching, fieldwise, fitAtLag, fitsByLag, withoutEach } from './infestation-fit.ts';
 import { inventedInfestation } from './invented.testing.ts';
 
 const crop = { lag: 12, intercept: -3.5, slope: 0.9, pairs: 30, examined: 100 };
@@ -12,10 +12,11 @@ const learn = (seed: number, over: Partial<typeof crop> = {}) =>
   catchToInfestation(inventedInfestation(randomFrom(seed), { ...crop, ...over }), LAGS);
 
 describe('catch against what samples found', () => {
-  it('holds the lag it was simulated with at least eight times in ten, without bias', () => {
+  it('holds the lag it was simulated with about eight times in ten, without bias', () => {
     const { answered, held, bias } = lagCoverage(40, crop);
     expect(answered).toBeGreaterThanOrEqual(36);
-    expect(held).toBeGreaterThanOrEqual(0.8);
+    // 75 to 85 %, and twice the standard error of 40 seeds.
+    expect(held).toBeGreaterThan(0.62);
     expect(Math.abs(bias)).toBeLessThan(1.5);
   });
 
@@ -50,7 +51,6 @@ describe('catch against what samples found', () => {
     expect(found.lag.low).toBeLessThanOrEqual(12);
     expect(found.lag.high).toBeGreaterThanOrEqual(12);
     expect(found.fit.slope).toBeCloseTo(0.8, 0);
-    expect(found.fit.heterogeneity).toBe(1);
   });
 
   it('says when the lag may lie outside those tried', () => {
@@ -58,6 +58,42 @@ describe('catch against what samples found', () => {
     const found = catchToInfestation(pairs, { ...LAGS, lags: [0, 2, 4, 6] });
     if (!found.known) throw new Error(found.reason);
     expect(found.lag).toMatchObject({ value: 6, openAbove: true, openBelow: false });
+  });
+});
+
+describe('fields that differ, sampled again and again', () => {
+  const differing = { ...crop, pairs: 40, perField: 5, fieldSd: 0.6 };
+
+  it('leave the interval of the share at a catch right in about eight of ten', () => {
+    const share = shareCoverage(40, differing, 5);
+    expect(share.answered).toBeGreaterThan(34);
+    // 75 to 85 %, and twice the standard error of 40 seeds.
+    expect(share.held).toBeGreaterThan(0.62);
+    expect(share.held).toBeLessThan(0.98);
+    expect(Math.abs(share.bias)).toBeLessThan(0.03);
+  });
+
+  it('count as the fields they are: the same samples said to be of one field each look surer than they are', () => {
+    const pairs = inventedInfestation(randomFrom(4), { ...differing, fieldSd: 1 });
+    const apart = pairs.map((pair, i) => ({ ...pair, field: `one of its own ${i}` }));
+    const [together, alone] = [pairs, apart].map((each) => {
+      const options = { ...LAGS, lags: [12] };
+      return fieldwise(fitsByLag(each, options), withoutEach(each, options))!;
+    });
+    expect(together!.slope).toBeCloseTo(alone!.slope, 12);
+    expect(together!.freedom).toBe(7);
+    expect(alone!.freedom).toBe(39);
+    expect(together!.covariance[0]).toBeGreaterThan(alone!.covariance[0]);
+    expect(together!.heterogeneity).toBeGreaterThan(1);
+  });
+
+  it('are refused while they are too few to show how they differ', () => {
+    const four = inventedInfestation(randomFrom(1), { ...differing, perField: 10 });
+    expect(catchToInfestation(four, LAGS)).toMatchObject({
+      known: false,
+      reason: 'too-few-fields',
+      figures: { have: 4, need: 5 },
+    });
   });
 });
 

@@ -9,18 +9,18 @@ import {
   catchAtLag,
   catchReaching,
   expectedAt,
-  FITTED,
-  type FitAtLag,
+  type FieldwiseFit,
+  fieldwise,
   fitsByLag,
   type InfestationOptions,
   type InfestationPair,
-  likeliest,
+  withoutEach,
 } from './infestation-fit.ts';
 import { type Estimate, type Learned, type NotKnown, notKnown } from './learned.ts';
 import { errorsLeftOut, isReached, type ThresholdErrors } from './threshold-errors.ts';
 
 export interface CatchToInfestation {
-  /** The likeliest lag; its interval by profile likelihood. */
+  /** The likeliest lag; its interval by leaving out one field after the other. */
   readonly lag: Estimate & {
     /** The interval ends at the shortest or longest lag tried, and may reach further. */
     readonly openBelow: boolean;
@@ -30,7 +30,7 @@ export interface CatchToInfestation {
   readonly window: number;
   /** ln-likelihood of each lag tried, highest 0, scatter between fields taken into account. */
   readonly profile: readonly { readonly lag: number; readonly logLikelihood: number }[];
-  readonly fit: FitAtLag;
+  readonly fit: FieldwiseFit;
   readonly suggestion: ThresholdSuggestion;
   /** The fit from no catch to the highest one, with its pointwise interval. */
   readonly curve: readonly CurvePoint[];
@@ -57,7 +57,7 @@ export interface ThresholdSuggestion extends ThresholdErrors {
   readonly notCalled: number;
 }
 
-export type NoThreshold = 'too-few-pairs' | 'one-sided' | 'no-relation' | 'outside-catches' | 'no-fit';
+export type NoThreshold = 'too-few-pairs' | 'too-few-fields' | 'one-sided' | 'no-relation' | 'outside-catches' | 'no-fit';
 
 export function catchToInfestation(
   pairs: readonly InfestationPair[],
@@ -69,10 +69,11 @@ export function catchToInfestation(
   if (tooFew) return tooFew;
 
   const fits = fitsByLag(usable, options);
-  const best = likeliest(fits);
+  const without = withoutEach(usable, options);
+  const best = fieldwise(fits, without);
   if (best === null)
     return notKnown('no-fit', 'no lag with a fit', 'catches that differ', 'Add samples after low and high catches.');
-  const limit = studentLimit(level, usable.length - FITTED);
+  const limit = studentLimit(level, best.freedom);
   if (best.slope - limit * best.slopeStandardError <= 0)
     return notKnown(
       'no-relation',
@@ -98,10 +99,10 @@ export function catchToInfestation(
   return {
     known: true,
     window,
-    lag: lagInterval(profile, best.lag, limit, level),
+    lag: lagInterval(best, fits, limit, level),
     profile,
     fit: best,
-    suggestion: { status: 'suggestion', perNight, ...errorsLeftOut(usable, options, level) },
+    suggestion: { status: 'suggestion', perNight, ...errorsLeftOut(usable, without, options, level) },
     curve: curveOf(best, Math.max(...caught), { response: options.response ?? 'share-infested', limit }),
     samples: usable.map(({ examined, found }, index) => ({
       index: pairs.indexOf(usable[index]!),
@@ -123,6 +124,16 @@ function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown
       `Sample fields near traps at least ${least - pairs.length} more times.`,
       { parameter: 'pairs', figures: { have: pairs.length, need: least } },
     );
+  const fields = new Set(pairs.map(({ field }) => field)).size;
+  const leastFields = LEARN_ASSUMPTIONS.fieldsSampled.value;
+  if (fields < leastFields)
+    return notKnown(
+      'too-few-fields',
+      `samples of ${fields} ${fields === 1 ? 'field' : 'fields'}`,
+      `${leastFields} or more`,
+      'Sample other fields near traps: more samples of the same ones do not show how fields differ.',
+      { parameter: 'pairs', figures: { have: fields, need: leastFields } },
+    );
   const eachSide = LEARN_ASSUMPTIONS.samplesEachSide.value;
   const reached = pairs.filter((pair) => isReached(pair, ruleLevel)).length;
   if (Math.min(reached, pairs.length - reached) < eachSide)
@@ -139,32 +150,28 @@ function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown
 const CURVE_STEPS = 40;
 
 /** Steps even in ln(1 + moths), in which the fit is straight. */
-function curveOf(fit: FitAtLag, most: number, options: Parameters<typeof expectedAt>[2]): CurvePoint[] {
+function curveOf(fit: FieldwiseFit, most: number, options: Parameters<typeof expectedAt>[2]): CurvePoint[] {
   return Array.from({ length: CURVE_STEPS + 1 }, (_, i) => {
     const perNight = Math.expm1((Math.log1p(most) * i) / CURVE_STEPS);
     return { perNight, ...expectedAt(fit, perNight, options) };
   });
 }
 
-/**
- * From the last lag too unlikely before to the first too unlikely after those that are not: likelihood crosses its limit
- * somewhere between lags tried, so the interval takes in the whole step.
- */
 function lagInterval(
-  profile: CatchToInfestation['profile'],
-  best: number,
+  { peakLag, lagStandardError }: FieldwiseFit,
+  fits: readonly { readonly lag: number }[],
   limit: number,
   level: number,
 ): CatchToInfestation['lag'] {
-  const inOrder = profile.toSorted((a, b) => a.lag - b.lag);
-  const held = ({ logLikelihood }: { readonly logLikelihood: number }) => -2 * logLikelihood <= limit ** 2;
-  const [first, last] = [inOrder.findIndex(held), inOrder.findLastIndex(held)];
+  const tried = fits.map(({ lag }) => lag);
+  const [shortest, longest] = [Math.min(...tried), Math.max(...tried)];
+  const [low, high] = [peakLag - limit * lagStandardError, peakLag + limit * lagStandardError];
   return {
-    value: best,
-    low: inOrder[Math.max(0, first - 1)]!.lag,
-    high: inOrder[Math.min(inOrder.length - 1, last + 1)]!.lag,
+    value: peakLag,
+    low: Math.max(shortest, low),
+    high: Math.min(longest, high),
     level,
-    openBelow: first === 0,
-    openAbove: last === inOrder.length - 1,
+    openBelow: low <= shortest,
+    openAbove: high >= longest,
   };
 }

@@ -1,6 +1,9 @@
 /** How often intervals hold a known truth, and how far estimates stray, over seeded simulations. */
+
 import { randomFrom } from '../statistics/random.testing.ts';
+import { studentLimit } from '../statistics/student.ts';
 import { catchToInfestation } from './catch-to-infestation.ts';
+import { expectedAt } from './infestation-fit.ts';
 import { inventedInfestation, inventedLures, inventedSideBySide } from './invented.testing.ts';
 import type { Estimate } from './learned.ts';
 import { lureDecay } from './lure-decay.ts';
@@ -48,6 +51,26 @@ export function decayCoverage(seeds: number, truth: Parameters<typeof inventedLu
 }
 
 export const LAGS = { ruleLevel: 0.15, lags: Array.from({ length: 16 }, (_, i) => 2 * i), window: 5 };
+
+/** Of ln of the odds of infestation at a catch of `perNight`, on the line fitted at the true lag's own likelihood. */
+export function shareCoverage(seeds: number, truth: Parameters<typeof inventedInfestation>[1], perNight: number): Coverage {
+  // Fields differ: their mean share is not the share of a mean field.
+  const mean = meanShare(truth.intercept + truth.slope * Math.log1p(perNight), truth.fieldSd ?? 0.2);
+  return coverage(seeds, mean, (seed) => {
+    const found = catchToInfestation(inventedInfestation(randomFrom(seed), truth), LAGS);
+    if (!found.known) return null;
+    const limit = studentLimit(0.8, found.fit.freedom);
+    return { ...expectedAt(found.fit, perNight, { response: 'share-infested', limit }), level: 0.8 };
+  });
+}
+
+/** Mean of the logistic function over a normal deviate, by the middle of equal steps. */
+function meanShare(logOdds: number, sd: number): number {
+  const steps = Array.from({ length: 801 }, (_, i) => -4 + i / 100);
+  const weights = steps.map((z) => Math.exp((-z * z) / 2));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return steps.reduce((sum, z, i) => sum + weights[i]! / (1 + Math.exp(-(logOdds + sd * z))), 0) / total;
+}
 
 /** Of the lag in days. */
 export function lagCoverage(seeds: number, truth: Parameters<typeof inventedInfestation>[1]): Coverage {

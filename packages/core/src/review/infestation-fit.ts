@@ -1,11 +1,10 @@
 /** Infestation of samples against the catch some time before them, for one lag. */
-import { logisticRegression, negativeBinomialRegression, type RegressionFit } from '../statistics/index.ts';
-
-/** Intercept, slope and lag. */
-export const FITTED = 3;
+import { logisticRegression, negativeBinomialRegression } from '../statistics/index.ts';
 
 /** A sample of a field and the catches before it. */
 export interface InfestationPair {
+  /** Samples of one field are alike in all that the catch does not tell. */
+  readonly field: string;
   readonly examined: number;
   /** Units infested, or insects counted in all units, by `response`. */
   readonly found: number;
@@ -31,10 +30,21 @@ export interface FitAtLag {
   readonly intercept: number;
   readonly slope: number;
   readonly slopeStandardError: number;
-  /** Variance of the intercept, covariance, variance of the slope; scatter between fields taken into account. */
-  readonly covariance: readonly [number, number, number];
+  /** Variance of the intercept, covariance, variance of the slope, as chance alone would have them. */
+  readonly covariance: Covariance;
   readonly logLikelihood: number;
-  /** Scatter between fields beyond chance; 1: none. Widens intervals of the share; the count's fit holds its own k. */
+}
+
+export type Covariance = readonly [number, number, number];
+
+/** A fit with the scatter that its fields show. */
+export interface FieldwiseFit extends FitAtLag {
+  /** The likeliest lag, between those tried, and its standard error over the fields. */
+  readonly peakLag: number;
+  readonly lagStandardError: number;
+  /** Degrees of freedom: fields less one. */
+  readonly freedom: number;
+  /** How many times more than chance the fit varies from field to field; 1: no more. */
   readonly heterogeneity: number;
 }
 
@@ -57,21 +67,94 @@ export function fitAtLag(
       ? logisticRegression({ ...input, trials: examined })
       : negativeBinomialRegression({ ...input, offset: examined.map(Math.log), dispersion: 'adjusted' });
   if (!fit.ok) return null;
-  const heterogeneity = response === 'share-infested' ? pearsonOverFreedom(pairs, fit.value) : 1;
   const [intercept, slope] = [fit.value.coefficients[0]!, fit.value.coefficients[1]!];
+  const { covariance, logLikelihood } = fit.value;
   return {
     lag,
     intercept: intercept.estimate,
     slope: slope.estimate,
-    slopeStandardError: slope.standardError * Math.sqrt(heterogeneity),
-    covariance: [
-      heterogeneity * fit.value.covariance[0]!,
-      heterogeneity * fit.value.covariance[1]!,
-      heterogeneity * fit.value.covariance[3]!,
-    ],
-    logLikelihood: fit.value.logLikelihood,
-    heterogeneity,
+    slopeStandardError: slope.standardError,
+    covariance: [covariance[0]!, covariance[1]!, covariance[3]!],
+    logLikelihood,
   };
+}
+
+/** What is fitted without one field, lag by lag. */
+export interface WithoutField {
+  readonly field: string;
+  readonly fits: readonly FitAtLag[];
+}
+
+/** Fits of all fields but one, for each. */
+export const withoutEach = (pairs: readonly InfestationPair[], options: InfestationOptions): WithoutField[] =>
+  [...new Set(pairs.map(({ field }) => field))].map((field) => ({
+    field,
+    fits: fitsByLag(
+      pairs.filter((pair) => pair.field !== field),
+      options,
+    ),
+  }));
+
+/**
+ * The likeliest fit with its lag and a covariance by leaving out one field after the other: what the fields have of their
+ * own is in it, and so is what the samples of one field share. Null without a fit, or when some field alone holds it up.
+ *
+ * Source: jackknife of clusters, (G − 1)/G times the squares about the mean, with t of G − 1 degrees of freedom; MacKinnon,
+ * Nielsen & Webb 2023, Journal of Econometrics 232:272–299 (from memory).
+ */
+export function fieldwise(fits: readonly FitAtLag[], without: readonly WithoutField[]): FieldwiseFit | null {
+  const best = likeliest(fits);
+  if (best === null) return null;
+  const freedom = without.length - 1;
+  const left: FitAtLag[] = [];
+  for (const one of without) {
+    const same = one.fits.find(({ lag }) => lag === best.lag);
+    if (same === undefined) return null;
+    left.push(same);
+  }
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const about = (a: readonly number[], b: readonly number[]) =>
+    freedom * mean(a.map((value, i) => (value - mean(a)) * (b[i]! - mean(b))));
+  const [intercepts, slopes] = [left.map(({ intercept }) => intercept), left.map(({ slope }) => slope)];
+  const lags = without.map((one) => peakLag(one.fits)!);
+  const seen: Covariance = [about(intercepts, intercepts), about(intercepts, slopes), about(slopes, slopes)];
+  const wider = timesWider(seen, best.covariance);
+  // Never less than chance alone: fields can look more alike than their counts let them.
+  const covariance = wider < 1 ? best.covariance : seen;
+  return {
+    ...best,
+    covariance,
+    slopeStandardError: Math.sqrt(covariance[2]),
+    peakLag: peakLag(fits)!,
+    lagStandardError: Math.sqrt(about(lags, lags) + betweenLags(fits) ** 2 / 6),
+    freedom,
+    heterogeneity: Math.max(1, wider),
+  };
+}
+
+/** The lags tried are so far apart that where likelihood is highest between two of them is known to about a third of it. */
+function betweenLags(fits: readonly FitAtLag[]): number {
+  const lags = fits.map(({ lag }) => lag).sort((a, b) => a - b);
+  return (lags.at(-1)! - lags[0]!) / Math.max(1, lags.length - 1);
+}
+
+/** Where likelihood is highest between the lags tried: the top of the parabola through the likeliest and its neighbours. */
+function peakLag(fits: readonly FitAtLag[]): number | null {
+  const best = likeliest(fits);
+  if (best === null) return null;
+  const inOrder = fits.toSorted((a, b) => a.lag - b.lag);
+  const at = inOrder.findIndex(({ lag }) => lag === best.lag);
+  const [before, after] = [inOrder[at - 1], inOrder[at + 1]];
+  if (!before || !after) return best.lag;
+  const [down, up] = [best.logLikelihood - before.logLikelihood, best.logLikelihood - after.logLikelihood];
+  const [left, right] = [best.lag - before.lag, after.lag - best.lag];
+  const top = (right ** 2 * down - left ** 2 * up) / (2 * (right * down + left * up));
+  return Number.isFinite(top) ? best.lag + top : best.lag;
+}
+
+/** Half the trace of A·B⁻¹: the mean factor by which A is wider than B. */
+function timesWider([a, ab, b]: Covariance, [c, cd, d]: Covariance): number {
+  return (a * d - 2 * ab * cd + b * c) / (2 * (c * d - cd ** 2));
 }
 
 /** The fit at each lag that gives one. */
@@ -88,18 +171,6 @@ export function likeliest(fits: readonly FitAtLag[]): FitAtLag | null {
     (best, fit) => (best === null || fit.logLikelihood > best.logLikelihood ? fit : best),
     null,
   );
-}
-
-/**
- * Pearson's X² over its degrees of freedom, at least 1 (McCullagh & Nelder 1989, 4.5; from memory): the rows less
- * intercept, slope and lag.
- */
-function pearsonOverFreedom(pairs: readonly InfestationPair[], { fitted }: RegressionFit): number {
-  const squares = pairs.reduce((sum, { examined, found }, i) => {
-    const share = fitted[i]!;
-    return sum + (found - examined * share) ** 2 / (examined * share * (1 - share));
-  }, 0);
-  return Math.max(1, squares / (pairs.length - FITTED));
 }
 
 /**

@@ -76,7 +76,10 @@ export function inventedLures(
   }).flat();
 }
 
-/** Fields with a flight each, sampled once: the share infested follows the catch `lag` days before. */
+/**
+ * Fields with a flight each, sampled once or several times: the share infested follows the catch `lag` days before, and
+ * fields differ from one another by `fieldSd` of the log-odds in all that the catch does not tell.
+ */
 export function inventedInfestation(
   random: Random,
   truth: {
@@ -85,22 +88,31 @@ export function inventedInfestation(
     readonly slope: number;
     readonly pairs: number;
     readonly examined: number;
+    readonly perField?: number;
+    readonly fieldSd?: number;
   },
 ): InfestationPair[] {
-  const { lag, intercept, slope, pairs, examined } = truth;
-  return Array.from({ length: pairs }, () => {
+  const { lag, intercept, slope, pairs, examined, perField = 1, fieldSd = 0.2 } = truth;
+  return Array.from({ length: Math.ceil(pairs / perField) }, (_, f) => {
     const [peak, spread, height] = [-6 + 42 * random.uniform(), 5 + 4 * random.uniform(), 25 * random.uniform()];
-    const rateBefore = (days: number) => height * Math.exp(-(((days - peak) / spread) ** 2) / 2);
-    const catches = Array.from({ length: 37 }, (_, before) => ({
-      before,
-      perNight: random.negativeBinomial(rateBefore(before), 3),
-    }));
-    const logOdds = intercept + slope * Math.log1p(rateBefore(lag)) + 0.2 * random.normal();
-    const share = 1 / (1 + Math.exp(-logOdds));
-    const found = Array.from({ length: examined }, () => (random.uniform() < share ? 1 : 0)).reduce<number>(
-      (sum, hit) => sum + hit,
-      0,
-    );
-    return { examined, found, catches };
-  });
+    const own = fieldSd * random.normal();
+    return Array.from({ length: perField }, (_, s): InfestationPair => {
+      // Samples of one field are a week apart, about the first.
+      const later = 7 * (s - Math.floor(perField / 2));
+      const rateBefore = (days: number) => height * Math.exp(-(((days - peak - later) / spread) ** 2) / 2);
+      const catches = Array.from({ length: 37 }, (_, before) => ({
+        before,
+        perNight: random.negativeBinomial(rateBefore(before), 3),
+      }));
+      const logOdds = intercept + slope * Math.log1p(rateBefore(lag)) + own;
+      const share = 1 / (1 + Math.exp(-logOdds));
+      const found = Array.from({ length: examined }, () => (random.uniform() < share ? 1 : 0)).reduce<number>(
+        (sum, hit) => sum + hit,
+        0,
+      );
+      return { field: `field ${f}`, examined, found, catches };
+    });
+  })
+    .flat()
+    .slice(0, pairs);
 }

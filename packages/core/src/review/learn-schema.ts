@@ -163,7 +163,7 @@ const infestationLessonSchema = z
     samples: z.array(infestationSampleSchema),
     learned: z.discriminatedUnion('known', [
       catchToInfestationSchema,
-      notKnown(['too-few-pairs', 'one-sided', 'no-relation', 'outside-catches', 'no-fit', 'no-rule-level']),
+      notKnown(['too-few-pairs', 'too-few-fields', 'one-sided', 'no-relation', 'outside-catches', 'no-fit', 'no-rule-level']),
     ]),
     inForce: z
       .object({

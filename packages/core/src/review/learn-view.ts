@@ -36,7 +36,7 @@ export function learnView(program: Program, { on, level }: { readonly on: Day; r
         sampledOn,
         examined,
         found,
-        perNight: learned.known ? catchAtLag({ ...pair, examined, found }, learned.lag.value, learned.window) : null,
+        perNight: learned.known ? catchAtLag({ ...pair, field, examined, found }, learned.lag.value, learned.window) : null,
       })),
       learned: learned.known ? drawnInfestation(learned, set.response) : learned,
       inForce: inForce && { ...inForce, errors: inForce.errors && errors(inForce.errors) },

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../statistics/random.testing.ts';
 import { catchToInfestation } from './catch-to-infestation.ts';
 import { LAGS } from './coverage.testing.ts';
-import { catchAtLag, expectedAt, fitAtLag } from './infestation-fit.ts';
+import { catchAtLag, expectedAt, fieldwise, fitsByLag, withoutEach } from './infestation-fit.ts';
 import { inventedInfestation } from './invented.testing.ts';
 import { errorsOfThreshold } from './threshold-errors.ts';
 
@@ -12,7 +12,12 @@ const READ = { ruleLevel: LAGS.ruleLevel, lag: 12, window: LAGS.window, level: 0
 
 describe('the error rates of a threshold', () => {
   it('of two samples at the rule and two below it are counted by hand', () => {
-    const pair = (found: number, perNight: number) => ({ examined: 100, found, catches: [{ before: 12, perNight }] });
+    const pair = (found: number, perNight: number) => ({
+      field: 'F1',
+      examined: 100,
+      found,
+      catches: [{ before: 12, perNight }],
+    });
     const { missed, needless } = rates(errorsOfThreshold([pair(20, 5), pair(30, 1), pair(2, 6), pair(1, 0)], 4, READ));
     expect([missed, needless]).toEqual([
       { wrong: 1, of: 2 },
@@ -53,7 +58,8 @@ describe('the fitted curve', () => {
     let [held, all] = [0, 0];
     for (const seed of SEEDS) {
       const pairs = inventedInfestation(randomFrom(seed), { ...crop, pairs: 60 });
-      const fit = fitAtLag(pairs, { lag: 12, window: 1, response: 'share-infested' })!;
+      const options = { ...LAGS, lags: [12], window: 1 };
+      const fit = fieldwise(fitsByLag(pairs, options), withoutEach(pairs, options))!;
       const at = expectedAt(fit, 4, { response: 'share-infested', limit: 1.28 });
       expect(at.value).toBeCloseTo(1 / (1 + Math.exp(-fit.intercept - fit.slope * Math.log1p(4))), 12);
       expect(at.low).toBeLessThan(at.value);

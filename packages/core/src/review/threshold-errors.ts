@@ -3,10 +3,10 @@ import { type ShareEstimate, shareInfested } from '../scouting/presence.ts';
 import {
   catchAtLag,
   catchReaching,
-  fitsByLag,
   type InfestationOptions,
   type InfestationPair,
   likeliest,
+  type WithoutField,
 } from './infestation-fit.ts';
 
 export interface ThresholdErrors {
@@ -33,18 +33,20 @@ export function errorsOfThreshold(
   );
 }
 
-/** Of a fitted threshold: each sample judged by lag and threshold from the others alone. */
+/** Of a fitted threshold: the samples of each field judged by lag and threshold from the other fields alone. */
 export function errorsLeftOut(
   pairs: readonly InfestationPair[],
-  options: InfestationOptions,
+  without: readonly WithoutField[],
+  { ruleLevel, window, response = 'share-infested' }: InfestationOptions,
   level: number,
 ): ThresholdErrors & { readonly notCalled: number } {
-  const { ruleLevel, window, response = 'share-infested' } = options;
-  const judged = pairs.flatMap((pair, i) => {
-    const fit = likeliest(fitsByLag(pairs.toSpliced(i, 1), options));
+  const judged = without.flatMap(({ field, fits }) => {
+    const fit = likeliest(fits);
     if (fit === null || fit.slope <= 0) return [];
-    const called = catchAtLag(pair, fit.lag, window)! >= catchReaching(fit, ruleLevel, response);
-    return [{ reached: isReached(pair, ruleLevel), called }];
+    const threshold = catchReaching(fit, ruleLevel, response);
+    return pairs
+      .filter((pair) => pair.field === field)
+      .map((pair) => ({ reached: isReached(pair, ruleLevel), called: catchAtLag(pair, fit.lag, window)! >= threshold }));
   });
   return { ...errorsOf(judged, level), notCalled: pairs.length - judged.length };
 }

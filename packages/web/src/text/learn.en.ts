@@ -106,7 +106,8 @@ export const learnEn = {
     pairs: (n: number) => plural(n, 'sample with the catch before it', 'samples with the catch before them'),
     lag: (days: string, low: string, high: string) => `Catch speaks for the crop about ${days} days later (${low} to ${high}).`,
     lagOpen: 'The lag may lie outside the days tried.',
-    scatter: 'Fields differ more than chance alone would have it; the intervals are widened for that.',
+    scatter:
+      'Fields differ more than chance alone would have it; the intervals rest on how they differ, however often each was sampled.',
     axis: 'moths per trap per night, at that lag',
     share: 'share found',
     perUnit: 'found per unit',
@@ -165,6 +166,7 @@ export const learnEn = {
       `Our own: ${p.samples} samples of ${p.kind}, ${p.from} to ${p.to}, against ${p.design} catches ${p.lag} days before. Missed ${p.missed}, called needlessly ${p.needless}. Accepted by ${p.who} on ${p.day}.`,
     reasons: {
       'too-few-pairs': 'Too few samples with the catch known on each of the days before that are tried.',
+      'too-few-fields': 'Too few fields sampled. Samples of one field are alike; how fields differ shows only in others.',
       'one-sided': 'Nearly all samples lie on one side of the rule. Sample after low and after high catches alike.',
       'no-relation': 'Catch does not foretell infestation in these samples: scout by stage and heat instead.',
       'outside-catches': 'The threshold would lie outside the catches seen: that would be a guess.',

@@ -107,7 +107,8 @@ export const learnEs: LearnWords = {
     pairs: (n) => plural(n, 'muestra con la captura anterior', 'muestras con la captura anterior'),
     lag: (days, low, high) => `La captura habla del cultivo unos ${days} días después (${low} a ${high}).`,
     lagOpen: 'El desfase puede estar fuera de los días probados.',
-    scatter: 'Las parcelas difieren más que por azar; por eso los intervalos son más anchos.',
+    scatter:
+      'Las parcelas difieren más que por azar; los intervalos se apoyan en cuánto difieren, por muchas veces que se muestreara cada una.',
     axis: 'polillas por trampa y noche, con ese desfase',
     share: 'proporción hallada',
     perUnit: 'hallado por unidad',
@@ -154,6 +155,8 @@ export const learnEs: LearnWords = {
       `Propia: ${p.samples} muestras de ${p.kind}, ${p.from} a ${p.to}, frente a capturas de ${p.design} ${p.lag} días antes. Pasadas por alto ${p.missed}, avisos en vano ${p.needless}. Aceptada por ${p.who} el ${p.day}.`,
     reasons: {
       'too-few-pairs': 'Muy pocas muestras con la captura conocida en cada uno de los días previos que se prueban.',
+      'too-few-fields':
+        'Muy pocas parcelas muestreadas. Las muestras de una parcela se parecen; cuánto difieren las parcelas solo se ve en otras.',
       'one-sided': 'Casi todas las muestras están a un lado de la regla. Muestree tanto tras capturas bajas como altas.',
       'no-relation': 'La captura no anuncia la infestación en estas muestras: muestree por etapa y calor.',
       'outside-catches': 'El umbral quedaría fuera de las capturas vistas: sería una conjetura.',
