@@ -315,7 +315,12 @@ describe('black cutworm', () => {
     expect(event.heatSoFar).toBeCloseTo(17 * 15.1, 6);
     // 43.3 °F·d remain: into the third day, 3 May.
     expect(event).toMatchObject({ status: 'ahead', expected: { middle: '2025-05-03', method: 'recent-days' } });
-    expect(advice).toMatchObject({ verb: 'scout', by: '2025-05-03' });
+    // Nine of the eleven may have come in the first of the two nights: both ends are shown, and people go by the early one.
+    expect(event.start).toEqual({ earliest: '2025-04-12', latest: '2025-04-14', running: false });
+    expect(advice).toMatchObject({
+      verb: 'scout',
+      by: event.expected!.early <= '2025-05-01' ? '2025-05-03' : event.expected!.early,
+    });
   });
 
   it('is watched before an intense capture', () => {
@@ -335,6 +340,47 @@ describe('black cutworm', () => {
       ({ date }) => date < '2025-04-20' || date > '2025-04-25',
     );
     expect(evidenceOf(on('2025-05-01', { weather }), 'missing')[0]).toMatchObject({ from: '2025-04-20', to: '2025-04-25' });
+  });
+});
+
+describe('a trap hung into a flight', () => {
+  // 20 °F·d a day over 50 °F: first egg hatch, 250 °F·d, twelve to thirteen days after the biofix.
+  const orchard = {
+    fields: [fieldOf({ crop: 'apple' })],
+    traps: [trapOf({ insect: 'cydia-pomonella', hungOn: '2025-06-08' })],
+    lures: [lureAt('2025-06-08', 60)],
+    stages: [stageAt('fruiting', '2025-06-10')],
+    checks: [checkOf('2025-06-11', 11), checkOf('2025-06-14', 4)],
+    weather: steadyWeather('2025-04-01', '2025-06-14', 60, 80),
+  };
+  const on = (parts: object) => adviceOn('2025-06-15', { ...orchard, ...parts }, 'cydia-pomonella');
+
+  it('eleven moths at its first visit date the biofix at the latest, and its events too', () => {
+    const advice = on({});
+    expect(evidenceOf(advice, 'biofix')[0]).toMatchObject({ on: '2025-06-11', running: true, earliest: null });
+    for (const event of evidenceOf(advice, 'event'))
+      expect(event.start).toEqual({ earliest: null, latest: '2025-06-11', running: true });
+  });
+
+  it('is bounded by a trap that still found nothing', () => {
+    const traps = [...orchard.traps, trapOf({ trapId: 'T2', insect: 'cydia-pomonella', hungOn: '2025-05-20' })];
+    const checks = [...orchard.checks, checkOf('2025-06-01', 0, { trapId: 'T2' })];
+    expect(evidenceOf(on({ traps, checks }), 'biofix')[0]).toMatchObject({ running: true, earliest: '2025-06-01' });
+  });
+
+  it('or by the earliest flight of past years', () => {
+    const traps = [
+      ...orchard.traps,
+      trapOf({ trapId: 'P', insect: 'cydia-pomonella', hungOn: '2024-05-01', takenDownOn: '2024-09-01' }),
+    ];
+    const past = [checkOf('2024-05-20', 0), checkOf('2024-05-24', 3), checkOf('2024-05-27', 2)].map((check) => ({
+      ...check,
+      trapId: 'P',
+    }));
+    const [biofix] = evidenceOf(on({ traps, checks: [...orchard.checks, ...past] }), 'biofix');
+    expect(biofix).toMatchObject({ running: true });
+    // 20 May 2024 is day 140 of a leap year: 21 May in 2025.
+    expect(biofix!.earliest).toBe('2025-05-21');
   });
 });
 

@@ -31,6 +31,8 @@ interface Draft {
   readonly verb: Verb;
   /** The day it is due, which may lie before today; until when, for `covered`. */
   readonly due: Day | null;
+  /** `due` is as the heat to come was expected: it may move. */
+  readonly forecast?: boolean;
   readonly because: readonly Evidence[];
   readonly cautions?: readonly Caution[];
   readonly lead?: DesignFinding | null;
@@ -209,10 +211,18 @@ function scout(findings: Findings): Draft | null {
   }
   if (byHeat) {
     const due = soonest(byHeat.by, larvae?.by);
-    return { verb: 'scout', due, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
+    const forecast = due > prepared.on;
+    return { verb: 'scout', due, forecast, because: [byHeat.event, ...left, ...how], lead, rule: byHeat.rule };
   }
   if (!larvae || larvae.by === null || !plantsDecide) return null;
-  return { verb: 'scout', due: larvae.by, because: [larvae.because, ...how], lead, rule: sampling };
+  return {
+    verb: 'scout',
+    due: larvae.by,
+    forecast: larvae.by > prepared.on,
+    because: [larvae.because, ...how],
+    lead,
+    rule: sampling,
+  };
 }
 
 /** A sample below its figure answers until it is no longer fresh; a high catch and nothing found asks for one better look. */

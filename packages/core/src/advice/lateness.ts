@@ -10,6 +10,8 @@ export interface Asked {
   readonly verb: Verb;
   /** The day by which it was due, as that day's records had it; may lie before the day read. */
   readonly due: Day | null;
+  /** `due` was only expected: what was expected once makes nobody late. */
+  readonly forecast?: boolean;
 }
 
 /** Longest look back. A question that stood unanswered for longer is late enough. */
@@ -31,7 +33,7 @@ export function dueFrom(findings: Findings, asked: Asked, readAt: (prepared: Pre
     const before = readAt(asOf(findings.prepared, on));
     if (before.verb === 'blind') continue;
     if (before.verb !== asked.verb || before.due === null) break;
-    if (before.due < due) due = before.due;
+    if (!before.forecast && before.due < due) due = before.due;
   }
   return due;
 }

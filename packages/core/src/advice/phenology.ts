@@ -1,13 +1,14 @@
 /** When heat says that something is due: model events of an insect at a field, and the scouting they call for. */
 
 import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../base/day.ts';
+import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS, insectById, modelById } from '../catalogue/index.ts';
 import type { EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
 import { findBiofix } from '../flight/index.ts';
-import type { Biofix } from '../flight/types.ts';
+import type { Biofix, BiofixRule } from '../flight/types.ts';
 import { type HeatTrack, type Projection, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
+import { cellKey, heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { type HeatAhead, heatAhead } from './weather-ahead.ts';
 
@@ -67,7 +68,27 @@ export function biofixOf(prepared: Prepared, field: FieldRecord, insect: string)
   const rule = insectById(insect)?.biofix?.rule;
   if (!rule) return null;
   const histories = trapsThisSeason(prepared, field, insect).map((trap) => historyOf(prepared, trap));
-  return findBiofix(rule, histories);
+  const biofix = findBiofix(rule, histories);
+  if (!biofix?.running || biofix.earliest !== null) return biofix;
+  const past = earliestOfPastYears(prepared, field, insect, rule);
+  return { ...biofix, earliest: past === null ? null : (Math.min(past, biofix.on) as Day) };
+}
+
+/** How early in its season any past year's flight may have begun at this field, moved to this season; null without one seen to begin. */
+function earliestOfPastYears(prepared: Prepared, field: FieldRecord, insect: string, rule: BiofixRule): Day | null {
+  const start = seasonStart(field, prepared.on);
+  const traps = prepared.trapsByCell.get(cellKey(field.fieldId, insect)) ?? [];
+  const bySeason = groupBy(traps, ({ hungOn }) => formatDay(seasonStart(field, day(hungOn))));
+  const days = [...bySeason].flatMap(([begun, own]) => {
+    const season = day(begun);
+    if (season >= start) return [];
+    const found = findBiofix(
+      rule,
+      own.map((trap) => historyOf(prepared, trap)),
+    );
+    return found === null || found.running || found.earliest === null ? [] : [addDays(start, found.earliest - season)];
+  });
+  return days.length === 0 ? null : (Math.min(...days) as Day);
 }
 
 /** Where one event stands: ahead with its expected dates, under way, or past. */
@@ -89,8 +110,34 @@ export function eventAt(
     heatThrough: formatDay(heat.through),
     bridgedDays: heat.bridgedDays,
     status,
-    expected: status === 'ahead' ? projected(heat, event.from) : reachedOn(heat, event.from),
+    start: unsureStart(heat.biofix),
+    expected: withEarlyStart(
+      heat,
+      event.from,
+      status === 'ahead' ? projected(heat, heat.start, event.from) : reachedOn(heat, event.from),
+    ),
   };
+}
+
+/** Where a model may have started before the day its heat is counted from; null where that day is as sure as a visit is. */
+function unsureStart(biofix: Biofix | null): EventEvidence['start'] {
+  if (biofix === null || !(biofix.running || biofix.probability !== null) || biofix.earliest === addDays(biofix.on, -1))
+    return null;
+  return {
+    earliest: biofix.earliest === null ? null : formatDay(biofix.earliest),
+    latest: formatDay(biofix.on),
+    running: biofix.running,
+  };
+}
+
+/** The dates of an event with the early end that an earlier start gives. */
+function withEarlyStart(heat: ModelHeat, target: number, expected: EventEvidence['expected']): EventEvidence['expected'] {
+  const start = unsureStart(heat.biofix);
+  if (expected === null || start?.earliest == null) return expected;
+  const from = day(start.earliest);
+  const reached = heat.track.dayReaching(from, target);
+  const early = reached === null ? projected(heat, from, target)?.early : formatDay(reached);
+  return early !== undefined && early < expected.early ? { ...expected, early } : expected;
 }
 
 export interface HeatFinding {
@@ -128,7 +175,9 @@ export function heatFinding(prepared: Prepared, field: FieldRecord, rules: reado
       kind: 'biofix',
       rule: biofix.rule,
       on: formatDay(biofix.on),
-      earliest: formatDay(biofix.earliest),
+      earliest: biofix.earliest === null ? null : formatDay(biofix.earliest),
+      running: biofix.running,
+      probability: biofix.probability,
       trapId: biofix.trapId,
     }),
   );
@@ -139,6 +188,8 @@ export function heatFinding(prepared: Prepared, field: FieldRecord, rules: reado
 /** The day by which it is worth going: at once while the window is open, the expected day while it is near. */
 function scoutBy(event: EventEvidence, on: Day): Day | null {
   if (event.status === 'past') return null;
+  const unsure = event.start === null ? null : scoutByEarly(event, event.start, on);
+  if (unsure !== null) return unsure;
   // From the day the window opened: who did not go in time is late, and stays so.
   if (event.status === 'now') return addDays(event.expected ? day(event.expected.middle) : on, ASSUMPTIONS.scoutWithinDays.value);
   if (event.expected === null) return null;
@@ -147,11 +198,25 @@ function scoutBy(event: EventEvidence, on: Day): Day | null {
   return Math.max(on, middle) as Day;
 }
 
-function projected(heat: ModelHeat, target: number): EventEvidence['expected'] {
+/** Where the start is not sure, people go by the early end: what the late one dates may have come already. */
+function scoutByEarly(
+  { expected }: EventEvidence,
+  { earliest, latest }: NonNullable<EventEvidence['start']>,
+  on: Day,
+): Day | null {
+  const within = ASSUMPTIONS.scoutWithinDays.value;
+  if (earliest === null) return addDays(day(latest), within);
+  if (expected === null) return null;
+  const early = day(expected.early);
+  if (early <= on) return addDays(early, within);
+  return daysBetween(on, early) > ASSUMPTIONS.scoutLeadDays.value ? null : early;
+}
+
+function projected(heat: ModelHeat, start: Day, target: number): EventEvidence['expected'] {
   const { track, forecastThrough } = heat.ahead;
   // A sum begun after the last known day has all its heat still to come.
-  const known = track.total(heat.start, track.end!);
-  const reached = forecastThrough === null ? null : track.dayReaching(heat.start, target);
+  const known = track.total(start, track.end!);
+  const reached = forecastThrough === null ? null : track.dayReaching(start, target);
   if (reached !== null) return { ...oneDate(reached), method: 'own-forecast', forecastThrough: formatDay(forecastThrough!) };
   if (!known.ok) return null;
   const window = projectEvent(track, target - known.degreeDays);

@@ -183,7 +183,9 @@ export const evidenceSchema = z
       kind: z.literal('biofix'),
       rule: z.discriminatedUnion('kind', [...biofixRuleSchema.options, z.object({ kind: z.literal('user') })]),
       on: isoDay,
-      earliest: isoDay,
+      earliest: isoDay.nullable().describe('The first day it may have been; null where nothing bounds a flight already running.'),
+      running: z.boolean().describe('The flight was already running when the trap was hung: `on` is the latest day.'),
+      probability: share.nullable().describe('For an intense capture: the probability that it was reached within those nights.'),
       trapId: z.string().nullable(),
     }),
     z.object({
@@ -198,6 +200,10 @@ export const evidenceSchema = z
       heatThrough: isoDay,
       bridgedDays: whole,
       status: z.enum(['ahead', 'now', 'past']),
+      start: z
+        .object({ earliest: isoDay.nullable(), latest: isoDay, running: z.boolean() })
+        .nullable()
+        .describe('Where the start of the model is not sure: from when to when it may have been. Its dates are then the latest.'),
       expected: expectedSchema.nullable().describe('Day the event was reached, or the day it is expected with its spread.'),
     }),
     z.object({

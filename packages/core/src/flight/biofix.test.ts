@@ -20,7 +20,14 @@ describe('the first catch', () => {
       [9, 2],
       [12, 5],
     ]);
-    expect(firstCatch([history])).toEqual({ on: after(9), rule: { kind: 'first-catch' }, trapId: 'T1', earliest: after(4) });
+    expect(firstCatch([history])).toEqual({
+      on: after(9),
+      rule: { kind: 'first-catch' },
+      trapId: 'T1',
+      earliest: after(4),
+      running: false,
+      probability: null,
+    });
   });
 
   it('after nights without information may have been in those too', () => {
@@ -92,8 +99,13 @@ describe('an intense capture of black cutworm: 9 or more moths in 2 nights', () 
   const found = (visits: Visits) => findBiofix(intense, [trapOf('T1', visits)]);
 
   it('is reached by 9 at one visit after two nights, not by 8', () => {
-    expect(found([[2, 9]])).toMatchObject({ on: after(2), earliest: after(0), trapId: 'T1' });
-    expect(found([[2, 8]])).toBeNull();
+    const after9 = (moths: number) =>
+      found([
+        [3, 0],
+        [5, moths],
+      ]);
+    expect(after9(9)).toMatchObject({ on: after(5), earliest: after(4), trapId: 'T1', running: false, probability: 1 });
+    expect(after9(8)).toBeNull();
   });
 
   it('is reached by two nights running, in the second of them', () => {
@@ -105,20 +117,27 @@ describe('an intense capture of black cutworm: 9 or more moths in 2 nights', () 
     expect(found(nightly([0, 9]))).toMatchObject({ on: after(2), earliest: after(1) });
   });
 
-  it('cannot be told from 9 moths in four nights; the mean rate must reach it', () => {
-    expect(found([[4, 17]])).toBeNull();
-    expect(found([[4, 18]])).toMatchObject({ on: after(4), earliest: after(0) });
-    expect(found([[3, 13]])).toBeNull();
-    expect(found([[3, 14]])).toMatchObject({ on: after(3) });
+  it('may lie hidden in a longer interval: 26 moths in a week, not 9', () => {
+    const week = (moths: number) =>
+      found([
+        [3, 0],
+        [10, moths],
+      ]);
+    expect(week(9)).toBeNull();
+    const biofix = week(26)!;
+    expect(biofix.probability).toBeGreaterThan(0.9);
+    expect(biofix.earliest).toBeGreaterThanOrEqual(after(3));
+    expect(biofix.on).toBeLessThanOrEqual(after(10));
+    expect(biofix.on - biofix.earliest!).toBeGreaterThan(1);
   });
 
-  it('may lie across two visits, each giving its mean night', () => {
-    expect(
-      found([
-        [3, 9],
-        [4, 6],
-      ]),
-    ).toMatchObject({ on: after(4), earliest: after(3) });
+  it('may lie across two visits, with what each leaves open', () => {
+    const across = found([
+      [3, 0],
+      [4, 8],
+      [5, 3],
+    ]);
+    expect(across).toMatchObject({ on: after(5), earliest: after(4), probability: 1 });
   });
 
   it('is not put together across nights when the trap was down, nor from two traps', () => {
@@ -133,6 +152,34 @@ describe('an intense capture of black cutworm: 9 or more moths in 2 nights', () 
   });
 });
 
+describe('a trap hung into a flight', () => {
+  const late = trapOf('late', [
+    [38, 11],
+    [41, 5],
+  ]);
+  it('gives the latest day only: eleven moths at its first visit date nothing before it', () => {
+    expect(findBiofix(sustained, [late])).toMatchObject({ on: after(38), running: true, earliest: null });
+    expect(firstCatch([late])).toMatchObject({ running: true, earliest: null });
+  });
+
+  it('is not one that an unfit visit alone came before', () => {
+    const unseen = trapOf('T1', [
+      [3, null, unfit],
+      [6, 4],
+    ]);
+    expect(firstCatch([unseen])).toMatchObject({ on: after(6), running: true, earliest: null });
+  });
+
+  it('is bounded by the last empty visit of another trap', () => {
+    const other = trapOf('other', [
+      [20, 0],
+      [30, 0],
+      [40, 3],
+    ]);
+    expect(firstCatch([late, other])).toMatchObject({ trapId: 'late', on: after(38), running: true, earliest: after(30) });
+  });
+});
+
 describe('a biofix', () => {
   it('given by the user wins over every catch and is marked as theirs', () => {
     const given = day('2025-05-20');
@@ -141,6 +188,8 @@ describe('a biofix', () => {
       rule: { kind: 'user' },
       trapId: null,
       earliest: given,
+      running: false,
+      probability: null,
     });
   });
 

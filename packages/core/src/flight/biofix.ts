@@ -1,23 +1,41 @@
-import type { Day } from '../base/day.ts';
+import { addDays, type Day } from '../base/day.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
+import { captureByNight } from './intense-capture.ts';
 import type { Biofix, BiofixRule } from './types.ts';
 
 /**
  * The day from which heat is counted for a flight: the earliest, over the traps, on which `rule` is fulfilled.
  *
  * `histories` are of one insect and one season. A day the user gives wins over any catch and is marked as theirs.
- * Null while no trap has fulfilled the rule. Nights without information neither fulfil a rule nor speak against it.
+ * Null while no trap has fulfilled the rule. Nights without information neither fulfil a rule nor speak against it. A trap
+ * that fulfils it before any fit visit below it was hung into a running flight: how early that began is then bounded by the
+ * last visit below the rule in any other trap, or not at all.
  */
 export function findBiofix(rule: BiofixRule, histories: readonly TrapHistory[], override: Day | null = null): Biofix | null {
-  if (override !== null) return { on: override, rule: { kind: 'user' }, trapId: null, earliest: override };
+  if (override !== null)
+    return { on: override, rule: { kind: 'user' }, trapId: null, earliest: override, running: false, probability: null };
+  const deciding = histories.map(({ trapId, intervals }) => ({ trapId, intervals, found: decidingNights(rule, intervals) }));
   let first: Biofix | null = null;
-  for (const { trapId, intervals } of histories) {
-    const deciding = decidingInterval(rule, intervals);
-    if (deciding === null) continue;
-    const found = { on: intervals[deciding]!.to, rule, trapId, earliest: mayHaveBeenFrom(intervals, deciding) };
-    if (first === null || isBefore(found, first)) first = found;
+  for (const { trapId, intervals, found } of deciding) {
+    if (found === null) continue;
+    const { index, on, probability } = found;
+    const running = !intervals.slice(0, index).some(({ count }) => count !== null);
+    const earliest = running
+      ? latest(deciding.filter((other) => other.trapId !== trapId).map((other) => belowUntil(other.intervals, other.found, on)))
+      : (found.from ?? mayHaveBeenFrom(intervals, index));
+    const biofix = { on, rule, trapId, earliest, running, probability };
+    if (first === null || isBefore(biofix, first)) first = biofix;
   }
   return first;
+}
+
+const latest = (days: readonly (Day | null)[]): Day | null =>
+  days.reduce((best, day) => (day !== null && (best === null || day > best) ? day : best), null);
+
+/** The last visit by `on` up to which a trap was seen below the rule. */
+function belowUntil(intervals: readonly CatchInterval[], found: Deciding | null, on: Day): Day | null {
+  const below = found === null ? intervals : intervals.slice(0, found.index);
+  return below.findLast(({ count, to }) => count !== null && to < on)?.to ?? null;
 }
 
 /** The first visit of any trap that found the target. */
@@ -25,17 +43,39 @@ export function firstCatch(histories: readonly TrapHistory[]): Biofix | null {
   return findBiofix({ kind: 'first-catch' }, histories);
 }
 
-/** Index of the interval in which the rule is first fulfilled. */
-function decidingInterval(rule: BiofixRule, intervals: readonly CatchInterval[]): number | null {
-  switch (rule.kind) {
-    case 'first-catch':
-      return firstRunOfCatches(intervals, 1);
-    case 'sustained-catch':
-      return firstRunOfCatches(intervals, 1 + rule.followedBy);
-    case 'intense-capture':
-      return firstIntenseCapture(intervals, rule.moths, rule.nights);
-  }
+interface Deciding {
+  /** Of the interval in which the rule is first fulfilled. */
+  readonly index: number;
+  readonly on: Day;
+  /** Where the nights of that interval tell more than its ends; null: its beginning. */
+  readonly from: Day | null;
+  readonly probability: number | null;
 }
+
+function decidingNights(rule: BiofixRule, intervals: readonly CatchInterval[]): Deciding | null {
+  if (rule.kind === 'intense-capture') return intenseCapture(rule, intervals);
+  const index = firstRunOfCatches(intervals, rule.kind === 'first-catch' ? 1 : 1 + rule.followedBy);
+  return index === null ? null : { index, on: intervals[index]!.to, from: null, probability: null };
+}
+
+/** Scatter of the counts of one trap's single nights. Own figure: visits of two to four nights show k of 3 to 5, single nights less. */
+const NIGHT_K = 2;
+/** An intense capture is taken to have happened once that is more likely than not. Own figure. */
+const LIKELY = 0.5;
+/** The days in which it may have been are those between these shares of its probability. */
+const SPAN = [0.1, 0.9] as const;
+
+function intenseCapture(rule: BiofixRule & { kind: 'intense-capture' }, intervals: readonly CatchInterval[]): Deciding | null {
+  const nights = captureByNight(rule, intervals, NIGHT_K);
+  const index = nights.find(({ reached }) => reached >= LIKELY)?.interval;
+  if (index === undefined) return null;
+  const known = nights.filter((night) => night.interval <= index);
+  const probability = known.at(-1)!.reached;
+  const nightAt = (share: number) => known.find(({ reached }) => reached >= share * probability - ROUNDING)!.night;
+  return { index, on: addDays(nightAt(SPAN[1]), 1), from: nightAt(SPAN[0]), probability };
+}
+
+const ROUNDING = 1e-9;
 
 /** Where `length` visits in a row, passing over those without information, first found moths. */
 function firstRunOfCatches(intervals: readonly CatchInterval[], length: number): number | null {
@@ -52,26 +92,6 @@ function firstRunOfCatches(intervals: readonly CatchInterval[], length: number):
   return null;
 }
 
-/** Rounding error in shares of counts must not keep 9 moths from being 9. */
-const TOLERANCE = 1e-9;
-
-function firstIntenseCapture(intervals: readonly CatchInterval[], moths: number, nights: number): number | null {
-  let lastNights: number[] = [];
-  for (const [index, interval] of intervals.entries()) {
-    if (interval.count === null) {
-      lastNights = [];
-      continue;
-    }
-    for (let night = 0; night < interval.nights; night++) {
-      lastNights.push(interval.count / interval.nights);
-      if (lastNights.length > nights) lastNights.shift();
-      const caught = lastNights.reduce((sum, count) => sum + count, 0);
-      if (caught >= moths - TOLERANCE) return index;
-    }
-  }
-  return null;
-}
-
 function mayHaveBeenFrom(intervals: readonly CatchInterval[], deciding: number): Day {
   let first = deciding;
   while (first > 0 && intervals[first - 1]!.count === null) first--;
@@ -80,5 +100,6 @@ function mayHaveBeenFrom(intervals: readonly CatchInterval[], deciding: number):
 
 function isBefore(a: Biofix, b: Biofix): boolean {
   if (a.on !== b.on) return a.on < b.on;
-  return a.earliest < b.earliest || (a.earliest === b.earliest && a.trapId! < b.trapId!);
+  const [from, other] = [a.earliest ?? Number.NEGATIVE_INFINITY, b.earliest ?? Number.NEGATIVE_INFINITY];
+  return from < other || (from === other && a.trapId! < b.trapId!);
 }

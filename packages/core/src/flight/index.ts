@@ -9,6 +9,7 @@ export type { PossibleFlight } from './flight-posterior.ts';
 export { type FlightShape, flownBy } from './flight-shape.ts';
 export * from './generations.ts';
 export * from './heat-spans.ts';
+export * from './intense-capture.ts';
 export * from './peak.ts';
 export type { PooledSpan, Scatter } from './pooled-catch.ts';
 export * from './summary.ts';

@@ -9,8 +9,8 @@ export const biofixRuleSchema = z.discriminatedUnion('kind', [
   /** The first visit with a catch that is followed by a catch at each of the next `followedBy` informative visits. */
   z.object({ kind: z.literal('sustained-catch'), followedBy: z.int() }),
   /**
-   * The first time that `moths` or more were caught within `nights` nights in one trap. Moths of a visit are taken as
-   * spread evenly over its nights, so after a longer interval the mean rate must reach the figure.
+   * The first time that `moths` or more were caught within `nights` nights in one trap. A visit after several nights tells
+   * only their sum: the rule counts as reached once that is more likely than not, somewhere within those nights.
    */
   z.object({ kind: z.literal('intense-capture'), moths: z.number(), nights: z.int() }),
 ]);
@@ -23,9 +23,14 @@ export interface Biofix {
   readonly trapId: string | null;
   /**
    * The first day the biofix may truly have fallen on: the start of the nights the deciding visit covered, and of the
-   * nights without information right before them in that trap.
+   * nights without information right before them in that trap. For a flight already running when the trap was hung, what
+   * other traps or past years leave; null where nothing bounds it.
    */
-  readonly earliest: Day;
+  readonly earliest: Day | null;
+  /** No fit visit of the trap below the rule came before: the flight was running when it was hung, and `on` is the latest day. */
+  readonly running: boolean;
+  /** For an intense capture, the probability that it was reached by the deciding visit; otherwise null. */
+  readonly probability: number | null;
 }
 
 export interface Trend {

@@ -218,7 +218,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
     case 'accumulation':
       return `Over the last ${plural(item.nights, 'night')} a trap caught ${figure(item.perTrap)} in all, ${percent(item.share)} of what the threshold every night would give (${figure(item.atThreshold)})${item.addsUp ? ': egg-laying adds up even below the threshold' : ''}.`;
     case 'biofix':
-      return `${biofixName(item.rule)} on ${date(item.on)}${item.trapId === null ? '' : ` in trap ${item.trapId}`}${item.earliest === item.on ? '' : ` (could have been from ${date(item.earliest)} on)`}.`;
+      return biofixSentence(item, date);
     case 'event':
       return eventSentence(item, date, unit);
     case 'sample':
@@ -308,12 +308,25 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
   }
 }
 
+function biofixSentence(
+  { rule, on, earliest, running, probability, trapId }: Evidence & { kind: 'biofix' },
+  date: Dates,
+): string {
+  const where = trapId === null ? '' : ` in trap ${trapId}`;
+  if (running)
+    return `Flight already running when trap ${trapId} was hung: ${biofixName(rule).toLowerCase()} by ${date(on)} at the latest, ${
+      earliest === null ? 'and nothing tells how much earlier' : `and not before ${date(earliest)} by other traps or past years`
+    }.`;
+  const chance = probability === null || probability > 0.995 ? '' : `, with a probability of ${percent(probability)}`;
+  return `${biofixName(rule)} on ${date(on)}${where}${earliest === null || earliest === on ? '' : ` (could have been from ${date(earliest)} on)`}${chance}.`;
+}
+
 function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: TemperatureUnit): string {
   const { span, published } = heatSpan(item, unit, exact);
   const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
   const heat = `heat to ${date(item.heatThrough)} ${soFar} of ${span}${published === null ? '' : `, published as ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}`;
-  const name = `${event[item.event][0]!.toUpperCase()}${event[item.event].slice(1)}`;
-  if (item.status === 'now') return `${name}: now (${heat}).`;
+  const name = `${event[item.event][0]!.toUpperCase()}${event[item.event].slice(1)}${item.start === null ? '' : ', at the latest'}`;
+  if (item.status === 'now') return `${name}: now (${heat}).${begun(item, date)}`;
   if (item.status === 'past') return `${name}: past (${heat}).`;
   if (item.expected === null) return `${name}: ahead, date not known (${heat}).`;
   const { early, middle, late, lateOpen, method, years } = item.expected;
@@ -324,7 +337,16 @@ function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: Te
     method === 'past-years'
       ? `from ${plural(years, 'past year')} at this source${after}`
       : `if the coming days are like the last 14${after}`;
-  return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''} ${how} (${heat}).`;
+  return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''} ${how} (${heat}).${begun(item, date)}`;
+}
+
+/** By when it may have come already, where the start of the model is not sure. */
+function begun({ start, expected }: Evidence & { kind: 'event' }, date: Dates): string {
+  if (start === null) return '';
+  if (start.earliest === null) return ' How much earlier it may have come is not known.';
+  return expected === null
+    ? ''
+    : ` It may have come from ${date(expected.early)} on, as the start may have been from ${date(start.earliest)} to ${date(start.latest)}.`;
 }
 
 function unusable(item: Evidence & { kind: 'trap-unusable' }, date: Dates): string {

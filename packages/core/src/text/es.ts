@@ -254,7 +254,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
     case 'accumulation':
       return `En las últimas ${plural(item.nights, 'noche')} una trampa capturó ${number(item.perTrap)} en total, el ${share(item.share)} de lo que daría el umbral cada noche (${number(item.atThreshold)})${item.addsUp ? ': la puesta se acumula aun por debajo del umbral' : ''}.`;
     case 'biofix':
-      return `${biofixName(item.rule)} el ${date(item.on)}${item.trapId === null ? '' : ` en la trampa ${item.trapId}`}${item.earliest === item.on ? '' : ` (pudo ser desde el ${date(item.earliest)})`}.`;
+      return biofixSentence(item);
     case 'event':
       return eventSentence(item, unit);
     case 'sample':
@@ -344,12 +344,22 @@ function decisionHolds({ by, days }: Evidence & { kind: 'decision' }): string {
     : `a los ${plural(days, 'día')}, supuesto: la regla no da un intervalo`;
 }
 
+function biofixSentence({ rule, on, earliest, running, probability, trapId }: Evidence & { kind: 'biofix' }): string {
+  const where = trapId === null ? '' : ` en la trampa ${trapId}`;
+  if (running)
+    return `El vuelo ya había empezado cuando se colgó la trampa ${trapId}: ${biofixName(rule).toLowerCase()} a más tardar el ${date(on)}, ${
+      earliest === null ? 'y nada dice cuánto antes' : `y no antes del ${date(earliest)} según otras trampas o años anteriores`
+    }.`;
+  const chance = probability === null || probability > 0.995 ? '' : `, con una probabilidad del ${share(probability)}`;
+  return `${biofixName(rule)} el ${date(on)}${where}${earliest === null || earliest === on ? '' : ` (pudo ser desde el ${date(earliest)})`}${chance}.`;
+}
+
 function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
   const { span, published } = heatSpan(item, unit, given);
   const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
   const heat = `calor hasta el ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
-  const name = capital(event[item.event]);
-  if (item.status === 'now') return `${name}: ahora (${heat}).`;
+  const name = `${capital(event[item.event])}${item.start === null ? '' : ', a más tardar'}`;
+  if (item.status === 'now') return `${name}: ahora (${heat}).${begun(item)}`;
   if (item.status === 'past') return `${name}: ya pasó (${heat}).`;
   if (item.expected === null) return `${name}: por venir, fecha desconocida (${heat}).`;
   const { early, middle, late, lateOpen, method, years } = item.expected;
@@ -360,7 +370,16 @@ function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit
     method === 'past-years'
       ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente${after}`
       : `si los próximos días son como los últimos 14${after}`;
-  return `${name}: hacia el ${date(middle)}, entre el ${date(early)} y el ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).`;
+  return `${name}: hacia el ${date(middle)}, entre el ${date(early)} y el ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).${begun(item)}`;
+}
+
+/** By when it may have come already, where the start of the model is not sure. */
+function begun({ start, expected }: Evidence & { kind: 'event' }): string {
+  if (start === null) return '';
+  if (start.earliest === null) return ' No se sabe cuánto antes pudo llegar.';
+  return expected === null
+    ? ''
+    : ` Pudo llegar desde el ${date(expected.early)}, pues el comienzo pudo ser del ${date(start.earliest)} al ${date(start.latest)}.`;
 }
 
 function unusable(item: Evidence & { kind: 'trap-unusable' }): string {

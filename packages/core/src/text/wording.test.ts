@@ -163,6 +163,7 @@ it('sums of heat read in the reader’s unit, and as published beside it', () =>
     heatThrough: '2025-07-13',
     bridgedDays: 0,
     status: 'now',
+    start: null,
     expected: null,
   };
   expect(english({ temperature: 'F' }).evidence(event)).toBe('Small larvae: now (heat to Sun 13 July 90 of 72.9–332.7 °F·d).');
