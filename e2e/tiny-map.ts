@@ -10,7 +10,7 @@ export type Colour = readonly [red: number, green: number, blue: number];
 const SIZE = 256;
 
 /** PNG (ISO/IEC 15948): signature, header, pixels, end; 8 bits a channel, no filter. */
-export function tile(colour: Colour): Buffer {
+function tile(colour: Colour): Buffer {
   const row = Buffer.concat([Buffer.of(0), Buffer.concat(Array.from({ length: SIZE }, () => Buffer.from(colour)))]);
   const header = Buffer.alloc(13);
   header.writeUInt32BE(SIZE, 0);

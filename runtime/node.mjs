@@ -12,7 +12,7 @@ const here = dirname(fileURLToPath(import.meta.url));
 const manifest = (folder) => JSON.parse(readFileSync(join(here, folder, 'package.json'), 'utf8'));
 
 /** Whether a version is in a range that is written as package.json's: `^22.16.0 || ^24.0.0 || >=26.0.0`. */
-export function inRange(range, version) {
+function inRange(range, version) {
   const [major, minor] = version.split('.').map(Number);
   return range.split('||').some((part) => {
     const [, sign, ...oldest] = /(\^|>=)(\d+)\.(\d+)/.exec(part);
@@ -25,7 +25,7 @@ const fits = () => inRange(manifest('..').engines.node, process.versions.node);
 const SHORTFALL = `This is Node.js ${process.versions.node}; Duskwatch runs on version 22 (from 22.16), 24 or 26.`;
 
 /** Where Duskwatch's own Node for this machine is, or would be; null where the registry has none. */
-export function ownNode() {
+function ownNode() {
   const platform = process.platform === 'win32' ? 'win' : process.platform;
   const names = Object.keys(manifest('.').optionalDependencies);
   const name = names.find((one) => one.endsWith(`-${platform}-${process.arch}`));

@@ -13,6 +13,7 @@ const CHECKS = [
     'dependency-rules.cjs',
     'packages',
   ],
+  ['what nothing uses (knip)', tool('knip/bin/knip.js')],
 ];
 
 const AT_ONCE = 2;

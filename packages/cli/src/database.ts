@@ -8,7 +8,7 @@ export interface DataOption {
 }
 
 /** Where the data lies: a folder named on the command line goes before DATABASE_URL, and that before the default. */
-export function databaseUrl({ data }: DataOption): string {
+function databaseUrl({ data }: DataOption): string {
   const url = process.env.DATABASE_URL;
   if (data === undefined && url) return url;
   return join(dataFolder({ data }), 'duskwatch.sqlite');

@@ -12,7 +12,6 @@ import { buildServer } from '../src/index.ts';
 import { smallProgram } from '../src/small-program.testing.ts';
 
 export const NOON = Date.parse('2026-07-15T12:00:00Z');
-export const THIS_MACHINE = 'this-machine';
 
 export type Fault =
   /** The request is lost. */

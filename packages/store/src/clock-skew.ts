@@ -2,7 +2,7 @@
 import type { Arrival } from './types.ts';
 
 /** Less than this may be the way through the network, and is not held against a clock. */
-export const TOLERATED_SKEW_MS = 60_000;
+const TOLERATED_SKEW_MS = 60_000;
 
 /**
  * The instant a revision counts from when two edits compete. A clock measured to be off is put right by the whole

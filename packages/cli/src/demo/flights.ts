@@ -14,7 +14,7 @@ import { gamma } from './samplers.ts';
 import { type TrueDay, WEATHER_FROM, WEATHER_SOURCE } from './weather.ts';
 
 /** All four flights run on the heat axis of the catalogue's European corn borer model: °F·d from 1 January. */
-export const FLIGHT_HEAT: HeatRule = { method: 'modified-average', cutoff: 'none', lower: 50, upper: 86, unit: 'F' };
+const FLIGHT_HEAT: HeatRule = { method: 'modified-average', cutoff: 'none', lower: 50, upper: 86, unit: 'F' };
 
 interface Wave {
   /** Heat at the peak, and the spread of the flight about it, °F·d. */
@@ -29,7 +29,7 @@ interface Wave {
  * earworm generations 872.8 °F·d apart, on its own slightly higher base). Heights, spreads and the migrants' arrivals
  * are invented.
  */
-export const WAVES: Readonly<Record<InsectCode, readonly Wave[]>> = {
+const WAVES: Readonly<Record<InsectCode, readonly Wave[]>> = {
   ON: [
     { peak: 631, spread: 95, moths: 4 },
     { peak: 1733, spread: 150, moths: 9 },

@@ -1,2 +1,2 @@
 export { buildDemoProgram } from './program.ts';
-export { demoTypingErrorCsv, type TypingErrorSheet } from './typing-error.ts';
+export { demoTypingErrorCsv } from './typing-error.ts';

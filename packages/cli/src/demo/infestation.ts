@@ -7,7 +7,7 @@ import { randomFor } from './prng.ts';
 import { gamma } from './samplers.ts';
 
 /** Log-odds of a plant infested, by ln(1 + moths a night in the farm's traps), so many nights before. */
-export const BORED_PLANTS = { intercept: -3.4, slope: 1.9, lagDays: 12 } as const;
+const BORED_PLANTS = { intercept: -3.4, slope: 1.9, lagDays: 12 } as const;
 
 const EXAMINED = 100;
 /** Places in a field differ: shape of a gamma variate on the odds. */

@@ -22,7 +22,7 @@ import { sownOn, stageNotes } from './stages.ts';
 import { storiesOf } from './stories.ts';
 import { trueWeather, WEATHER_SOURCE, weatherRecords } from './weather.ts';
 
-export const PINNED_ON = '2026-07-15';
+const PINNED_ON = '2026-07-15';
 const SEASONS = [2024, 2025, 2026] as const;
 /** The farm whose sheet of the newest round has not been entered yet: it comes as a file, with slips of the pen. */
 export const UNENTERED_FARM = 'Ivelow';

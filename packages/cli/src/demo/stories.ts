@@ -21,7 +21,7 @@ export type Story =
   | { readonly kind: 'second-visit'; readonly on: Day; readonly note: string };
 
 /** Kept per trap id; `XX*YY` names every trap of a farm (first two letters) in a year. */
-export const STORIES: Readonly<Record<string, readonly Story[]>> = {
+const STORIES: Readonly<Record<string, readonly Story[]>> = {
   'TO1-HZ-26': [
     { kind: 'down', from: day('2026-07-06'), until: null, note: 'post snapped in the storm, net flat on the ground' },
   ],

@@ -11,7 +11,7 @@ export const WEATHER_THROUGH = day('2026-07-14');
 const WEATHER_SEED = 'ombrel weather 1436';
 
 /** Every figure is invented: a cool-temperate valley where sweet corn silks in the first half of July. */
-export const CLIMATE = {
+const CLIMATE = {
   yearlyMeanC: 10.7,
   yearlyAmplitudeC: 12.4,
   /** Day of the year on which the wave is highest. */
@@ -29,8 +29,8 @@ export const CLIMATE = {
 } as const;
 
 /** Two days that a reader can bridge, and six, after a season's end, that it must not. */
-export const SENSOR_OFF = { from: day('2026-05-23'), to: day('2026-05-24') } as const;
-export const STATION_DOWN = { from: day('2024-11-12'), to: day('2024-11-17') } as const;
+const SENSOR_OFF = { from: day('2026-05-23'), to: day('2026-05-24') } as const;
+const STATION_DOWN = { from: day('2024-11-12'), to: day('2024-11-17') } as const;
 
 export interface TrueDay {
   readonly tminC: number;

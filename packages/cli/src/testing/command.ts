@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll } from 'vitest';
 import { checkoutRoot } from '../checkout.ts';
 
-export interface Ran {
+interface Ran {
   readonly exit: number | null;
   readonly out: string;
   readonly err: string;

@@ -184,7 +184,7 @@ function freshest(newest: PooledCatch, k: DispersionEstimate, rule: CatchRule | 
   return { rate, intervals: fresh, readsLow: false, spent };
 }
 
-export function tierOf(
+function tierOf(
   tiers: readonly CatchTier[],
   perNight: number,
 ): { readonly at: CatchTier | null; readonly next: CatchTier | null } {

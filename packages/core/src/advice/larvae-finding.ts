@@ -16,7 +16,7 @@ import type { TreatmentFinding } from './treatment.ts';
 import type { Evidence, LarvaeDates } from './types.ts';
 import { type HeatAhead, heatAhead } from './weather-ahead.ts';
 
-export type LarvaeEvidence = Evidence & { readonly kind: 'larvae' };
+type LarvaeEvidence = Evidence & { readonly kind: 'larvae' };
 
 export interface LarvaeFinding {
   readonly because: LarvaeEvidence;
@@ -157,7 +157,7 @@ function evidenceOf(prepared: Prepared, field: FieldRecord, { model, intervals, 
 type InField = NonNullable<LarvaeEvidence['shares']>;
 
 /** Null while no egg has been laid. */
-export function sharesOf(amounts: StageAmounts): InField | null {
+function sharesOf(amounts: StageAmounts): InField | null {
   const { egg, larva, 'small-larva': small, 'large-larva': large } = amounts;
   const all = egg + small + large + larva;
   return all > 0 ? { egg: egg / all, 'small-larva': small / all, 'large-larva': large / all, larva: larva / all } : null;

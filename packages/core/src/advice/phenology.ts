@@ -64,7 +64,7 @@ export function modelHeat(prepared: Prepared, field: FieldRecord, model: Phenolo
   return { kind: 'known', heat: { model, start, biofix, track, ahead, total, through: end, bridgedDays } };
 }
 
-export function biofixOf(prepared: Prepared, field: FieldRecord, insect: string): Biofix | null {
+function biofixOf(prepared: Prepared, field: FieldRecord, insect: string): Biofix | null {
   const rule = insectById(insect)?.biofix?.rule;
   if (!rule) return null;
   const histories = trapsThisSeason(prepared, field, insect).map((trap) => historyOf(prepared, trap));

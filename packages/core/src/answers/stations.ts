@@ -66,7 +66,7 @@ const byHanging = (a: TrapRecord, b: TrapRecord): number =>
   a.hungOn < b.hungOn ? -1 : a.hungOn > b.hungOn ? 1 : a.trapId < b.trapId ? -1 : 1;
 
 /** Traps of one station name, in order of hanging, parted into the places where they stood. */
-export function partByPlace(traps: readonly TrapRecord[]): TrapRecord[][] {
+function partByPlace(traps: readonly TrapRecord[]): TrapRecord[][] {
   const places: TrapRecord[][] = [];
   const unplaced: TrapRecord[] = [];
   for (const trap of traps) {

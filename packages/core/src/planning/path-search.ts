@@ -41,7 +41,7 @@ export function closedTour(cost: Matrix, { start, returns }: PathOptions): Close
 }
 
 /** Up to this many points of the tour the shortest is found for certain. */
-export const EXACT_POINTS = 11;
+const EXACT_POINTS = 11;
 /** Kicks in a row without gain before the search ends. */
 const IDLE_KICKS = 60;
 /** A kick cuts the tour within a stretch this long: neighbours change places, and the rest stays good. */

@@ -27,7 +27,7 @@ export function quantile(p: number, { probabilityUpTo, densityOfLog }: LogScaled
   return x;
 }
 
-export const logOdds = (p: number) => Math.log(p / (1 - p));
+const logOdds = (p: number) => Math.log(p / (1 - p));
 
 /** A standard normal quantile good enough to start from: the logistic one, scaled. */
 export const roughNormalQuantile = (p: number) => logOdds(p) / 1.702;

@@ -9,7 +9,7 @@ import { scoutingEn } from './scouting.en.ts';
 import { scoutingEs } from './scouting.es.ts';
 
 export type SampledUnit = InfestationRule['unit'];
-export type SampledSign = InfestationRule['sign'];
+type SampledSign = InfestationRule['sign'];
 /** What is looked at and what counts; of a rule, or of a count without one. */
 export type Sampled = Pick<ScoutingPlan, 'unit' | 'sign'>;
 
@@ -55,7 +55,7 @@ export interface ScoutingWording {
 }
 
 /** The fixed words of the sheet of paper. */
-export interface SheetWording {
+interface SheetWording {
   readonly title: string;
   readonly date: string;
   readonly scout: string;

@@ -1,6 +1,6 @@
 import type { Problem } from '@duskwatch/core';
 
-export const DEFAULT_MAX_PROBLEMS = 1_000;
+const DEFAULT_MAX_PROBLEMS = 1_000;
 
 /** Problems of one file, listed up to a limit and counted beyond it. */
 export class ProblemList {

@@ -4,7 +4,7 @@ import { basename } from 'node:path';
 import { ok, type Result, refuse } from '@duskwatch/core';
 
 /** Larger than a national network's season; smaller than what would exhaust a small machine. */
-export const DEFAULT_MAX_BYTES = 64 * 1024 * 1024;
+const DEFAULT_MAX_BYTES = 64 * 1024 * 1024;
 
 /** A file's bytes, refused by its size before any is read. */
 export async function readBytes(path: string, file = basename(path), maxBytes = DEFAULT_MAX_BYTES): Promise<Result<Buffer>> {

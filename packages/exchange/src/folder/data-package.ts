@@ -29,7 +29,7 @@ export interface DataPackage {
   readonly resources: readonly Resource[];
 }
 
-export interface Resource {
+interface Resource {
   readonly name: string;
   readonly type: 'table';
   readonly path: string;

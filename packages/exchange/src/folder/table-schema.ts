@@ -2,7 +2,7 @@ import { type Column, type RecordKind, type RecordOf, tables } from '@duskwatch/
 import { writtenColumns } from '../table/write-table.ts';
 
 /** Field of a Table Schema (Data Package version 2, https://datapackage.org/standard/table-schema/). */
-export interface FieldDescriptor {
+interface FieldDescriptor {
   readonly name: string;
   readonly type: 'string' | 'date' | 'integer' | 'number' | 'boolean' | 'list';
   readonly description: string;

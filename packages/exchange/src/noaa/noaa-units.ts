@@ -1,5 +1,5 @@
 /** The three units in which daily summaries are handed out; the file itself does not say which. */
-export const NOAA_UNITS = ['standard', 'metric', 'tenths'] as const;
+const NOAA_UNITS = ['standard', 'metric', 'tenths'] as const;
 
 /** `standard`: °F and inches. `metric`: °C and mm. `tenths`: tenths of °C and of mm, as in raw GHCN-Daily. */
 export type NoaaUnits = (typeof NOAA_UNITS)[number];

@@ -1,6 +1,6 @@
 import { allTables, asFahrenheit, type Column, nearest, type Problem, type RecordKind, type Table } from '@duskwatch/core';
 
-export interface ReadColumn {
+interface ReadColumn {
   readonly column: Column;
   /** Position in the row; null when the file leaves the column out. */
   readonly index: number | null;

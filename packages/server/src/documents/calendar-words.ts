@@ -1,7 +1,7 @@
 import type { CalendarKind, Language } from '@duskwatch/core';
 
 /** What an entry is about, in words. */
-export interface CalendarSubject {
+interface CalendarSubject {
   /** Station, field or farm. */
   readonly place: string;
   readonly insects: string;

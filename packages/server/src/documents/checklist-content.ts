@@ -25,7 +25,7 @@ export interface ChecklistRequest {
   readonly invented: boolean;
 }
 
-export interface ChecklistItem {
+interface ChecklistItem {
   readonly text: string;
   /** Numbers in the list of sources. */
   readonly source: number | null;

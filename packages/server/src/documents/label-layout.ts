@@ -47,8 +47,7 @@ const COMFORTABLE_TEXT_MM = 2.1;
 const KEPT_LINES = 4;
 const LINE_HEIGHT = 1.22;
 
-export const paddingOf = (cell: SheetBox): number =>
-  Math.max(LEAST_PADDING_MM, SHEET_EDGE_MM - Math.max(0, Math.min(cell.x, cell.y)));
+const paddingOf = (cell: SheetBox): number => Math.max(LEAST_PADDING_MM, SHEET_EDGE_MM - Math.max(0, Math.min(cell.x, cell.y)));
 
 export function layLabel({ code, lines, url, noCode }: LabelText, cell: SheetBox, measure: Measure): LabelLayout {
   const padding = paddingOf(cell);

@@ -144,7 +144,7 @@ function drawPlaced(pdf: Pdf, { text, font, sizeMm, box }: PlacedLine): void {
 }
 
 /** Each row's runs of dark squares as one shape: hairlines between squares would disturb a reader. */
-export function drawQr(pdf: Pdf, code: QrCode, box: SheetBox): void {
+function drawQr(pdf: Pdf, code: QrCode, box: SheetBox): void {
   const square = box.width / (code.size + 2 * QUIET_SQUARES);
   const at = (index: number) => (index + QUIET_SQUARES) * square;
   for (let row = 0; row < code.size; row++) {

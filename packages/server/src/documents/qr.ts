@@ -9,7 +9,7 @@ export interface QrCode {
 /** Light squares that a code must have around it (ISO/IEC 18004, from memory). */
 export const QUIET_SQUARES = 4;
 /** Smaller squares are not read off paper by every phone (common practice, no source). */
-export const SMALLEST_SQUARE_MM = 0.33;
+const SMALLEST_SQUARE_MM = 0.33;
 
 /**
  * The code of a text for a square of `sideMm` with its quiet zone: with as much error correction as leaves its squares

@@ -18,7 +18,7 @@ export interface AccountsOptions {
 }
 
 /** What a newcomer says of themselves. */
-export interface Introduction {
+interface Introduction {
   readonly name: string;
   readonly password: string;
   readonly language: Language;

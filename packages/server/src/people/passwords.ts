@@ -6,7 +6,7 @@ import { hash, type Options, verify } from '@node-rs/argon2';
  * that a small server can check several passwords at once. RFC 9106, section 4, recommends 64 MiB and three passes
  * where memory allows. Salt of 16 bytes (RFC 9106, section 3.1), made by the library.
  */
-export const ARGON2: Options = {
+const ARGON2: Options = {
   // Argon2id (the library's names are types only).
   algorithm: 2,
   memoryCost: 19_456,

@@ -14,7 +14,7 @@ export const ORIGIN = 'http://localhost:80';
 
 type Method = 'GET' | 'POST' | 'PATCH' | 'DELETE';
 
-export interface Clock {
+interface Clock {
   /** Milliseconds since 1970 that the server reads. */
   wallMs: number;
   elapsedS: number;

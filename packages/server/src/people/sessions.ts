@@ -15,7 +15,7 @@ const CLOCK_TOLERANCE_MS = 5 * MINUTE_MS;
 
 export const isFromTheFuture = (instant: string, now: Date): boolean => Date.parse(instant) - now.getTime() > CLOCK_TOLERANCE_MS;
 
-export function isAlive({ startedAt, seenAt }: Session, now: Date): boolean {
+function isAlive({ startedAt, seenAt }: Session, now: Date): boolean {
   if (isFromTheFuture(startedAt, now) || isFromTheFuture(seenAt, now)) return false;
   return now.getTime() - Date.parse(startedAt) < ABSOLUTE_MS && now.getTime() - Date.parse(seenAt) < IDLE_MS;
 }

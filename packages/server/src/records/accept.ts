@@ -7,7 +7,7 @@ import { readRevision } from './revision.ts';
 
 export type WritableStore = Pick<Store, 'append' | 'revisions' | 'history'>;
 
-export interface Refusal {
+interface Refusal {
   /** As sent; null when it had none. */
   readonly revisionId: string | null;
   readonly problems: readonly Problem[];

@@ -4,7 +4,7 @@ import type { App, RouteContext } from '../routes/route.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { type PhotoStore, photosIn } from './photos.ts';
 
-export type RecordStore = Pick<
+type RecordStore = Pick<
   Store,
   | 'epoch'
   | 'append'

@@ -35,7 +35,7 @@ export interface SessionRow {
   seen_at: string;
 }
 
-export interface PeopleLogRow {
+interface PeopleLogRow {
   program_id: string;
   entry_id: string;
   at: string;

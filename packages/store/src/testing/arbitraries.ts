@@ -165,7 +165,7 @@ const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
 const bytes = new TextEncoder();
 
 /** Natural keys in the order in which a store lists them. */
-export const byKey =
+const byKey =
   <K extends RecordKind>(kind: K) =>
   (a: RecordOf<K>, b: RecordOf<K>): number =>
     Buffer.compare(bytes.encode(naturalKey[kind](a)), bytes.encode(naturalKey[kind](b)));

@@ -3,7 +3,7 @@ import type { Problem } from '@duskwatch/core';
 import type { KeptPhoto } from './database.ts';
 import type { NewRevision } from './types.ts';
 
-export interface Offer {
+interface Offer {
   readonly sentAt: string;
   /** Who is believed to be signed in; the server refuses another, so that nobody's words get another's name. */
   readonly person: string;
@@ -22,7 +22,7 @@ export interface Receipt {
   readonly refused: readonly { readonly revisionId: string; readonly problems: readonly Problem[] }[];
 }
 
-export type Answer =
+type Answer =
   | { readonly kind: 'received'; readonly receipt: Receipt }
   /** No answer, half an answer, or one that does not come from Duskwatch: nobody knows what arrived. */
   | { readonly kind: 'unreachable' }

@@ -1,7 +1,7 @@
 /** Words about what was just done, with the way back. */
 import { useSyncExternalStore } from 'react';
 
-export interface ToastAction {
+interface ToastAction {
   readonly label: string;
   readonly act: () => void;
 }

@@ -38,7 +38,7 @@ function read(): BaseMap {
 let current: BaseMap | null = null;
 const listeners = new Set<() => void>();
 
-export const baseMap = (): BaseMap => {
+const baseMap = (): BaseMap => {
   current ??= read();
   return current;
 };

@@ -24,7 +24,7 @@ export interface Marks {
 }
 
 /** A trap tells something now when it hangs, and its newest visit counted while nothing is overdue or unfit. */
-export function tells(trap: StationTrap): boolean {
+function tells(trap: StationTrap): boolean {
   if (trap.state !== 'hanging' || trap.newest === null) return false;
   return trap.check === null || trap.check.state === 'not-due' || trap.check.state === 'due';
 }

@@ -12,7 +12,7 @@ import { isLearned, type KnownInfestation, suggestionKey } from './own-rule.ts';
 
 const w = learnWords.crop;
 
-export const errorText = ({ wrong, of, share, low, high }: ErrorRate): string =>
+const errorText = ({ wrong, of, share, low, high }: ErrorRate): string =>
   share === null ? w.noRate : w.rate(wrong, of, percentText(share), percentText(low), percentText(high));
 
 /** The suggested threshold beside the one in force, and what a person may do about it. */

@@ -3,7 +3,7 @@ import { type DaySearch, daySearch, oneOf, type RawSearch, textIn } from '../../
 import { VERBS } from '../../shared/advice/verbs.ts';
 
 export const SORTS = ['farm', 'urgency', 'name', 'crop'] as const;
-export type Sort = (typeof SORTS)[number];
+type Sort = (typeof SORTS)[number];
 
 /** What the address of This week says: the day, the filters, and the one cell whose evidence is open. */
 export interface WeekSearch extends DaySearch {

@@ -5,7 +5,7 @@ import { progressOf } from './progress.ts';
 let shared: RoundDevice | null = null;
 
 /** One device for all pages of the round: the outbox is opened once. */
-export function roundDevice(): RoundDevice {
+function roundDevice(): RoundDevice {
   if (!shared) {
     shared = new RoundDevice();
     void shared.open();
