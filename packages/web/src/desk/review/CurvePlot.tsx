@@ -17,7 +17,7 @@ import {
   Words,
 } from '../../ui/chart/marks.tsx';
 
-export interface CurveVertex {
+interface CurveVertex {
   readonly at: number;
   readonly value: number;
   readonly low: number;

@@ -108,7 +108,7 @@ export interface EndWord {
 const LINE = LETTERS * 1.15;
 
 /** Baselines of words at a chart's right edge, each as near to the end of its line as all of them can be. */
-export const endLevels = (words: readonly EndWord[], plot: Plot): number[] =>
+const endLevels = (words: readonly EndWord[], plot: Plot): number[] =>
   spread(
     // A little above its line, not through it.
     words.map(({ y }) => ({ at: y - LETTERS * 0.75, size: LINE })),
