@@ -1,10 +1,10 @@
-export { dayInZone, readingDay } from './clock.ts';
+;
 export { drivingTimesAddress } from './driving-times.ts';
 export { mapOrigin } from './map-origins.ts';
-export { type Accounts, type AccountsOptions, accountsOn } from './people/accounts.ts';
+export {  type AccountsOptions, accountsOn } from './people/accounts.ts';
 export { THIS_MACHINE } from './people/guard.ts';
 export { newFirstPersonCode } from './people/tokens.ts';
-export type { ProgramReader, ReadableStore } from './reader.ts';
+;
 export { isLoopback } from './security.ts';
-export { buildServer, type ServerOptions } from './server.ts';
-export { type Work, workHere, workInThreads } from './work/run.ts';
+export { buildServer,  } from './server.ts';
+export {  workHere, workInThreads } from './work/run.ts';

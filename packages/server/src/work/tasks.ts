@@ -54,4 +54,4 @@ export function* stepsOf(task: Task, given: Program | null): Generator<unknown, 
   }
 }
 
-export const workAtOnce = (task: Task, program: Program | null): Results[Task['kind']] => finished(stepsOf(task, program));
+const workAtOnce = (task: Task, program: Program | null): Results[Task['kind']] => finished(stepsOf(task, program));
