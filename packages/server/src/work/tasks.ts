@@ -54,4 +54,4 @@ export function* stepsOf(task: Task, given: Program | null): Generator<unknown, 
   }
 }
 
-const workAtOnce = (task: Task, program: Program | null): Results[Task['kind']] => finished(stepsOf(task, program));
+export const workAtOnce = (task: Task, program: Program | null): Results[Task['kind']] => finished(stepsOf(task, program));
