@@ -35,6 +35,8 @@ export interface DesignFinding {
   readonly doubtful: boolean;
   /** The rule asks for nothing so close to harvest. */
   readonly harvestStop: boolean;
+  /** Doubts about the traps behind the rate. */
+  readonly doubts: readonly Evidence[];
   readonly because: readonly Evidence[];
 }
 
@@ -60,7 +62,8 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
     const longer = () => pooled(prepared, own, ASSUMPTIONS.accumulationNights.value).newest;
     const finding = assess(prepared, field, { rule, windowNights }, stage, { ...pool, newest: pool.newest }, longer);
     const rising = risesTowards(finding, pool.context);
-    designs.push({ ...finding, rising, because: [...finding.because, ...pool.context] });
+    const { doubts } = pool;
+    designs.push({ ...finding, rising, doubts, because: [...finding.because, ...doubts, ...pool.context] });
   }
   return { traps, designs, unusable };
 }
@@ -72,7 +75,7 @@ function assess(
   stage: StageKnown | null,
   { newest, dispersion }: { readonly newest: PooledCatch; readonly dispersion: DispersionEstimate },
   longer: () => PooledCatch | null,
-): Omit<DesignFinding, 'rising'> {
+): Omit<DesignFinding, 'rising' | 'doubts'> {
   const { rate, intervals, readsLow, spent } = freshest(newest, dispersion, rule);
   const because: Evidence[] = [
     rateEvidence(newest.design, rate, intervals, visitScatter(dispersion)),
@@ -153,7 +156,7 @@ function assess(
 }
 
 function risesTowards(
-  { rate, thresholdPerNight, reached }: Omit<DesignFinding, 'rising'>,
+  { rate, thresholdPerNight, reached }: Pick<DesignFinding, 'rate' | 'thresholdPerNight' | 'reached'>,
   context: readonly Evidence[],
 ): boolean {
   if (thresholdPerNight === null || reached) return false;

@@ -21,7 +21,7 @@ export function confidenceOf(verb: Verb, lead: DesignFinding | null, because: re
   if (because[0]?.kind === 'sample') return sampleConfidence(because[0]);
   if (!lead || lead.probabilityAbove === null) return 'low';
   const thin = lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value || lead.doubtful || lead.readsLow;
-  if (thin || nothingMeansLittle(lead)) return 'low';
+  if (thin || nothingMeansLittle(lead) || lead.doubts.length > 0) return 'low';
   if (verb === 'scout') return 'moderate';
   const sure = verb === 'decide' ? lead.probabilityAbove : 1 - lead.probabilityAbove;
   const lureKnown = !because.some((item) => item.kind === 'lure-unknown');

@@ -261,7 +261,7 @@ const soonest = (first: Day, ...others: readonly (Day | null | undefined)[]): Da
 function blind(findings: Findings): Draft | null {
   const because = blindSpots(findings);
   if (because.length === 0) return null;
-  const visit = because.some((item) => item.kind === 'trap-unusable' || item.kind === 'lure-spent');
+  const visit = because.some((item) => ['trap-unusable', 'trap-doubt', 'lure-spent'].includes(item.kind));
   const lead = leading(findings.caught);
   return { verb: 'blind', due: visit ? visitDue(findings) : null, because, lead, rule: lead?.rule ?? null };
 }
@@ -321,8 +321,10 @@ function finish(
 ): Advice {
   const lead = draft.lead ?? null;
   const rule = draft.rule ?? null;
-  // A finding is one object wherever it is used, so the set keeps each once.
-  const because = [...new Set([...draft.because, ...context])];
+  // A verb by the catch begins with the doubt about its traps. A finding is one object wherever it is used, so the set
+  // keeps each once.
+  const doubts = draft.because[0]?.kind === 'rate' && draft.verb !== 'none' ? (lead?.doubts ?? []) : [];
+  const because = [...new Set([...doubts, ...draft.because, ...context])];
   const cautions = [...(draft.cautions ?? []), ...standing(prepared, draft, lead, because), ...labelCautions(prepared, field)];
   return {
     field: field.fieldId,

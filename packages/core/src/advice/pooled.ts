@@ -6,6 +6,7 @@ import type { PooledCatch } from '../catch/types.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
 import { historyOf, type Prepared } from './prepare.ts';
+import { doubtAbout, doubtEvidence } from './soundness.ts';
 import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
@@ -16,6 +17,8 @@ export interface SharedPool {
   /** Null when no trap of the design can be used. */
   readonly newest: PooledCatch | null;
   readonly unusable: readonly Evidence[];
+  /** Doubts about the traps behind the rate. */
+  readonly doubts: readonly Evidence[];
   /** Trend of the catch, and what people should be asked about the visits behind it. */
   readonly context: readonly Evidence[];
 }
@@ -26,7 +29,15 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
   const key = `${windowNights}\n${trapIds.join('\n')}`;
   const known = prepared.pools.get(key);
   if (known) return known;
-  const histories = traps.map((trap) => ({ trap, history: historyOf(prepared, trap) }));
+  const doubts = traps.flatMap((trap) => {
+    const doubt = doubtAbout(prepared, trap);
+    return doubt ? [{ trapId: trap.trapId, strong: doubt.degree === 'strong', evidence: doubtEvidence(trap, doubt) }] : [];
+  });
+  // A trap that is surely not sound says nothing of the field.
+  const blind = new Set(doubts.filter(({ strong }) => strong).map(({ trapId }) => trapId));
+  const histories = traps
+    .filter(({ trapId }) => !blind.has(trapId))
+    .map((trap) => ({ trap, history: historyOf(prepared, trap) }));
   const dispersion = visitDispersion(prepared, traps[0]!.insect, traps[0]!.design);
   const { designs, unusable } = poolNewest(histories, {
     on: prepared.on,
@@ -38,7 +49,15 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
   const newest = designs[0] ?? null;
   const seen = histories.map(({ history }) => history);
   const context = newest ? [...trendEvidence(newest.design, seen, prepared.on), ...questions(seen, newest)] : [];
-  const pool = { trapIds, dispersion, newest, unusable: unusable.map(unusableEvidence), context };
+  const evidenceOf = (strong: boolean) => doubts.filter((doubt) => doubt.strong === strong).map(({ evidence }) => evidence);
+  const pool = {
+    trapIds,
+    dispersion,
+    newest,
+    unusable: [...evidenceOf(true), ...unusable.map(unusableEvidence)],
+    doubts: evidenceOf(false),
+    context,
+  };
   prepared.pools.set(key, pool);
   return pool;
 }

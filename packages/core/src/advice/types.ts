@@ -270,6 +270,21 @@ export const evidenceSchema = z
       since: isoDay.nullable(),
       nights: whole.nullable(),
     }),
+    z
+      .object({
+        kind: z.literal('trap-doubt'),
+        trapId: z.string(),
+        design: trapDesignSchema,
+        doubt: z.enum(['silent', 'loud']),
+        degree: z.enum(['moderate', 'strong']),
+        since: isoDay,
+        to: isoDay,
+        nights: whole,
+        count: whole,
+        expected: z.number().describe('Moths that each of the other traps of its kind caught at the mean.'),
+        chance: share.describe('Probability that a sound trap shows this.'),
+      })
+      .describe('The records leave a doubt whether the trap is sound.'),
     z.object({ kind: z.literal('lure-spent'), trapId: z.string(), ageDays: whole, lifeDays: whole }),
     z.object({ kind: z.literal('lure-unknown'), trapIds: z.array(z.string()) }),
     z.object({

@@ -16,6 +16,7 @@ export function cellReason(advice: Advice): CellReason | null {
   if (advice.verb !== 'blind') return null;
   const lead = advice.because[0];
   if (lead?.kind === 'missing') return { kind: 'missing', what: lead.what };
+  if (first(advice, 'trap-doubt')?.degree === 'strong') return { kind: 'trap-doubt' };
   const trap = first(advice, 'trap-unusable');
   if (trap) return { kind: 'trap-unusable', why: trap.why };
   const missing = first(advice, 'missing');

@@ -11,6 +11,7 @@ const cellReasonSchema = z
     z.object({ kind: z.literal('out-of-season'), why: outOfSeasonSchema }),
     z.object({ kind: z.literal('missing'), what: missingSchema }),
     z.object({ kind: z.literal('trap-unusable'), why: unusableSchema }),
+    z.object({ kind: z.literal('trap-doubt') }),
     z.object({ kind: z.literal('lure-spent') }),
   ])
   .meta({ id: 'CellReason' });

@@ -4,6 +4,72 @@ import { COMMON_PRACTICE, OWN_FIGURE } from './sources/sources.ts';
 import type { Assumption } from './types.ts';
 
 const figures = {
+  silentModerate: {
+    value: 0.012,
+    unit: {
+      en: 'probability that a sound trap in a poor place is as silent',
+      es: 'probabilidad de que una trampa sana en un lugar pobre calle tanto',
+    },
+    why: {
+      en: 'From here on a silent trap is doubted. Over a season fewer than one sound trap of fifty then is.',
+      es: 'Desde aquí se duda de una trampa que calla. En una temporada se duda así de menos de una trampa sana de cada cincuenta.',
+    },
+    ...OWN_FIGURE,
+  },
+  silentStrong: {
+    value: 0.005,
+    unit: {
+      en: 'probability that a sound trap in a poor place is as silent',
+      es: 'probabilidad de que una trampa sana en un lugar pobre calle tanto',
+    },
+    why: {
+      en: 'From here on a silent trap tells nothing about its field until somebody has looked at it.',
+      es: 'Desde aquí una trampa que calla no dice nada de su parcela hasta que alguien la mire.',
+    },
+    ...OWN_FIGURE,
+  },
+  benefitOfDoubt: {
+    value: 0.2,
+    unit: {
+      en: 'probability of nothing since the trap was put right',
+      es: 'probabilidad de nada desde que se arregló la trampa',
+    },
+    why: {
+      en: 'A trap that was put right is trusted until it has had a fair chance to catch: about five moths at a middling place.',
+      es: 'En una trampa arreglada se confía hasta que haya tenido una oportunidad justa de capturar: unas cinco polillas en un lugar corriente.',
+    },
+    ...OWN_FIGURE,
+  },
+  loudTimes: {
+    value: 5,
+    unit: { en: 'times what other traps lead one to expect', es: 'veces lo que hacen esperar las otras trampas' },
+    why: {
+      en: 'Good places catch two or three times the mean; five times asks for a look at lure, count and place.',
+      es: 'Los lugares buenos capturan dos o tres veces la media; cinco veces pide mirar el atrayente, el conteo y el lugar.',
+    },
+    ...OWN_FIGURE,
+  },
+  loudMoths: {
+    value: 10,
+    unit: { en: 'moths in each of the other traps', es: 'polillas en cada una de las otras trampas' },
+    why: {
+      en: 'With fewer, stray moths decide what is many times as much.',
+      es: 'Con menos, unas pocas polillas sueltas deciden qué es muchas veces más.',
+    },
+    ...OWN_FIGURE,
+  },
+  loudChance: {
+    value: 0.02,
+    unit: {
+      en: 'probability that a sound trap in a good place catches as much',
+      es: 'probabilidad de que una trampa sana en un lugar bueno capture tanto',
+    },
+    why: {
+      en: 'Few traps or few moths make five times a matter of chance: then nothing is said.',
+      es: 'Con pocas trampas o pocas polillas, cinco veces más puede ser azar: entonces no se dice nada.',
+    },
+    ...OWN_FIGURE,
+  },
   visitDispersionK: {
     value: 3,
     unit: { en: 'dispersion k between the visits of one trap', es: 'dispersión k entre las visitas de una trampa' },
@@ -28,6 +94,30 @@ const figures = {
     why: {
       en: 'Trap counts scatter more than chance alone. Until a program has its own estimate, the traps of one field are read as moderately over-dispersed.',
       es: 'Los conteos de las trampas varían más que por puro azar. Mientras un programa no tenga su propia estimación, las trampas de una parcela se leen como moderadamente sobredispersas.',
+    },
+    ...OWN_FIGURE,
+  },
+  otherTraps: {
+    value: 2,
+    unit: {
+      en: 'other traps of the insect and design that saw each of the nights',
+      es: 'otras trampas del insecto y del diseño que vieron cada una de las noches',
+    },
+    why: {
+      en: 'One neighbour alone cannot say which of the two is odd.',
+      es: 'Una sola vecina no puede decir cuál de las dos es la rara.',
+    },
+    ...OWN_FIGURE,
+  },
+  placeShape: {
+    value: 0.9,
+    unit: {
+      en: 'shape of a gamma distribution of what traps catch against the mean',
+      es: 'forma de una distribución gamma de lo que capturan las trampas frente a la media',
+    },
+    why: {
+      en: 'Places differ: with this shape one trap of ten catches less than about a quarter of the mean, and that is no fault.',
+      es: 'Los lugares difieren: con esta forma, una trampa de cada diez captura menos de una cuarta parte de la media, y eso no es una falla.',
     },
     ...OWN_FIGURE,
   },

@@ -11,32 +11,8 @@ const figures = {
       es: 'probabilidad de que una temporada sin fallas traiga una clase de pregunta o más',
     },
     why: {
-      en: 'There are seven kinds: nine sound seasons of ten are asked nothing. Asked in vain too often, people stop answering.',
-      es: 'Hay siete clases: a nueve de cada diez temporadas sanas no se les pregunta nada. Si se pregunta en vano demasiado a menudo, la gente deja de responder.',
-    },
-    ...OWN_FIGURE,
-  },
-  otherTraps: {
-    value: 2,
-    unit: {
-      en: 'other traps of the insect and design that saw each of the nights',
-      es: 'otras trampas del insecto y del diseño que vieron cada una de las noches',
-    },
-    why: {
-      en: 'One neighbour alone cannot say which of the two is odd.',
-      es: 'Una sola vecina no puede decir cuál de las dos es la rara.',
-    },
-    ...OWN_FIGURE,
-  },
-  placeShape: {
-    value: 2,
-    unit: {
-      en: 'shape of a gamma distribution of what traps catch against the mean',
-      es: 'forma de una distribución gamma de lo que capturan las trampas frente a la media',
-    },
-    why: {
-      en: 'Places differ: with this shape one trap of ten catches less than about a quarter of the mean, and that is no fault.',
-      es: 'Los lugares difieren: con esta forma, una trampa de cada diez captura menos de una cuarta parte de la media, y eso no es una falla.',
+      en: 'With the six kinds that this holds for, nine sound seasons of ten are asked nothing. Asked in vain too often, people stop answering.',
+      es: 'Con las seis clases para las que vale, a nueve de cada diez temporadas sanas no se les pregunta nada. Si se pregunta en vano demasiado a menudo, la gente deja de responder.',
     },
     ...OWN_FIGURE,
   },

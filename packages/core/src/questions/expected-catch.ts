@@ -4,12 +4,13 @@
  */
 
 import { formatDay } from '../base/day.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
+import { type NightsOfKind, nightsOfKind, type Others, readOthers } from '../catch/nights-of-kind.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import { countTable, maximiseK } from '../statistics/negative-binomial.ts';
 import { QUALITY_ASSUMPTIONS } from './assumptions.ts';
 import { atLeast, atMost, type CountBelief, joint } from './counts.ts';
-import { type NightsOfKind, nightsOfKind, type Others, readOthers, type TrapOfSeason } from './nights-of-kind.ts';
-import type { AskedCheck } from './types.ts';
+import type { AskedCheck, TrapOfFarm } from './types.ts';
 
 /** What the other traps lead one to expect at a place of habit 1, and how counts scatter about habit × that. */
 export interface ByOthers {
@@ -22,7 +23,7 @@ export interface ByOthers {
 
 /** One visit that can be held against others. */
 export interface Look extends ByOthers {
-  readonly trap: TrapOfSeason;
+  readonly trap: TrapOfFarm;
   readonly interval: CatchInterval;
   readonly count: number;
   /** What this trap should have found, its other visits giving its habit. */
@@ -48,7 +49,7 @@ const FAR_OUT = 1e-4;
 const TELLING = 5;
 /** To begin with. */
 const USUAL_K = 2;
-const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
+const SHAPE = ASSUMPTIONS.placeShape.value;
 
 /**
  * Visits of traps of one insect, one design and one flight, each judged without itself: nights are read from the other
@@ -57,7 +58,7 @@ const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
  * One wild count would raise what is expected of the others, and the scatter, until it looks usual itself. So the search
  * goes forward: the highest are set aside, all are judged by the rest, and only those then found far too high stay aside.
  */
-export function expectedCatch(traps: readonly TrapOfSeason[]): Look[] {
+export function expectedCatch(traps: readonly TrapOfFarm[]): Look[] {
   if (traps.every(({ intervals }) => intervals.length === 0)) return [];
   const all = judged(traps, new Set());
   const highest = all
@@ -69,7 +70,7 @@ export function expectedCatch(traps: readonly TrapOfSeason[]): Look[] {
   return wild.length === 0 ? all : judged(traps, new Set(wild));
 }
 
-function judged(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval>): Look[] {
+function judged(traps: readonly TrapOfFarm[], aside: ReadonlySet<CatchInterval>): Look[] {
   const nights = nightsOfKind(traps, aside);
   const drafts = traps.flatMap((trap) => {
     const visits = trap.intervals.flatMap((interval) => {
@@ -160,7 +161,7 @@ function together(a: MeanBelief, b: MeanBelief | null): MeanBelief {
 type MeanBelief = Required<Omit<CountBelief, 'k'>>;
 
 /** The nights of a visit as read without another trap too; null when too few are left to read them from. */
-export function readWithout({ kind, trap, interval }: Look, other: TrapOfSeason): ByOthers | null {
+export function readWithout({ kind, trap, interval }: Look, other: TrapOfFarm): ByOthers | null {
   const others = readOthers(kind.nights, interval, [trap, other]);
   return others && scattered(kind, others);
 }

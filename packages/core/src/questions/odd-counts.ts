@@ -1,11 +1,10 @@
 /** Counts that the traps around and the season do not lead one to expect. */
 
-import { QUALITY_ASSUMPTIONS } from './assumptions.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { oddEnough } from './chance.ts';
 import { atLeast, atMost, type CountBelief, joint, logProbability } from './counts.ts';
 import { askedCheck, type Look, oddness } from './expected-catch.ts';
-import type { TrapOfSeason } from './nights-of-kind.ts';
-import type { RecordQuestion } from './types.ts';
+import type { RecordQuestion, TrapOfFarm } from './types.ts';
 
 export function unlikelyCounts(looks: readonly Look[]): RecordQuestion[] {
   return looks.flatMap((look): RecordQuestion[] => {
@@ -55,8 +54,8 @@ function othersBelief(counted: readonly Look[]): (look: Look) => CountBelief {
     });
   const all = sum(counted);
   const perNight = Math.max(all.moths, 0.5) / Math.max(1, all.nights);
-  const shape = QUALITY_ASSUMPTIONS.placeShape.value;
-  const byTrap = new Map<TrapOfSeason, ReturnType<typeof sum>>();
+  const shape = ASSUMPTIONS.placeShape.value;
+  const byTrap = new Map<TrapOfFarm, ReturnType<typeof sum>>();
   for (const look of counted) {
     const known = byTrap.get(look.trap) ?? { moths: 0, nights: 0 };
     byTrap.set(look.trap, { moths: known.moths + look.interval.others!, nights: known.nights + look.interval.nights });

@@ -138,7 +138,7 @@ describe('a fault that people make', () => {
   });
 
   it('a trap that catches nothing all season while its neighbours do is asked about', () => {
-    const hits = found('never-catches', (program) => ({
+    const hits = found('silent-trap', (program) => ({
       program: only(
         program,
         ({ trapId }) => trapId === EARWORM,

@@ -20,8 +20,10 @@ export const questionWordsEn: QuestionWords = {
         return `${question.author} entered ${question.checks.length} checks of ${question.days} days, ${on} to ${last()}, within minutes.`;
       case 'rounded-counts':
         return `${question.farm ?? 'One farm'}: ${question.rounded} of ${question.of} larger counts end in 0 or 5; one in five is usual.`;
-      case 'never-catches':
-        return `${trap}: nothing in ${question.nights} nights, in which other traps of its kind caught about ${moths(question.expected)} each.`;
+      case 'silent-trap':
+        return `${trap}: nothing in ${question.nights} nights since ${write(question.since)}, in which other traps of its kind caught about ${moths(question.expected)} each.`;
+      case 'loud-trap':
+        return `${trap}: ${question.caught} in ${question.nights} nights since ${write(question.since)}, in which other traps of its kind caught about ${moths(question.expected)} each.`;
       case 'swapped-traps':
         return `${question.traps.join(' and ')}: from ${write(question.from)} on, each catches what the other should.`;
     }
@@ -35,7 +37,10 @@ export const questionWordsEn: QuestionWords = {
     'same-count-everywhere': 'Ask the scout whether each trap was counted.',
     'entered-in-bulk': 'Ask who entered them what the figures were copied from.',
     'rounded-counts': 'Ask the scout whether larger catches are counted or estimated: an estimate is fine when it is called one.',
-    'never-catches': 'Ask the scout to look at lure, opening and place of the trap.',
+    'silent-trap':
+      'Ask the scout to look at lure, opening and place of the trap. Where its place is just so, answer that it is right: the field is then read by it again.',
+    'loud-trap':
+      'Ask the scout to look at the lure, at what was counted as the target, and at the place of the trap. Where all is in order, answer that it is right.',
     'swapped-traps': 'Ask the scout which trap is which, and whether one was moved.',
   },
 };

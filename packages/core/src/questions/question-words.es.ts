@@ -21,8 +21,10 @@ export const questionWordsEs: QuestionWords = {
         return `${question.author} anotó ${question.checks.length} revisiones de ${question.days} días, de ${on} a ${last()}, en pocos minutos.`;
       case 'rounded-counts':
         return `${question.farm ?? 'Una finca'}: ${question.rounded} de ${question.of} conteos grandes terminan en 0 o 5; lo usual es uno de cada cinco.`;
-      case 'never-catches':
-        return `${trap}: nada en ${question.nights} noches, en las que otras trampas de su clase capturaron cerca de ${moths(question.expected)} cada una.`;
+      case 'silent-trap':
+        return `${trap}: nada en ${question.nights} noches desde ${write(question.since)}, en las que otras trampas de su clase capturaron cerca de ${moths(question.expected)} cada una.`;
+      case 'loud-trap':
+        return `${trap}: ${question.caught} en ${question.nights} noches desde ${write(question.since)}, en las que otras trampas de su clase capturaron cerca de ${moths(question.expected)} cada una.`;
       case 'swapped-traps':
         return `${question.traps.join(' y ')}: desde ${write(question.from)}, cada una captura lo que debería la otra.`;
     }
@@ -37,7 +39,10 @@ export const questionWordsEs: QuestionWords = {
     'entered-in-bulk': 'Pregunte a quien las anotó de dónde se copiaron las cifras.',
     'rounded-counts':
       'Pregunte a quien revisó si las capturas grandes se cuentan o se estiman: una estimación está bien si se dice que lo es.',
-    'never-catches': 'Pida a quien revisa que mire el atrayente, la entrada y el lugar de la trampa.',
+    'silent-trap':
+      'Pida a quien revisa que mire el atrayente, la entrada y el lugar de la trampa. Si su lugar es así, responda que está bien: la parcela vuelve a leerse por ella.',
+    'loud-trap':
+      'Pida a quien revisa que mire el atrayente, lo que se contó como la especie buscada y el lugar de la trampa. Si todo está en orden, responda que está bien.',
     'swapped-traps': 'Pregunte a quien revisó cuál trampa es cuál, y si se movió alguna.',
   },
 };

@@ -55,7 +55,8 @@ export function questionKey(question: RecordQuestion, year: number): string {
         return `${question.author} ${at} ${question.checks.length}`;
       case 'rounded-counts':
         return `${question.farm ?? ''} ${year}`;
-      case 'never-catches':
+      case 'silent-trap':
+      case 'loud-trap':
         return `${first!.trapId} ${year}`;
       case 'swapped-traps':
         return `${[...question.traps].sort().join(' ')} ${year}`;

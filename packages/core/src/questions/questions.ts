@@ -8,14 +8,13 @@ import type { FieldRecord } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
 import { farmOfTrap } from '../review/farm-of-trap.ts';
 import { type GrowingYear, growingYear } from '../review/growing-year.ts';
+import { doubtedTraps } from './doubted-traps.ts';
 import { type Entry, enteredInBulk } from './entries.ts';
 import { expectedCatch } from './expected-catch.ts';
-import type { TrapOfSeason } from './nights-of-kind.ts';
 import { swappedColumns, unlikelyCounts } from './odd-counts.ts';
 import { repeatedCounts, roundedCounts, sameCountEverywhere } from './repeated.ts';
-import { trapsThatNeverCatch } from './silent-traps.ts';
 import { swappedTraps } from './swapped-traps.ts';
-import type { RecordQuestion } from './types.ts';
+import type { RecordQuestion, TrapOfFarm } from './types.ts';
 
 export interface RecordQuestions {
   readonly season: GrowingYear;
@@ -50,11 +49,11 @@ export function recordQuestions(program: Program, { on, entries = [] }: Question
   const byFarm = groupBy(inSeason, ({ trapId }) => farms.get(trapId) ?? '');
   const columns = swappedColumns(looks);
   const swaps = swappedTraps(looks);
-  const silent = trapsThatNeverCatch(looks);
-  const explained = new Set([...columns, ...swaps, ...silent].flatMap(({ checks }) => checks.map(checkKey)));
+  const doubted = doubtedTraps(program, on, looks);
+  const explained = new Set([...columns, ...swaps, ...doubted].flatMap(({ checks }) => checks.map(checkKey)));
   const counts = unlikelyCounts(looks).filter(({ checks }) => !checks.some((check) => explained.has(checkKey(check))));
   const questions = [
-    ...silent,
+    ...doubted,
     ...swaps,
     ...columns,
     ...counts,
@@ -72,7 +71,7 @@ export function recordQuestions(program: Program, { on, entries = [] }: Question
 
 const checkKey = ({ trapId, checkedOn }: RecordQuestion['checks'][number]) => `${trapId}|${checkedOn}`;
 
-function trapsOf(program: Program, season: GrowingYear, on: Day, fields: ReadonlyMap<string, FieldRecord>): TrapOfSeason[] {
+function trapsOf(program: Program, season: GrowingYear, on: Day, fields: ReadonlyMap<string, FieldRecord>): TrapOfFarm[] {
   const checks = groupBy(program.checks, ({ trapId }) => trapId);
   return program.traps
     .filter((trap) => trap.hungOn <= formatDay(on) && (trap.takenDownOn === null || trap.takenDownOn >= formatDay(season.from)))
@@ -86,7 +85,7 @@ function trapsOf(program: Program, season: GrowingYear, on: Day, fields: Readonl
 }
 
 /** Traps under one flight share this. */
-function flightOf({ trap }: TrapOfSeason, fields: ReadonlyMap<string, FieldRecord>, sources: ReadonlySet<string>): string {
+function flightOf({ trap }: TrapOfFarm, fields: ReadonlyMap<string, FieldRecord>, sources: ReadonlySet<string>): string {
   const field = trap.informs.map((id) => fields.get(id)).find((known) => known !== undefined);
   return `${trap.insect}\n${trap.design}\n${field ? weatherSourceFor(field, sources) : null}`;
 }

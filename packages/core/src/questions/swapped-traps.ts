@@ -2,13 +2,13 @@
 
 import { formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
-import { QUALITY_ASSUMPTIONS } from './assumptions.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { oddEnough } from './chance.ts';
 import { joint, logProbability } from './counts.ts';
 import { askedCheck, type ByOthers, type Look, readWithout } from './expected-catch.ts';
 import type { RecordQuestion } from './types.ts';
 
-const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
+const SHAPE = ASSUMPTIONS.placeShape.value;
 
 /**
  * For each two traps that were visited on the same days: how much likelier are the counts if they were exchanged from a

@@ -1,6 +1,14 @@
 import { z } from 'zod';
 import type { Shape } from '../base/shape.ts';
+import type { TrapOfSeason } from '../catch/nights-of-kind.ts';
+import type { TrapRecord } from '../records/schema.ts';
 import { answerSchema, isoDay } from '../records/schema.ts';
+
+export interface TrapOfFarm extends TrapOfSeason {
+  readonly trap: TrapRecord;
+  /** Null when no field says. */
+  readonly farm: string | null;
+}
 
 const askedCheckSchema = z
   .object({
@@ -43,7 +51,12 @@ export const recordQuestionSchema = z
     asked
       .extend({ kind: z.literal('rounded-counts'), rounded: z.int(), of: z.int() })
       .describe('More counts in fives than chance gives.'),
-    asked.extend({ kind: z.literal('never-catches'), nights: z.int(), expected: z.number() }),
+    asked
+      .extend({ kind: z.literal('silent-trap'), since: isoDay, nights: z.int(), expected: z.number() })
+      .describe('Nothing while others catch: a doubt that advice is given with.'),
+    asked
+      .extend({ kind: z.literal('loud-trap'), since: isoDay, nights: z.int(), caught: z.int(), expected: z.number() })
+      .describe('Many times what others catch: a doubt that advice is given with.'),
     asked
       .extend({ kind: z.literal('swapped-traps'), traps: z.tuple([z.string(), z.string()]), from: isoDay })
       .describe('From a day on, each of two traps catches what the other should.'),

@@ -5,6 +5,7 @@ import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/tempe
 import { citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { daysLate } from './days.ts';
 import { decision, decisionReason } from './decisions.en.ts';
+import { doubtLine, doubtSentence } from './doubt.en.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence } from './larvae.en.ts';
 import { askedReason, askedSentence, choiceOpenSentence, closeCall, otherRuleSentence, sampleSentence } from './reasons.en.ts';
@@ -98,7 +99,7 @@ export function english(options: WordingOptions): Wording {
     region: regionEnglish,
     rate,
     when: (advice) => when(advice, date),
-    headline: (advice) => headline(advice, date),
+    headline: (advice) => doubtedHeadline(advice, date),
     evidence: (item) => evidence(item, degrees, date, options.temperature),
     caution: (item) => caution(item, date),
   };
@@ -117,6 +118,14 @@ function when({ verb: said, by, dueSince }: Pick<Advice, 'verb' | 'by' | 'dueSin
   if (said === 'watch') return `check ${date(by)}`;
   if (said === 'covered') return `until ${date(by)}`;
   return `by ${date(by)}`;
+}
+
+/** A verb that rests on a doubted trap begins with the doubt. */
+function doubtedHeadline(advice: Advice, date: Dates): string {
+  const [first, ...because] = advice.because;
+  return first?.kind === 'trap-doubt'
+    ? `${doubtLine(first, date)} ${doubtedHeadline({ ...advice, because }, date)}`
+    : headline(advice, date);
 }
 
 function headline(advice: Advice, date: Dates): string {
@@ -236,6 +245,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       return `Decided on ${date(item.decidedOn)} ${decision[item.decision]}, because ${decisionReason[item.reason]}${item.note === null ? '' : ` (“${item.note}”)`}; the question comes back on ${date(item.holdsUntil)}, ${decisionHolds(item)}.`;
     case 'trap-unusable':
       return `Trap ${item.trapId} (${design[item.design]}) ${unusable(item, date)}.`;
+    case 'trap-doubt':
+      return doubtSentence(item, date);
     case 'lure-spent':
       return `The lure of trap ${item.trapId} was ${item.ageDays} days old, ${plural(item.ageDays - item.lifeDays, 'day')} past its stated life of ${item.lifeDays}: the catch reads low.`;
     case 'lure-unknown':

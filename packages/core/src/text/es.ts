@@ -4,6 +4,7 @@ import { degreeDaysFrom, fromCelsius, type TemperatureUnit } from '../base/tempe
 import { catalogue, citation, cropById, insectById, regionName } from '../catalogue/index.ts';
 import { spanishDay as date, daysLate } from './days.ts';
 import { decision, decisionReason } from './decisions.es.ts';
+import { doubtLine, doubtSentence } from './doubt.es.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeReason, larvaeSentence, type SpanishSays } from './larvae.es.ts';
 import {
@@ -129,7 +130,7 @@ export function spanish(options: WordingOptions): Wording {
     region: regionSpanish,
     rate,
     when,
-    headline,
+    headline: doubtedHeadline,
     evidence: (item) => evidence(item, degrees, options.temperature),
     caution,
   };
@@ -148,6 +149,14 @@ function when({ verb: said, by, dueSince }: Pick<Advice, 'verb' | 'by' | 'dueSin
   if (said === 'watch') return `revisar ${date(by)}`;
   if (said === 'covered') return `hasta ${date(by)}`;
   return `a más tardar ${date(by)}`;
+}
+
+/** Un verbo que se apoya en una trampa dudosa empieza por la duda. */
+function doubtedHeadline(advice: Advice): string {
+  const [first, ...because] = advice.because;
+  return first?.kind === 'trap-doubt'
+    ? `${doubtLine(first, date, number)} ${doubtedHeadline({ ...advice, because })}`
+    : headline(advice);
 }
 
 function headline(advice: Advice): string {
@@ -272,6 +281,8 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
       return `El ${date(item.decidedOn)} se decidió ${decision[item.decision]}, porque ${decisionReason[item.reason]}${item.note === null ? '' : ` («${item.note}»)`}; la pregunta vuelve el ${date(item.holdsUntil)}, ${decisionHolds(item)}.`;
     case 'trap-unusable':
       return `La trampa ${item.trapId} (${design[item.design]}) ${unusable(item)}.`;
+    case 'trap-doubt':
+      return doubtSentence(item, date, number);
     case 'lure-spent':
       return `El atrayente de la trampa ${item.trapId} tenía ${item.ageDays} días, ${item.ageDays - item.lifeDays} más que su vida indicada de ${item.lifeDays}: la captura se lee baja.`;
     case 'lure-unknown':

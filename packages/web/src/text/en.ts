@@ -256,6 +256,7 @@ export const en = {
       protection: 'days of protection not known',
     },
     spentLure: 'lure spent',
+    doubtedTrap: 'trap doubted',
   },
 
   empty: {

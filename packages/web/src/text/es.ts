@@ -255,6 +255,7 @@ export const es: Words = {
       protection: 'falta el tiempo de protección',
     },
     spentLure: 'atrayente agotado',
+    doubtedTrap: 'trampa dudosa',
   },
 
   empty: {

@@ -34,6 +34,8 @@ export function shortReason(reason: CellReason | null): string | null {
       return w.missing[reason.what];
     case 'trap-unusable':
       return w.trap[reason.why];
+    case 'trap-doubt':
+      return w.doubtedTrap;
     case 'lure-spent':
       return w.spentLure;
     default:

@@ -1,13 +1,11 @@
 /** Nights and places of one kind of trap, fitted by turns: the mean of a trap's night is night × habit of the place. */
 
 import type { Day } from '../base/day.ts';
-import type { CatchInterval } from '../catch/types.ts';
-import type { TrapRecord } from '../records/schema.ts';
-import { QUALITY_ASSUMPTIONS } from './assumptions.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
+import type { CatchInterval } from './types.ts';
 
+/** A trap is told from others by being another object. */
 export interface TrapOfSeason {
-  readonly trap: TrapRecord;
-  readonly farm: string | null;
   /** Visits that carry information, in order. */
   readonly intervals: readonly CatchInterval[];
 }
@@ -24,6 +22,8 @@ export interface NightsOfKind {
 export interface Others {
   /** Moths that a place of habit 1 would have caught in the nights. */
   readonly expected: number;
+  /** Moths that one of the others caught in the nights, at the mean. */
+  readonly each: number;
   /** Moths it rests on. */
   readonly moths: number;
   /** Visits of equally good places that would tell as much: fewer than the traps, where one catches most. */
@@ -33,7 +33,7 @@ export interface Others {
 /** Moths the others are taken to have caught where they caught none: their rate is low, not nought. */
 const UNSEEN = 0.25;
 const ROUNDS = 20;
-const SHAPE = QUALITY_ASSUMPTIONS.placeShape.value;
+const SHAPE = ASSUMPTIONS.placeShape.value;
 
 /** `traps` have at least one interval between them; those `aside` are taken as not seen. */
 export function nightsOfKind(traps: readonly TrapOfSeason[], aside: ReadonlySet<CatchInterval>): NightsOfKind {
@@ -53,7 +53,8 @@ export function readOthers(
   without: readonly TrapOfSeason[],
 ): Others | null {
   const left = without.map((trap) => traps.get(trap)!);
-  let [moths, weight, squares, fewest] = [0, 0, 0, Number.POSITIVE_INFINITY];
+  if (from < start || to - start > all.moths.length) return null;
+  let [moths, weight, squares, seen, fewest] = [0, 0, 0, 0, Number.POSITIVE_INFINITY];
   for (let d = from - start; d < to - start; d++) {
     let watchers = all.watchers[d]!;
     moths += all.moths[d]!;
@@ -65,11 +66,17 @@ export function readOthers(
       squares -= own.habit ** 2 * own.seen[d]!;
       watchers -= own.seen[d]!;
     }
+    seen += watchers;
     fewest = Math.min(fewest, watchers);
   }
-  if (fewest < QUALITY_ASSUMPTIONS.otherTraps.value) return null;
+  if (fewest < ASSUMPTIONS.otherTraps.value) return null;
   const caught = Math.max(moths, UNSEEN);
-  return { expected: (nights * caught) / weight, moths: caught, visits: weight ** 2 / (squares * nights) };
+  return {
+    expected: (nights * caught) / weight,
+    each: (nights * caught) / seen,
+    moths: caught,
+    visits: weight ** 2 / (squares * nights),
+  };
 }
 
 interface Nightly {

@@ -1,0 +1,120 @@
+/** Whether the records leave a doubt about a trap, for the fields that it informs. */
+
+import { type Day, day, formatDay, yearOf } from '../base/day.ts';
+import { type NightsOfKind, nightsOfKind, type TrapOfSeason } from '../catch/nights-of-kind.ts';
+import { type TrapDoubt, trapDoubt } from '../catch/soundness.ts';
+import type { CatchInterval, TrapHistory } from '../catch/types.ts';
+import type { TrapRecord } from '../records/schema.ts';
+import { weatherSourceFor } from '../records/weather-source.ts';
+import { historyOf, once, type Prepared, seasonStart } from './prepare.ts';
+import type { Evidence } from './types.ts';
+import { visitDispersion } from './visit-dispersion.ts';
+
+/** What the records leave in doubt about a trap, unless somebody answered that it is just so. */
+export function doubtAbout(prepared: Prepared, trap: TrapRecord): TrapDoubt | null {
+  const doubt = doubtByRecords(prepared, trap);
+  return doubt && !saidToBeSo(prepared, doubtKey(doubt.kind, trap.trapId, yearOf(kindOf(prepared, trap)!.from))) ? doubt : null;
+}
+
+/**
+ * The doubt about one trap by the others of its insect and design under the same weather, as known on the prepared day;
+ * null where there is none.
+ *
+ * The others' nights are read once for a prepared program: one more check (`withCheck`) judges its own trap anew.
+ */
+export function doubtByRecords(prepared: Prepared, trap: TrapRecord): TrapDoubt | null {
+  const known = once(prepared, 'doubts', () => new WeakMap<TrapHistory, { readonly doubt: TrapDoubt | null }>());
+  const history = historyOf(prepared, trap);
+  const before = known.get(history);
+  if (before) return before.doubt;
+  const doubt = judge(prepared, trap, history);
+  known.set(history, { doubt });
+  return doubt;
+}
+
+function judge(prepared: Prepared, trap: TrapRecord, history: TrapHistory): TrapDoubt | null {
+  const kind = kindOf(prepared, trap);
+  if (kind === null) return null;
+  const { nights, traps, from } = others(prepared, kind);
+  const among = traps.get(trap.trapId);
+  if (!among || nights === null) return null;
+  const lures = (prepared.luresByTrap.get(trap.trapId) ?? []).map(({ placedOn }) => day(placedOn));
+  const putRight = putRightOn(history, lures, prepared.on);
+  const k = visitDispersion(prepared, trap.insect, trap.design).median;
+  return trapDoubt(nights, { among, visits: judged(history, from), putRight, k });
+}
+
+/** Names the question that a doubt asks, once in a season. */
+export const doubtKey = (kind: TrapDoubt['kind'], trapId: string, year: number): string => `${kind}-trap ${trapId} ${year}`;
+
+/** Days on which somebody put a trap right, in order: a lure placed, a visit that found it unfit or doubtful. */
+function putRightOn({ intervals }: TrapHistory, lures: readonly Day[], on: Day): Day[] {
+  const mended = intervals.filter(({ condition }) => condition !== 'fit').map(({ to }) => to);
+  return [...lures.filter((placed) => placed <= on), ...mended].sort((a, b) => a - b);
+}
+
+/** Visits of the season that can be held against other traps. */
+const judged = ({ intervals }: TrapHistory, from: Day): CatchInterval[] =>
+  intervals.filter((visit) => visit.from >= from && visit.count !== null && visit.condition === 'fit');
+
+interface Kind {
+  readonly key: string;
+  readonly from: Day;
+}
+
+/** Traps of one insect and design under one weather source fly under one flight; null where no field says which. */
+function kindOf(prepared: Prepared, trap: TrapRecord): Kind | null {
+  const field = trap.informs.map((id) => prepared.fields.get(id)).find((known) => known !== undefined);
+  if (!field) return null;
+  const from = seasonStart(field, prepared.on);
+  const sources = once(prepared, 'weather sources', () => new Set(prepared.weather.keys()));
+  return { key: `${trap.insect}\n${trap.design}\n${weatherSourceFor(field, sources)}\n${from}`, from };
+}
+
+interface Others {
+  readonly from: Day;
+  readonly traps: ReadonlyMap<string, TrapOfSeason>;
+  /** Null while nobody has seen a night. */
+  readonly nights: NightsOfKind | null;
+}
+
+function others(prepared: Prepared, { key, from }: Kind): Others {
+  const groups = once(prepared, 'traps by kind', () => {
+    const found = new Map<string, TrapRecord[]>();
+    for (const trap of prepared.traps.values()) {
+      if (trap.takenDownOn !== null && day(trap.takenDownOn) < from) continue;
+      const kind = kindOf(prepared, trap);
+      if (kind) found.set(kind.key, [...(found.get(kind.key) ?? []), trap]);
+    }
+    return found;
+  });
+  return once(prepared, `others\n${key}`, () => {
+    const traps = new Map(
+      (groups.get(key) ?? []).map((trap) => [trap.trapId, { intervals: judged(historyOf(prepared, trap), from) }]),
+    );
+    const all = [...traps.values()];
+    const seen = all.some(({ intervals }) => intervals.length > 0);
+    return { from, traps, nights: seen ? nightsOfKind(all, new Set()) : null };
+  });
+}
+
+function saidToBeSo(prepared: Prepared, key: string): boolean {
+  const today = formatDay(prepared.on);
+  const said = once(
+    prepared,
+    'answers',
+    () =>
+      new Set(
+        prepared.program.answers
+          .filter(({ answer, answeredOn }) => answer === 'right' && answeredOn <= today)
+          .map(({ question }) => question),
+      ),
+  );
+  return said.has(key);
+}
+
+export function doubtEvidence({ trapId, design }: TrapRecord, doubt: TrapDoubt): Evidence {
+  const { kind, degree, since, to, nights, count, expected, chance } = doubt;
+  const span = { since: formatDay(since), to: formatDay(to) };
+  return { kind: 'trap-doubt', trapId, design, doubt: kind, degree, ...span, nights, count, expected, chance };
+}
