@@ -16,6 +16,30 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  swapOverstates: {
+    value: 1.35,
+    unit: {
+      en: 'times that the ln of the odds of an exchange overstates it',
+      es: 'veces que el ln de la ventaja de un intercambio la exagera',
+    },
+    why: {
+      en: 'Measured on invented sound seasons with designs, fading lures and places that drift: docs/rate-skill.md.',
+      es: 'Medido en temporadas sanas inventadas con diseños, atrayentes que se agotan y lugares que cambian: docs/rate-skill.md.',
+    },
+    ...OWN_FIGURE,
+  },
+  swapsInVain: {
+    value: 0.1,
+    unit: {
+      en: 'probability that a sound season brings a question about exchanged traps',
+      es: 'probabilidad de que una temporada sana traiga una pregunta sobre trampas intercambiadas',
+    },
+    why: {
+      en: 'Measured on the hardest of the same seasons: many traps of one farm, hardly any scatter between visits. Nothing rarer is promised.',
+      es: 'Medido en las más difíciles de esas temporadas: muchas trampas de una finca y poca variación entre visitas. No se promete nada más raro.',
+    },
+    ...OWN_FIGURE,
+  },
   flightDrift: {
     value: 4,
     unit: {

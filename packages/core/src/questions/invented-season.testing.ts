@@ -10,6 +10,14 @@ export interface InventedSeason {
   readonly k?: number;
   /** All on one farm, visited on the same days. */
   readonly oneFarm?: boolean;
+  /** Standard deviation of the ln of what places catch; 0.6 by default. */
+  readonly placeLogSd?: number;
+  /** Every other farm has wire cones in place of mesh cones, which catch two and a half times as much. */
+  readonly designs?: boolean;
+  /** Lures lose half of their draw in four weeks, and each station changes them on days of its own. */
+  readonly lures?: boolean;
+  /** Places change over the season: their ln drifts by this much at a standard deviation. */
+  readonly driftLogSd?: number;
 }
 
 const KINDS: readonly {
@@ -26,7 +34,8 @@ const HUNG = day('2026-05-20');
 const SEASON_NIGHTS = 110;
 
 /** Each farm has one trap for each of three insects; its rounds are every three or four days. */
-export function inventedSeason(seed: number, { farms = 8, k = 2, oneFarm = false }: InventedSeason = {}): Program {
+export function inventedSeason(seed: number, season: InventedSeason = {}): Program {
+  const { farms = 8, k = 2, oneFarm = false, placeLogSd = 0.6, designs = false, lures = false, driftLogSd = 0 } = season;
   const random = randomFrom(seed);
   const traps = [];
   const checks: CheckRecord[] = [];
@@ -47,9 +56,14 @@ export function inventedSeason(seed: number, { farms = 8, k = 2, oneFarm = false
       timeZone: null,
       weatherSource: null,
     });
-    for (const { insect, design, peak, perNight } of KINDS) {
+    const lureFrom = lures ? Math.floor(28 * random.uniform()) : 0;
+    for (const { insect, design: usual, peak, perNight } of KINDS) {
+      const wire = designs && usual === 'mesh-cone' && f % 2 === 1;
+      const design = wire ? 'wire-cone' : usual;
       const trapId = `${f}-${insect}`;
-      const place = Math.exp(0.6 * random.normal());
+      const place = Math.exp(placeLogSd * random.normal()) * (wire ? 2.5 : 1);
+      const drift = driftLogSd === 0 ? 0 : (driftLogSd * random.normal()) / SEASON_NIGHTS;
+      const drawOn = (night: number) => Math.exp(drift * night) * (lures ? 0.5 ** (((night + lureFrom) % 28) / 28) : 1);
       traps.push({
         trapId,
         station: `post ${f}`,
@@ -64,7 +78,8 @@ export function inventedSeason(seed: number, { farms = 8, k = 2, oneFarm = false
       rounds.forEach((night, i) => {
         const from = rounds[i - 1] ?? 0;
         let mean = 0;
-        for (let n = from; n < night; n++) mean += place * (0.05 + perNight * Math.exp(-(((n - peak) / 16) ** 2) / 2));
+        for (let n = from; n < night; n++)
+          mean += place * drawOn(n) * (0.05 + perNight * Math.exp(-(((n - peak) / 16) ** 2) / 2));
         checks.push({
           trapId,
           checkedOn: formatDay(addDays(HUNG, night)),

@@ -48,6 +48,16 @@ describe('sound seasons', () => {
     expect(noisy.length).toBeLessThan(9);
   });
 
+  it('with designs, fading lures and drifting places are asked about exchanged traps in fewer than one season of five', () => {
+    const effects = { designs: true, lures: true, placeLogSd: 0.95, driftLogSd: 0.5 };
+    const seasons = [
+      ...Array.from({ length: 8 }, (_, i) => inventedSeason(4001 + i, effects)),
+      ...Array.from({ length: 4 }, (_, i) => inventedSeason(4101 + i, { ...effects, farms: 6, oneFarm: true, k: 4.5 })),
+    ];
+    const noisy = seasons.filter((program) => asked(program).some(({ kind }) => kind === 'swapped-traps'));
+    expect(noisy.length).toBeLessThanOrEqual(2);
+  }, 60_000);
+
   it('of four traps of a kind on one farm never look exchanged: no trap is read by the one it is held against', () => {
     const programs = Array.from({ length: 12 }, (_, i) => inventedSeason(3001 + i, { farms: 4, oneFarm: true }));
     expect(programs.filter((program) => asked(program).some(({ kind }) => kind === 'swapped-traps'))).toEqual([]);
@@ -164,7 +174,7 @@ describe('a fault that people make', () => {
           Math.abs(day(question.from) - day(since)) <= 21,
       );
     });
-    expect(hits.length).toBeGreaterThanOrEqual(7);
+    expect(hits.length).toBeGreaterThanOrEqual(6);
   });
 
   it('checks of several days entered within two minutes are asked about, a round entered on its evening is not', () => {

@@ -3,6 +3,7 @@
 import { formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
+import { QUALITY_ASSUMPTIONS } from './assumptions.ts';
 import { oddEnough } from './chance.ts';
 import { joint, logProbability } from './counts.ts';
 import { askedCheck, type ByOthers, type Look, readWithout } from './expected-catch.ts';
@@ -12,9 +13,12 @@ const SHAPE = ASSUMPTIONS.placeShape.value;
 
 /**
  * For each two traps that were visited on the same days: how much likelier are the counts if they were exchanged from a
- * day on, to the season's end? Each trap's habit is learned as the season goes, under either reading. Were the records
- * sound, a ratio of likelihoods would reach R with probability 1/R at most (Markov), so 1/R is the probability shown;
- * each pair and day is one look.
+ * day on, to the season's end, than as they are written, and than if both places became other ones on that day? Each trap's
+ * habit is learned as the season goes, under every reading. A lure that fades, a crop that dries down, a trap that was moved
+ * make places other ones; only an exchange makes each the other's.
+ *
+ * Were these readings all there is, a ratio of likelihoods would reach R with probability 1/R at most (Markov), and each pair
+ * and day is one look. Sound seasons know more ways to differ: the ln of the ratio is taken down by what it overstates there.
  */
 export function swappedTraps(looks: readonly Look[]): RecordQuestion[] {
   const pairs = [
@@ -25,14 +29,17 @@ export function swappedTraps(looks: readonly Look[]): RecordQuestion[] {
   ].flatMap(pairsOf);
   const total = pairs.reduce((sum, pair) => sum + pair.length, 0);
   return pairs.flatMap((pair): RecordQuestion[] => {
-    const asWritten = exchangedFrom(pair, pair.length);
+    const asWritten = readFrom(pair, pair.length, 'as-written');
     let [best, from] = [Number.NEGATIVE_INFINITY, 0];
     for (let day = 0; day < pair.length; day++) {
-      const ratio = exchangedFrom(pair, day) - asWritten;
+      const ratio = readFrom(pair, day, 'exchanged') - Math.max(asWritten, readFrom(pair, day, 'anew'));
       if (ratio > best) [best, from] = [ratio, day];
     }
-    const chance = oddEnough(Math.exp(-best), total);
-    if (!chance) return [];
+    const { swapOverstates, swapsInVain } = QUALITY_ASSUMPTIONS;
+    const odd = oddEnough(Math.exp(-best / swapOverstates.value), total);
+    if (!odd) return [];
+    // Nothing rarer is promised than was measured.
+    const chance = { ...odd, inSeason: Math.max(odd.inSeason, swapsInVain.value) };
     const [a, b] = pair[from]!.map(({ look }) => look) as [Look, Look];
     const traps = [a.interval.trapId, b.interval.trapId] as const;
     const checks = pair.slice(from).flatMap(([one, other]) => [askedCheck(one.look), askedCheck(other.look)]);
@@ -70,11 +77,16 @@ function visitBeside(look: Look, other: Look): Visit | null {
   return by && { look, byOthers: by.byOthers, dispersion: by.dispersion, meanShape: by.meanShape };
 }
 
-/** ln-likelihood of both traps' counts when they are exchanged from visit `day` on, each habit learned from those before. */
-function exchangedFrom(pair: Pair, day: number): number {
-  const [a, b] = [learner(), learner()];
+/** How two traps' counts are read from a day on: as before, as each other's, or as of places that are new. */
+type Reading = 'as-written' | 'exchanged' | 'anew';
+
+/** ln-likelihood of both traps' counts when they are read so from visit `day` on, each habit learned from those before. */
+function readFrom(pair: Pair, day: number, reading: Reading): number {
+  let [a, b] = [learner(), learner()];
   return pair.reduce((sum, [one, other], i) => {
-    const [first, second] = i < day ? [one.look.count, other.look.count] : [other.look.count, one.look.count];
+    if (reading === 'anew' && i === day) [a, b] = [learner(), learner()];
+    const exchanged = reading === 'exchanged' && i >= day;
+    const [first, second] = exchanged ? [other.look.count, one.look.count] : [one.look.count, other.look.count];
     return sum + a(first, one) + b(second, other);
   }, 0);
 }
