@@ -1,8 +1,8 @@
 /** Whether the records leave a doubt about a trap, for the fields that it informs. */
 
 import { type Day, day, formatDay, yearOf } from '../base/day.ts';
-import { type NightsOfKind, nightsOfKind, type TrapOfSeason } from '../catch/nights-of-kind.ts';
-import { type TrapDoubt, trapDoubt } from '../catch/soundness.ts';
+import type { TrapOfSeason } from '../catch/nights-of-kind.ts';
+import { type NightsSeen, nightsSeen, type TrapDoubt, trapDoubt } from '../catch/soundness.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
@@ -75,7 +75,7 @@ interface Others {
   readonly from: Day;
   readonly traps: ReadonlyMap<string, TrapOfSeason>;
   /** Null while nobody has seen a night. */
-  readonly nights: NightsOfKind | null;
+  readonly nights: NightsSeen | null;
 }
 
 function others(prepared: Prepared, { key, from }: Kind): Others {
@@ -84,7 +84,10 @@ function others(prepared: Prepared, { key, from }: Kind): Others {
     for (const trap of prepared.traps.values()) {
       if (trap.takenDownOn !== null && day(trap.takenDownOn) < from) continue;
       const kind = kindOf(prepared, trap);
-      if (kind) found.set(kind.key, [...(found.get(kind.key) ?? []), trap]);
+      if (kind === null) continue;
+      const known = found.get(kind.key);
+      if (known) known.push(trap);
+      else found.set(kind.key, [trap]);
     }
     return found;
   });
@@ -92,9 +95,7 @@ function others(prepared: Prepared, { key, from }: Kind): Others {
     const traps = new Map(
       (groups.get(key) ?? []).map((trap) => [trap.trapId, { intervals: judged(historyOf(prepared, trap), from) }]),
     );
-    const all = [...traps.values()];
-    const seen = all.some(({ intervals }) => intervals.length > 0);
-    return { from, traps, nights: seen ? nightsOfKind(all, new Set()) : null };
+    return { from, traps, nights: nightsSeen([...traps.values()]) };
   });
 }
 

@@ -2,9 +2,8 @@
 
 import { addDays, type Day } from '../base/day.ts';
 import { type Random, randomFrom } from '../statistics/random.testing.ts';
-import { nightsOfKind } from './nights-of-kind.ts';
 import { HUNG } from './season.testing.ts';
-import { type TrapDoubt, trapDoubt } from './soundness.ts';
+import { nightsSeen, type TrapDoubt, trapDoubt } from './soundness.ts';
 import type { CatchInterval } from './types.ts';
 
 export interface Network {
@@ -93,7 +92,7 @@ export function doubtsOf(
 ): (TrapDoubt | null)[][] {
   const byVisit = traps[0]!.intervals.map(({ to }, i) => {
     const known = traps.map((trap) => ({ intervals: trap.intervals.slice(0, i + 1) }));
-    const nights = nightsOfKind(known, new Set());
+    const nights = nightsSeen(known)!;
     const putRight: Day[] = [];
     if (lureDays !== null)
       for (let night = lureDays; addDays(HUNG, night) < to; night += lureDays) putRight.push(addDays(HUNG, night));

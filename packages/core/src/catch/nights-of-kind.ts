@@ -22,8 +22,6 @@ export interface NightsOfKind {
 export interface Others {
   /** Moths that a place of habit 1 would have caught in the nights. */
   readonly expected: number;
-  /** Moths that one of the others caught in the nights, at the mean. */
-  readonly each: number;
   /** Moths it rests on. */
   readonly moths: number;
   /** Visits of equally good places that would tell as much: fewer than the traps, where one catches most. */
@@ -54,7 +52,7 @@ export function readOthers(
 ): Others | null {
   const left = without.map((trap) => traps.get(trap)!);
   if (from < start || to - start > all.moths.length) return null;
-  let [moths, weight, squares, seen, fewest] = [0, 0, 0, 0, Number.POSITIVE_INFINITY];
+  let [moths, weight, squares, fewest] = [0, 0, 0, Number.POSITIVE_INFINITY];
   for (let d = from - start; d < to - start; d++) {
     let watchers = all.watchers[d]!;
     moths += all.moths[d]!;
@@ -66,14 +64,12 @@ export function readOthers(
       squares -= own.habit ** 2 * own.seen[d]!;
       watchers -= own.seen[d]!;
     }
-    seen += watchers;
     fewest = Math.min(fewest, watchers);
   }
   if (fewest < ASSUMPTIONS.otherTraps.value) return null;
   const caught = Math.max(moths, UNSEEN);
   return {
     expected: (nights * caught) / weight,
-    each: (nights * caught) / seen,
     moths: caught,
     visits: weight ** 2 / (squares * nights),
   };

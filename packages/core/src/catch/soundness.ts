@@ -4,7 +4,7 @@ import type { Day } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { logGamma } from '../statistics/gamma-function.ts';
 import { betaCdf } from '../statistics/incomplete-beta.ts';
-import { type NightsOfKind, readOthers, type TrapOfSeason } from './nights-of-kind.ts';
+import type { TrapOfSeason } from './nights-of-kind.ts';
 import type { CatchInterval } from './types.ts';
 
 export interface TrapDoubt {
@@ -21,6 +21,33 @@ export interface TrapDoubt {
   readonly expected: number;
   /** Probability that a sound trap shows this, places differing as they do. */
   readonly chance: number;
+}
+
+/** What all traps of a kind saw, night by night, as running totals from the first night on. */
+export interface NightsSeen {
+  readonly start: Day;
+  readonly moths: Float64Array;
+  /** Traps that saw each night. */
+  readonly watchers: Float64Array;
+}
+
+/** Null where no trap has a visit. Moths of a visit are taken as spread evenly over its nights. */
+export function nightsSeen(traps: readonly TrapOfSeason[]): NightsSeen | null {
+  const visits = traps.flatMap(({ intervals }) => intervals);
+  if (visits.length === 0) return null;
+  const start = visits.reduce((first, { from }) => Math.min(first, from), Number.POSITIVE_INFINITY) as Day;
+  const days = visits.reduce((last, { to }) => Math.max(last, to), 0) - start;
+  const [moths, watchers] = [new Float64Array(days + 1), new Float64Array(days + 1)];
+  for (const { from, to, nights, count } of visits)
+    for (let d = from - start; d < to - start; d++) {
+      moths[d + 1]! += count! / nights;
+      watchers[d + 1]!++;
+    }
+  for (let d = 1; d <= days; d++) {
+    moths[d]! += moths[d - 1]!;
+    watchers[d]! += watchers[d - 1]!;
+  }
+  return { start, moths, watchers };
 }
 
 export interface TrapToJudge {
@@ -45,13 +72,8 @@ export interface TrapToJudge {
  * - *Loud*: the visits since the trap was last put right.
  * - Put right, a trap has the benefit of the doubt until the others have caught enough for it to show again.
  */
-export function trapDoubt(nights: NightsOfKind, trap: TrapToJudge): TrapDoubt | null {
-  const visits = trap.visits.flatMap((visit) => {
-    const others = readOthers(nights, visit, [trap.among]);
-    return others === null
-      ? []
-      : [{ visit, count: visit.count!, expected: others.each, moths: others.moths, places: others.visits }];
-  });
+export function trapDoubt(nights: NightsSeen, trap: TrapToJudge): TrapDoubt | null {
+  const visits = trap.visits.flatMap((visit) => compared(nights, trap.among, visit) ?? []);
   return silence(visits, trap) ?? loudness(visits, trap);
 }
 
@@ -60,9 +82,30 @@ interface Compared {
   readonly count: number;
   /** What each of the other traps caught at the mean. */
   readonly expected: number;
-  /** Moths of the others, and how many equally good places would tell as much. */
+  /** Moths of the others, and how many they were. */
   readonly moths: number;
   readonly places: number;
+}
+
+/** Moths the others are taken to have caught where they caught none: their rate is low, not nought. */
+const UNSEEN = 0.25;
+
+/** A visit beside what the others saw in its nights; null where too few of them did. */
+function compared({ start, moths, watchers }: NightsSeen, among: TrapOfSeason, visit: CatchInterval): Compared | null {
+  const { from, to, nights } = visit;
+  if (from < start || to - start >= moths.length) return null;
+  let caughtByOthers = moths[to - start]! - moths[from - start]!;
+  let seen = watchers[to - start]! - watchers[from - start]!;
+  for (const own of among.intervals) {
+    const shared = Math.min(to, own.to) - Math.max(from, own.from);
+    if (shared <= 0) continue;
+    caughtByOthers -= (own.count! * shared) / own.nights;
+    seen -= shared;
+  }
+  const places = seen / nights;
+  if (places < ASSUMPTIONS.otherTraps.value) return null;
+  const found = Math.max(caughtByOthers, UNSEEN);
+  return { visit, count: visit.count!, expected: found / places, moths: found, places };
 }
 
 function silence(visits: readonly Compared[], { visits: own, putRight, k }: TrapToJudge): TrapDoubt | null {
