@@ -4,7 +4,7 @@ import type { Program } from '../records/program.ts';
 import type { CheckRecord } from '../records/schema.ts';
 import { english, spanish } from '../text/index.ts';
 import { adviseCell } from './decide.ts';
-import { prepare, withCheck } from './prepare.ts';
+import { prepare, withChecks } from './prepare.ts';
 import { checkOf, evidenceOf, fieldOf, lureAt, programOf, stageAt, trapOf } from './test-program.ts';
 
 const HUNG = day('2025-05-01');
@@ -66,10 +66,11 @@ describe('a silent trap among loud neighbours is not a quiet field', () => {
   });
 
   it('recovers when the trap catches again, at the very check that says so', () => {
-    const prepared = prepare(network(nothing), { on: addDays(HUNG, NIGHTS) });
+    const program = network(nothing);
+    const prepared = prepare(program, { on: addDays(HUNG, NIGHTS) });
     expect(adviseCell(prepared, 'F1', 'helicoverpa-zea').verb).toBe('blind');
-    const next = withCheck(prepared, checkOf(on(NIGHTS), 4, { visit: 2 }));
-    const advice = adviseCell(next.prepared, 'F1', 'helicoverpa-zea');
+    const caught = { ...program, checks: [...program.checks, checkOf(on(NIGHTS), 4, { visit: 2 })] };
+    const advice = adviseCell(withChecks(prepared, caught, new Set(['T1'])), 'F1', 'helicoverpa-zea');
     expect(evidenceOf(advice, 'trap-doubt')).toEqual([]);
     expect(advice.verb).not.toBe('blind');
   });

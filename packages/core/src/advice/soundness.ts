@@ -20,7 +20,7 @@ export function doubtAbout(prepared: Prepared, trap: TrapRecord): TrapDoubt | nu
  * The doubt about one trap by the others of its insect and design under the same weather, as known on the prepared day;
  * null where there is none.
  *
- * The others' nights are read once for a prepared program: one more check (`withCheck`) judges its own trap anew.
+ * The others' nights are read once for a prepared program.
  */
 export function doubtByRecords(prepared: Prepared, trap: TrapRecord): TrapDoubt | null {
   const known = once(prepared, 'doubts', () => new WeakMap<TrapHistory, { readonly doubt: TrapDoubt | null }>());
