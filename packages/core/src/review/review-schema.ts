@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { verbSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
-import { isoDay, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
+import { DECISION_REASONS, isoDay, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
 
 const timingRowSchema = z
   .object({
@@ -38,6 +38,10 @@ const callRowSchema = z
     ruleId: z.string().nullable(),
     sample: z.object({ on: isoDay, kind: z.string(), examined: z.int(), infested: z.int().nullable() }).nullable(),
     treatment: z.object({ on: isoDay, product: z.string() }).nullable(),
+    decision: z
+      .object({ on: isoDay, reason: z.enum(DECISION_REASONS) })
+      .nullable()
+      .describe('A recorded decision not to treat or not to look.'),
   })
   .meta({ id: 'CallRow', description: 'Scout or Decide, and what followed.' });
 export type CallRow = Shape<typeof callRowSchema>;

@@ -87,7 +87,7 @@ function drawnVisits({ visits, luresPlaced, luresWithoutLife, trapsWithoutLure, 
 }
 
 function callRow({ field, insect, verb, from, to, ruleId, followed }: VerbRun, name: string): CallRow {
-  const { sample, treatment } = followed!;
+  const { sample, treatment, decision } = followed!;
   return {
     field,
     name,
@@ -98,6 +98,7 @@ function callRow({ field, insect, verb, from, to, ruleId, followed }: VerbRun, n
     ruleId,
     sample: sample && { ...sample, on: formatDay(sample.on) },
     treatment: treatment && { ...treatment, on: formatDay(treatment.on) },
+    decision: decision && { ...decision, on: formatDay(decision.on) },
   };
 }
 

@@ -129,7 +129,11 @@ describe('what was advised, and what people did', () => {
     const { verbs, program } = review(programOf(parts), { on });
     const decide = verbs.runs.find(({ verb }) => verb === 'decide')!;
     expect([iso(decide.from), iso(decide.to)]).toEqual(['2025-07-08', '2025-07-09']);
-    expect(decide.followed).toMatchObject({ treatment: { on: day('2025-07-10') }, sample: { examined: 100, infested: 3 } });
+    expect(decide.followed).toMatchObject({
+      treatment: { on: day('2025-07-10') },
+      sample: { examined: 100, infested: 3 },
+      decision: null,
+    });
     expect(program.calls).toMatchObject({ decideTreated: 1, decideSampled: 1, sampledInfested: 1 });
     expect(program.calls.given).toMatchObject({ decide: 1, covered: 1 });
     expect(verbs.treatmentsUncalled).toEqual([]);

@@ -5,6 +5,7 @@ import type { Verb } from '../advice/types.ts';
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import type { Program } from '../records/program.ts';
+import type { DecisionReason } from '../records/schema.ts';
 import { farmOfTrap } from './farm-of-trap.ts';
 import type { GrowingYear } from './growing-year.ts';
 
@@ -30,6 +31,8 @@ export interface Followed {
     readonly infested: number | null;
   } | null;
   readonly treatment: { readonly on: Day; readonly product: string } | null;
+  /** A recorded decision not to treat or not to look, and why. */
+  readonly decision: { readonly on: Day; readonly reason: DecisionReason } | null;
 }
 
 export interface SeasonVerbs {
@@ -151,11 +154,16 @@ function followed(program: Program, run: Omit<VerbRun, 'followed'>, on: Day, wit
   const treatment = program.treatments
     .filter((one) => isFor(one) && follows(one.appliedOn))
     .sort((a, b) => (a.appliedOn < b.appliedOn ? -1 : 1))[0];
+  const answer = run.verb === 'decide' ? 'not-treated' : 'not-scouted';
+  const decision = program.decisions
+    .filter((one) => isFor(one) && one.decision === answer && follows(one.decidedOn))
+    .sort((a, b) => (a.decidedOn < b.decidedOn ? -1 : 1))[0];
   return {
     sample: sample
       ? { on: day(sample.sampledOn), kind: sample.kind, examined: sample.unitsExamined, infested: sample.unitsInfested }
       : null,
     treatment: treatment ? { on: day(treatment.appliedOn), product: treatment.product } : null,
+    decision: decision ? { on: day(decision.decidedOn), reason: decision.reason } : null,
   };
 }
 

@@ -212,6 +212,7 @@ export const learnEs: LearnWords = {
       days: 'Días',
       sample: 'Muestra',
       treatment: 'Tratamiento',
+      decision: 'Se decidió no actuar',
     },
     nothing: 'nada anotado',
     sample: (day, infested, examined) => `${day}: ${infested} de ${examined}`,

@@ -124,6 +124,12 @@ function CallTable({ rows }: { rows: readonly CallRow[] }) {
           value: ({ treatment }) => treatment?.on ?? null,
           said: ({ treatment }) => (treatment ? `${shortDate(treatment.on)}: ${treatment.product}` : w.nothing),
         },
+        {
+          head: c.decision,
+          value: ({ decision }) => decision?.on ?? null,
+          said: ({ decision }) =>
+            decision ? `${shortDate(decision.on)}: ${wording.decisionReason[decision.reason]}` : w.nothing,
+        },
       ]}
     />
   );

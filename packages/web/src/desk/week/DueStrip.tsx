@@ -1,4 +1,4 @@
-import type { DueField, DueTrap, WeekView } from '@duskwatch/core';
+import { type DueField, type DueTrap, day, daysBetween, type IsoDay, type WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { type ReactNode, useState } from 'react';
 import { dayText } from '../../format/day.ts';
@@ -25,7 +25,7 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
         <Link to="/fields/$fieldId" params={{ fieldId: due.fieldId }} search={{ on }} hash={due.insect}>
           {due.name}
         </Link>{' '}
-        {due.by && w.by(dayText(due.by))}
+        {due.by && whenDue(due.by, due.dueSince)}
         <span className="due-what">
           {due.farm} · {insectName(due.insect)}
         </span>
@@ -59,6 +59,12 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
       <DueColumn kind="lures" items={lures.map(trap)} />
     </section>
   );
+}
+
+/** `by Wed 15 July`, or how late it is. */
+function whenDue(by: IsoDay, dueSince: IsoDay | null): string {
+  const late = dueSince === null ? 0 : daysBetween(day(dueSince), day(by));
+  return late > 0 ? words.week.late(late) : words.week.by(dayText(by));
 }
 
 function DueColumn({ kind, items }: { kind: keyof typeof FIRST.narrow; items: readonly Item[] }) {
