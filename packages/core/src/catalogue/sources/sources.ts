@@ -2,7 +2,7 @@
 import type { LocalText, Sourced, Work } from '../types.ts';
 
 /** `source` is how the work is cited beside a figure; the works say in full what it is and where one can read it. */
-const published = (source: string, ...works: readonly [Work, ...Work[]]): Sourced => ({
+export const published = (source: string, ...works: readonly [Work, ...Work[]]): Sourced => ({
   source,
   standing: 'published',
   works,
@@ -111,6 +111,12 @@ export const PURDUE_HOTLINE = published('Purdue Vegetable Crops Hotline', {
   year: null,
   title: 'Vegetable Crops Hotline',
   where: 'Purdue Vegetable Crops Hotline (newsletter)',
+});
+export const DELAWARE_UPDATE = published('Univ. Delaware Weekly Crop Update', {
+  author: 'Univ. Delaware Cooperative Extension',
+  year: null,
+  title: 'Weekly Crop Update',
+  where: 'Univ. Delaware Weekly Crop Update (newsletter)',
 });
 export const DELAWARE_KUHAR = published(
   'Univ. Delaware Weekly Crop Update, citing Kuhar et al. 2006',
