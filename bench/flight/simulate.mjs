@@ -47,7 +47,7 @@ const HUNG_APART = 3;
 const PLACES_LOG_SD = 0.7;
 
 /** A season of a region: its traps' catch until the last flight has flown `cut` of itself (null: to the end). */
-function seasonOf(core, seed, { flights, traps, night, skewed, past, k = 3, years = YEARS, rhythm = null, cut }) {
+function seasonOf(core, seed, { flights, traps, night, skewed, past, model = false, k = 3, years = YEARS, rhythm = null, cut }) {
   const random = core.randomFrom(seed);
   const heat = core.inventedHeat(random);
   const usual = core.inventedFlights(random, flights);
@@ -76,7 +76,8 @@ function seasonOf(core, seed, { flights, traps, night, skewed, past, k = 3, year
   );
   const width = core.flightPrior('F', 1, 1).logWidth;
   const seasons = core.inventedPast(random, usual, years, past);
-  const expected = past > 0 ? core.expectedFlights(seasons, [], { unit: 'F', width }) : [];
+  const published = model ? usual.map(({ peak }) => peak * (1 + core.PUBLISHED_TOLERANCE * random.normal())) : [];
+  const expected = core.expectedFlights(seasons, published, { unit: 'F', width });
   return { caught, expected, curves, shape, now };
 }
 
@@ -184,9 +185,11 @@ export async function skill({ seeds }) {
         cellRow(cell, seeds, midFlight(core, seeds, { ...cell, ...more })),
       ),
     );
-  cut('With three past seasons', { flights: [1, 2] }, { past: 3 });
+  cut('With three past seasons', { flights: [1] }, { past: 3 });
   cut('Nothing known beforehand', { flights: [1] }, { past: 0 });
   const odd = { traps: [1], night: [0.7], skewed: [false], flights: [1] };
+  cut('The second of two flights', { ...odd, skewed: [false, true], flights: [2] }, { past: 3 });
+  cut('With the model alone, published peaks good to a tenth', odd, { past: 0, model: true });
   cut('With one past season', odd, { past: 1 });
   cut('With ten past seasons', odd, { past: 10 });
   cut('Years that differ by 100 °F·d where 70 is believed', odd, { past: 3, years: { ...YEARS, peak: 100 } });
