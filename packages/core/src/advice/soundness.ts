@@ -45,7 +45,7 @@ function judge(prepared: Prepared, trap: TrapRecord, history: TrapHistory): Trap
 }
 
 /** Names the question that a doubt asks, once in a season. */
-export const doubtKey = (kind: TrapDoubt['kind'], trapId: string, year: number): string => `${kind}-trap ${trapId} ${year}`;
+const doubtKey = (kind: TrapDoubt['kind'], trapId: string, year: number): string => `${kind}-trap ${trapId} ${year}`;
 
 /** Days on which somebody put a trap right, in order: a lure placed, a visit that found it unfit or doubtful. */
 function putRightOn({ intervals }: TrapHistory, lures: readonly Day[], on: Day): Day[] {
