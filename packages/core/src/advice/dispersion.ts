@@ -4,7 +4,6 @@ import { groupBy } from '../base/group-by.ts';
 import type { Shape } from '../base/shape.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import type { CatchInterval } from '../catch/types.ts';
-import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import { dispersionWithinBlocks } from '../statistics/block-dispersion.ts';
 import type { dispersionSchema } from './dispersion-schema.ts';
@@ -40,7 +39,7 @@ function estimateDispersion(prepared: Prepared, insect: string, design: TrapDesi
     const assumption = ASSUMPTIONS.catchDispersionK;
     return { k: assumption.value, reason, assumption, low: null, high: null, ...seen };
   };
-  const { dispersionBlocks, dispersionSpareCounts, dispersionMoths } = SEASON_ASSUMPTIONS;
+  const { dispersionBlocks, dispersionSpareCounts, dispersionMoths } = ASSUMPTIONS;
   if (
     blocks.length < dispersionBlocks.value ||
     counts.length - blocks.length < dispersionSpareCounts.value ||

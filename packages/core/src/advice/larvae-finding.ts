@@ -12,6 +12,7 @@ import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { checkEvidence } from './catch-evidence.ts';
 import { writtenWindow } from './phenology.ts';
 import { historyOf, type Prepared, weatherSourceOf } from './prepare.ts';
+import type { CaughtOutlook, SharedOutlook } from './shared.ts';
 import type { TreatmentFinding } from './treatment.ts';
 import type { Evidence, LarvaeDates } from './types.ts';
 import { type HeatAhead, heatAhead } from './weather-ahead.ts';
@@ -22,18 +23,6 @@ export interface LarvaeFinding {
   readonly because: LarvaeEvidence;
   /** When to go, where that is due now or within the lead time of scouting and moths enough were caught; else null. */
   readonly by: Day | null;
-}
-
-/** What some traps' moths have left in a field of one weather source since one day. */
-export interface SharedOutlook {
-  readonly trapIds: readonly string[];
-  readonly found: CaughtOutlook | null;
-}
-
-export interface CaughtOutlook {
-  readonly model: PhenologyModel;
-  readonly intervals: readonly CatchInterval[];
-  readonly outlook: LarvaeOutlook;
 }
 
 /** The model by which an insect's eggs and larvae are followed from the moths that lay them; null: none in the catalogue. */

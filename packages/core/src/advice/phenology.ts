@@ -3,9 +3,9 @@
 import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS, insectById, modelById } from '../catalogue/index.ts';
-import type { EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
+import type { BiofixRule, EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
 import { findBiofix } from '../flight/index.ts';
-import type { Biofix, BiofixRule } from '../flight/types.ts';
+import type { Biofix } from '../flight/types.ts';
 import { type HeatTrack, type Projection, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { cellKey, heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';

@@ -6,22 +6,10 @@ import type { PooledCatch } from '../catch/types.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
 import { historyOf, type Prepared } from './prepare.ts';
+import type { SharedPool } from './shared.ts';
 import { doubtAbout, doubtEvidence } from './soundness.ts';
 import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
-
-export interface SharedPool {
-  readonly trapIds: readonly string[];
-  /** Dispersion the rate was read with. */
-  readonly dispersion: DispersionEstimate;
-  /** Null when no trap of the design can be used. */
-  readonly newest: PooledCatch | null;
-  readonly unusable: readonly Evidence[];
-  /** Doubts about the traps behind the rate. */
-  readonly doubts: readonly Evidence[];
-  /** Trend of the catch, and what people should be asked about the visits behind it. */
-  readonly context: readonly Evidence[];
-}
 
 /** `traps` are of one insect and one design, at least one; `windowNights` is how many nights the newest visits should cover. */
 export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowNights: number): SharedPool {

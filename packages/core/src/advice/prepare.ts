@@ -25,8 +25,7 @@ import type {
 import { weatherSourceFor } from '../records/weather-source.ts';
 import { forecastsFromRecords, seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
-import type { SharedOutlook } from './larvae-finding.ts';
-import type { SharedPool } from './pooled.ts';
+import type { SharedOutlook, SharedPool } from './shared.ts';
 
 export interface Prepared {
   /** The program as written, but with each crop under the catalogue's name. */

@@ -1,9 +1,8 @@
 /** Advice is a value: a verb, a date, and the records and numbers it rests on. Wording is made at the edge. */
 import { z } from 'zod';
 import type { Shape } from '../base/shape.ts';
-import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
+import { biofixRuleSchema, eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
 import { type CatchInterval, type NoInformation, unusableSchema } from '../catch/types.ts';
-import { biofixRuleSchema } from '../flight/types.ts';
 import { conditionSchema, DECISION_REASONS, DECISIONS, isoDay, trapDesignSchema } from '../records/schema.ts';
 
 const whole = z.int();

@@ -1,12 +1,12 @@
 /** What the traps of a field caught in earlier years, laid over this one by the calendar. */
 import { cellKey, historyOf, type Prepared, seasonStart } from '../advice/prepare.ts';
+import type { SeasonPoint } from '../advice/season-points.ts';
+import { seasonPoints } from '../advice/season-points.ts';
 import { visitDispersion } from '../advice/visit-dispersion.ts';
 import { type Day, day, dayOf, formatDay, partsOf, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
 import type { EarlierSeason } from './field-schema.ts';
-import type { SeasonPoint } from './schema.ts';
-import { seasonPoints } from './season-line.ts';
 
 /** Seasons further back than this say little that the nearer ones do not. */
 const SEASONS_BACK = 5;

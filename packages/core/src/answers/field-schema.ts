@@ -1,5 +1,6 @@
 /** One field: its season with every insect, and what the verbs rest on. */
 import { z } from 'zod';
+import { seasonPointSchema } from '../advice/season-points.ts';
 import { adviceSchema, expectedSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
 import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
@@ -11,7 +12,6 @@ import {
   observedStageSchema,
   sampleShownSchema,
   seasonLineSchema,
-  seasonPointSchema,
 } from './schema.ts';
 
 const earlierSeasonSchema = z

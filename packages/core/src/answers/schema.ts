@@ -1,5 +1,6 @@
 /** What more than one answer holds. */
 import { z } from 'zod';
+import { seasonPointSchema } from '../advice/season-points.ts';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema } from '../catalogue/schema.ts';
 import { isoDay, trapDesignSchema } from '../records/schema.ts';
@@ -31,20 +32,6 @@ export const sampleShownSchema = z
 export const keepOutSchema = z
   .object({ until: isoDay, hours: z.number(), product: z.string() })
   .meta({ id: 'KeepOut', description: 'A re-entry interval, as entered from the label, that is not over.' });
-
-export const seasonPointSchema = z
-  .object({
-    from: isoDay,
-    to: isoDay,
-    perNight: z
-      .number()
-      .nullable()
-      .describe('Moths per trap per night over the traps of one design; null: no fit trap in those nights.'),
-    low: z.number().nullable(),
-    high: z.number().nullable(),
-  })
-  .meta({ id: 'SeasonPoint' });
-export type SeasonPoint = Shape<typeof seasonPointSchema>;
 
 export const seasonLineSchema = z
   .object({

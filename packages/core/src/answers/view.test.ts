@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { prepare } from '../advice/index.ts';
+import { seasonPoints } from '../advice/season-points.ts';
 import { checkOf, fieldOf, lureAt, programOf, stageAt, steadyWeather, trapOf, treatmentOf } from '../advice/test-program.ts';
 import { addDays, day, formatDay } from '../base/day.ts';
 import { catchIntervals } from '../catch/index.ts';
-import { fieldView, seasonPoints, weekView } from './index.ts';
+import { fieldView, weekView } from './index.ts';
 
 const program = programOf({
   fields: [

@@ -9,6 +9,5 @@ export { lookFor } from './look-for.ts';
 export * from './look-up.ts';
 export { REGIONS, type Region, regionDistance, regionName } from './regions.ts';
 export * from './schema.ts';
-export { describeSources, type SourceKind, type SourceLine } from './sources/describe-sources.ts';
 export { citation } from './sources/sources.ts';
 export * from './types.ts';

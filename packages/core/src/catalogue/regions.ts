@@ -1,5 +1,8 @@
 /** Where rules were made for, as the catalogue writes it and as people read it. */
-import type { LocalName } from './types.ts';
+import type { Shape } from '../base/shape.ts';
+import type { localTextSchema } from './schema.ts';
+
+type LocalName = Shape<typeof localTextSchema>;
 
 export const REGIONS = {
   Delaware: { en: 'Delaware', es: 'Delaware' },

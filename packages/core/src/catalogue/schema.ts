@@ -92,3 +92,16 @@ export const practiceSchema = z
     ...sourced,
   })
   .meta({ id: 'Practice', description: 'Something to know, or to beware of, while doing one thing.' });
+
+/** How a biofix is found in catches, as data. */
+export const biofixRuleSchema = z.discriminatedUnion('kind', [
+  /** The first visit with a catch. */
+  z.object({ kind: z.literal('first-catch') }),
+  /** The first visit with a catch that is followed by a catch at each of the next `followedBy` informative visits. */
+  z.object({ kind: z.literal('sustained-catch'), followedBy: z.int() }),
+  /**
+   * The first time that `moths` or more were caught within `nights` nights in one trap. A visit after several nights tells
+   * only their sum: the rule counts as reached once that is more likely than not, somewhere within those nights.
+   */
+  z.object({ kind: z.literal('intense-capture'), moths: z.number(), nights: z.int() }),
+]);

@@ -1,12 +1,20 @@
 /** Facts of the trade as data. Each carries where it comes from and how far to trust it. */
 import type { Shape } from '../base/shape.ts';
-import type { BiofixRule } from '../flight/types.ts';
 import type { HeatRule } from '../heat/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { Region } from './regions.ts';
-import type { assumptionSchema, eventSchema, localTextSchema, practiceSchema, standingSchema, workSchema } from './schema.ts';
+import type {
+  assumptionSchema,
+  biofixRuleSchema,
+  eventSchema,
+  localTextSchema,
+  practiceSchema,
+  standingSchema,
+  workSchema,
+} from './schema.ts';
 
 export type Standing = Shape<typeof standingSchema>;
+export type BiofixRule = Shape<typeof biofixRuleSchema>;
 export type LocalText = Shape<typeof localTextSchema>;
 export type LocalName = LocalText;
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { day } from '../base/day.ts';
+import type { BiofixRule } from '../catalogue/types.ts';
 import { after, season } from '../catch/season.testing.ts';
 import { findBiofix, firstCatch } from './biofix.ts';
-import type { BiofixRule } from './types.ts';
 
 type Visits = Parameters<typeof season>[0];
 const trapOf = (trapId: string, visits: Visits) => season(visits, { trapId }).history;

@@ -1,7 +1,8 @@
 import { addDays, type Day } from '../base/day.ts';
+import type { BiofixRule } from '../catalogue/types.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import { captureByNight } from './intense-capture.ts';
-import type { Biofix, BiofixRule } from './types.ts';
+import type { Biofix } from './types.ts';
 
 /**
  * The day from which heat is counted for a flight: the earliest, over the traps, on which `rule` is fulfilled.

@@ -7,10 +7,11 @@
  * the same for n nights of k together. (The distribution of negative binomial counts given their sum: Johnson, Kotz &
  * Balakrishnan 1997, Discrete Multivariate Distributions, chapter 36, from memory.)
  */
+
 import { addDays, type Day } from '../base/day.ts';
+import type { BiofixRule } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import { logGamma } from '../statistics/gamma-function.ts';
-import type { BiofixRule } from './types.ts';
 
 type IntenseCapture = BiofixRule & { readonly kind: 'intense-capture' };
 

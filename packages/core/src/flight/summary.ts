@@ -1,9 +1,10 @@
 import type { Day } from '../base/day.ts';
+import type { BiofixRule } from '../catalogue/types.ts';
 import type { TrapHistory } from '../catch/types.ts';
 import { findBiofix, firstCatch } from './biofix.ts';
 import { peakSoFar } from './peak.ts';
 import { trendOf } from './trend.ts';
-import type { BiofixRule, FlightSummary } from './types.ts';
+import type { FlightSummary } from './types.ts';
 
 /**
  * A season's flight of one insect as its traps saw it by the day `on`. With neither a rule nor a day given by the

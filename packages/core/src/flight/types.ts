@@ -1,20 +1,5 @@
-import { z } from 'zod';
 import type { Day } from '../base/day.ts';
-import type { Shape } from '../base/shape.ts';
-
-/** How a biofix is found in catches, as data. */
-export const biofixRuleSchema = z.discriminatedUnion('kind', [
-  /** The first visit with a catch. */
-  z.object({ kind: z.literal('first-catch') }),
-  /** The first visit with a catch that is followed by a catch at each of the next `followedBy` informative visits. */
-  z.object({ kind: z.literal('sustained-catch'), followedBy: z.int() }),
-  /**
-   * The first time that `moths` or more were caught within `nights` nights in one trap. A visit after several nights tells
-   * only their sum: the rule counts as reached once that is more likely than not, somewhere within those nights.
-   */
-  z.object({ kind: z.literal('intense-capture'), moths: z.number(), nights: z.int() }),
-]);
-export type BiofixRule = Shape<typeof biofixRuleSchema>;
+import type { BiofixRule } from '../catalogue/types.ts';
 
 export interface Biofix {
   /** The visit that ended the deciding nights, or the day the user gave. */

@@ -4,5 +4,6 @@ export * from './hindcast.ts';
 export * from './larvae.ts';
 export * from './larvae-outlook.ts';
 export * from './own-forecast.ts';
-export { FORECAST_SKILL, type SkillFigure } from './skill.ts';
+export { FORECAST_SKILL } from './skill.ts';
+export type { SkillFigure } from './skill-figure.ts';
 export * from './skill-tables.ts';

@@ -64,36 +64,6 @@ const figures = {
     why: { en: 'The level at which rates are shown everywhere.', es: 'El nivel con que se muestran las tasas en todas partes.' },
     ...OWN_FIGURE,
   },
-  dispersionBlocks: {
-    value: 6,
-    unit: {
-      en: 'stretches of the same nights with two or more traps and some catch',
-      es: 'tramos de las mismas noches con dos o más trampas y alguna captura',
-    },
-    why: {
-      en: 'Fewer stretches do not show how much traps of one field differ in the same nights.',
-      es: 'Menos tramos no muestran cuánto difieren las trampas de una parcela en las mismas noches.',
-    },
-    ...OWN_FIGURE,
-  },
-  dispersionSpareCounts: {
-    value: 12,
-    unit: { en: 'counts beyond one per stretch', es: 'conteos además de uno por tramo' },
-    why: {
-      en: 'With fewer to spare, the mean of each stretch takes up the scatter that is looked for.',
-      es: 'Con menos de sobra, la media de cada tramo absorbe la variación que se busca.',
-    },
-    ...OWN_FIGURE,
-  },
-  dispersionMoths: {
-    value: 20,
-    unit: { en: 'moths', es: 'polillas' },
-    why: {
-      en: 'Scatter among hardly any moths says nothing about clumping.',
-      es: 'La variación entre muy pocas polillas no dice nada de la agrupación.',
-    },
-    ...OWN_FIGURE,
-  },
   spareLures: {
     value: 0.1,
     unit: { en: 'share of the lures placed', es: 'parte de los atrayentes colocados' },

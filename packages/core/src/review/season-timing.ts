@@ -1,7 +1,7 @@
 /** When a season's flight began, peaked and was half over, and how much was caught. */
 
+import { seasonPoints } from '../advice/season-points.ts';
 import { dispersionShownBy } from '../advice/visit-dispersion.ts';
-import { seasonPoints } from '../answers/season-line.ts';
 import { addDays, type Day, day } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { insectById } from '../catalogue/look-up.ts';

@@ -1,6 +1,6 @@
 /** The same catch in each year, on the calendar and on the heat axis: values ready to draw. */
 
-import { seasonPoints } from '../answers/season-line.ts';
+import { seasonPoints } from '../advice/season-points.ts';
 import { addDays, type Day, day, yearOf } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { modelsFor } from '../catalogue/look-up.ts';

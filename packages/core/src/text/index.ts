@@ -2,6 +2,7 @@ export { english } from './en.ts';
 export { spanish } from './es.ts';
 export { exact, figure, fine, percent } from './figures.ts';
 export { type ProblemInWords, problemInWords } from './problems.ts';
-export { type Sampled, type ScoutingWording, scoutingWording } from './scouting.ts';
+export { scoutingWording } from './scouting.ts';
+export type { Sampled, ScoutingWording } from './scouting-types.ts';
 export * from './types.ts';
 export * from './unfit-reason.ts';

@@ -1,7 +1,7 @@
 import { practicesFor } from '../catalogue/look-up.ts';
 import { countsInsects } from '../scouting/plan-for.ts';
 import { fine, percent } from './figures.ts';
-import type { Sampled, SampledUnit, ScoutingWording } from './scouting.ts';
+import type { Sampled, SampledUnit, ScoutingWording } from './scouting-types.ts';
 
 const UNITS: Readonly<Record<SampledUnit, readonly [string, string]>> = {
   plants: ['plant', 'plants'],

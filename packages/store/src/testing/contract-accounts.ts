@@ -4,7 +4,7 @@ import { join as joinPath } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import type { AccountStore, By, Invitation, NewPerson } from '../accounts/types.ts';
 import { uuidv7 } from '../uuid.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 
 const at = '2026-07-14T21:05:00.000Z';
 const later = '2026-07-14T22:05:00.000Z';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { openStore } from '../open.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 import { accepted, at, check, first, next } from './samples.ts';
 
 export function arrivalContract({ store, harness }: Bench): void {

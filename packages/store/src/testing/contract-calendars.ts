@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import type { SentEntries } from '../calendars/types.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 
 const madeAt = '2026-07-14T21:05:00.000Z';
 const feed = (tokenHash: string, personId = 'this-machine') => ({ tokenHash, personId, madeAt });

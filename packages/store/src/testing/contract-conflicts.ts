@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Revision } from '../types.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 import { accepted, at, check, first, next } from './samples.ts';
 
 export function conflictContract({ store, harness }: Bench): void {

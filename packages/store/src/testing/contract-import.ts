@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { openStore } from '../open.ts';
 import { anyProgram } from './arbitraries.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 import { accepted, at, check, first, next } from './samples.ts';
 
 const by = { author: 'Ida', at: at(0) };

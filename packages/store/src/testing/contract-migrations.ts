@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { reasonsOutOfNotes } from '../reasons-out-of-notes.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 import { accepted, check, first } from './samples.ts';
 
 export function migrationContract({ store, harness }: Bench): void {

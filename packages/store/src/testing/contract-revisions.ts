@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { openStore } from '../open.ts';
-import type { Bench } from './contract.ts';
+import type { Bench } from './bench.ts';
 import { accepted, at, check, first, next } from './samples.ts';
 
 export function revisionContract({ store, harness }: Bench): void {

@@ -2,6 +2,7 @@
 import { afterEach, describe } from 'vitest';
 import { openStore } from '../open.ts';
 import type { Store } from '../types.ts';
+import type { Bench, Harness } from './bench.ts';
 import { accountContract } from './contract-accounts.ts';
 import { arrivalContract } from './contract-arrival.ts';
 import { calendarContract } from './contract-calendars.ts';
@@ -9,21 +10,6 @@ import { conflictContract } from './contract-conflicts.ts';
 import { importContract } from './contract-import.ts';
 import { migrationContract } from './contract-migrations.ts';
 import { revisionContract } from './contract-revisions.ts';
-
-export interface Harness {
-  /** Address of a new, empty database. */
-  fresh(): Promise<string>;
-  /** Give the database a schema version from the future. */
-  makeNewer(url: string): Promise<void>;
-  /** Run a statement on it, past the store. */
-  execute(url: string, statement: string): Promise<void>;
-}
-
-export interface Bench {
-  /** A handle on a database of its own; closed after the test. */
-  store(url?: string, program?: string): Promise<Store>;
-  readonly harness: Harness;
-}
 
 export function storeContract(name: string, harness: Harness): void {
   describe(`the store on ${name}`, () => {

@@ -1,8 +1,8 @@
-import { SEASON_ASSUMPTIONS } from '../../planning/assumptions.ts';
-import { PLAN_ASSUMPTIONS } from '../../scouting/assumptions.ts';
-import { ASSUMPTIONS } from '../assumptions.ts';
-import { catalogue } from '../catalogue.ts';
-import type { LocalText, Sourced, Standing, Work } from '../types.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { LocalText, Sourced, Standing, Work } from '../catalogue/types.ts';
+import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
+import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 
 export type SourceKind =
   | 'hosts'
