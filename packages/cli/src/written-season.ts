@@ -4,7 +4,7 @@ import { alignColumns } from './columns.ts';
 
 const words = english({ temperature: 'C' });
 
-export function seasonLines(view: SeasonView, truth: SeasonTruthView | null): string[] {
+export function rateLines(view: SeasonView, truth: SeasonTruthView | null): string[] {
   return [
     `Season ${view.season}, ${view.from} up to ${view.to} (${view.state}): ${view.trapsInAll} traps`,
     ...planLines(view),

@@ -2,7 +2,7 @@ import { day, prepare, seasonToShow, seasonTruthView, seasonView } from '@duskwa
 import { done, misused, type Outcome, optionProblem } from '../outcome.ts';
 import { programOnDay, type ReadOptions, titleOf } from '../read-program.ts';
 import { print } from '../terminal.ts';
-import { seasonLines } from '../written-season.ts';
+import { rateLines } from '../written-season.ts';
 
 export interface SeasonOptions extends ReadOptions {
   readonly year?: string;
@@ -21,7 +21,7 @@ export async function season(folder: string | undefined, options: SeasonOptions)
   const view = seasonView(prepared, shown, true);
   const truth = view.state === 'ahead' ? null : seasonTruthView(prepared, shown);
   print(
-    options.json ? JSON.stringify({ plan: view, truth }, null, 2) : [titleOf(read), '', ...seasonLines(view, truth)].join('\n'),
+    options.json ? JSON.stringify({ plan: view, truth }, null, 2) : [titleOf(read), '', ...rateLines(view, truth)].join('\n'),
   );
   return done;
 }

@@ -13,6 +13,7 @@ import type { FieldRecord } from '../records/schema.ts';
 import { blindSpots } from './blind-spots.ts';
 import { type CatchFinding, catchFinding, type DesignFinding } from './catch-finding.ts';
 import { confidenceOf, nothingMeansLittle } from './confidence.ts';
+import { type StageFit, type StageKnown, stageFit, stageOf, whyOutOfSeason } from './crop-stage.ts';
 import { decisionFinding } from './decisions.ts';
 import { otherDesign } from './designs.ts';
 import { nextCheck } from './due.ts';
@@ -23,7 +24,6 @@ import { type HeatFinding, heatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
 import { cellRules, isChosen, otherRules } from './rules.ts';
 import { sampleFinding, samplingEvidence, samplingRule } from './scouting.ts';
-import { type StageFit, type StageKnown, stageFit, stageOf, whyOutOfSeason } from './season.ts';
 import { labelCautions, type TreatmentFinding, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
 

@@ -2,7 +2,7 @@
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { DecisionRecord, FieldRecord } from '../records/schema.ts';
-import { cellKey, type Prepared, seasonStart } from './prepare.ts';
+import { cellKey, growingYearStart, type Prepared } from './prepare.ts';
 import type { CatchAsks } from './treatment.ts';
 import type { Evidence } from './types.ts';
 
@@ -27,7 +27,7 @@ export function decisionFinding(
   decision: DecisionRecord['decision'],
   asks: CatchAsks | null,
 ): DecisionFinding | null {
-  const [start, today] = [formatDay(seasonStart(field, prepared.on)), formatDay(prepared.on)];
+  const [start, today] = [formatDay(growingYearStart(field, prepared.on)), formatDay(prepared.on)];
   const record = (prepared.decisionsByCell.get(cellKey(field.fieldId, insect)) ?? []).findLast(
     (one) => one.decision === decision && start <= one.decidedOn && one.decidedOn <= today,
   );

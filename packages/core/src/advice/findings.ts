@@ -1,12 +1,12 @@
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import type { CatchFinding } from './catch-finding.ts';
+import { type StageKnown, stageFit } from './crop-stage.ts';
 import type { DecisionFinding } from './decisions.ts';
 import type { HeatFinding } from './phenology.ts';
 import type { Prepared } from './prepare.ts';
 import type { CellRules } from './rules.ts';
 import type { SampleFinding } from './scouting.ts';
-import { type StageKnown, stageFit } from './season.ts';
 import type { TreatmentFinding } from './treatment.ts';
 import type { Evidence } from './types.ts';
 

@@ -1,6 +1,6 @@
 export { adviseAll, adviseCell } from './advise.ts';
 export * from './dispersion.ts';
 export { checkDue, lureEnds, nextCheck } from './due.ts';
-export { asOf, type Prepared, prepare, seasonStart, withChecks } from './prepare.ts';
-export { type SeasonPoint, seasonPointSchema, seasonPoints } from './season-points.ts';
+export { asOf, growingYearStart, type Prepared, prepare, withChecks } from './prepare.ts';
+export { type RatePoint, ratePointSchema, ratePoints } from './rate-points.ts';
 export * from './types.ts';

@@ -8,7 +8,7 @@ import { findBiofix } from '../flight/index.ts';
 import type { Biofix } from '../flight/types.ts';
 import { type HeatTrack, type Projection, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { cellKey, heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from './prepare.ts';
+import { cellKey, growingYearStart, heatOf, historyOf, type Prepared, trapsThisSeason, weatherSourceOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { type HeatAhead, heatAhead } from './weather-ahead.ts';
 
@@ -76,9 +76,9 @@ function biofixOf(prepared: Prepared, field: FieldRecord, insect: string): Biofi
 
 /** How early in its season any past year's flight may have begun at this field, moved to this season; null without one seen to begin. */
 function earliestOfPastYears(prepared: Prepared, field: FieldRecord, insect: string, rule: BiofixRule): Day | null {
-  const start = seasonStart(field, prepared.on);
+  const start = growingYearStart(field, prepared.on);
   const traps = prepared.trapsByCell.get(cellKey(field.fieldId, insect)) ?? [];
-  const bySeason = groupBy(traps, ({ hungOn }) => formatDay(seasonStart(field, day(hungOn))));
+  const bySeason = groupBy(traps, ({ hungOn }) => formatDay(growingYearStart(field, day(hungOn))));
   const days = [...bySeason].flatMap(([begun, own]) => {
     const season = day(begun);
     if (season >= start) return [];
@@ -251,7 +251,7 @@ function reachedOn(heat: ModelHeat, target: number): EventEvidence['expected'] {
  * after 1 January, so that south of the equator a sum from 1 January begins on 1 July, in the same season.
  */
 function calendarStart(prepared: Prepared, field: FieldRecord, start: { readonly month: number; readonly date: number }): Day {
-  return addDays(seasonStart(field, prepared.on), dayOf(2001, start.month, start.date) - dayOf(2001, 1, 1));
+  return addDays(growingYearStart(field, prepared.on), dayOf(2001, start.month, start.date) - dayOf(2001, 1, 1));
 }
 
 function missing(what: 'weather' | 'weather-source', from: Day, to: Day): Missing {

@@ -1,14 +1,12 @@
 /** What the traps of one design say together, worked out once for all the fields they inform. */
 
 import { ASSUMPTIONS } from '../catalogue/index.ts';
-import { type DispersionEstimate, poolNewest } from '../catch/index.ts';
-import type { PooledCatch } from '../catch/types.ts';
+import { poolNewest } from '../catch/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
 import { historyOf, type Prepared } from './prepare.ts';
 import type { SharedPool } from './shared.ts';
 import { doubtAbout, doubtEvidence } from './soundness.ts';
-import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
 /** `traps` are of one insect and one design, at least one; `windowNights` is how many nights the newest visits should cover. */

@@ -191,14 +191,14 @@ export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {
 
 /** Traps that inform a cell and stood at any time in the season that holds `on`. */
 export function trapsThisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TrapRecord[] {
-  const [start, today] = [formatDay(seasonStart(field, prepared.on)), formatDay(prepared.on)];
+  const [start, today] = [formatDay(growingYearStart(field, prepared.on)), formatDay(prepared.on)];
   return (prepared.trapsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter(
     (trap) => trap.hungOn <= today && (trap.takenDownOn === null || trap.takenDownOn >= start),
   );
 }
 
 /** First day of the growing year: 1 January, or 1 July where the field lies south of the equator. */
-export function seasonStart(field: FieldRecord, on: Day): Day {
+export function growingYearStart(field: FieldRecord, on: Day): Day {
   const year = yearOf(on);
   if (field.latitude === null || field.latitude >= 0) return dayOf(year, 1, 1);
   const july = dayOf(year, 7, 1);

@@ -5,8 +5,8 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, SampleRecord } from '../records/schema.ts';
 import { type SampleVerdict, sampleVerdict } from '../scouting/sample-verdict.ts';
+import { stageFit, stageOf } from './crop-stage.ts';
 import { cellKey, type Prepared } from './prepare.ts';
-import { stageFit, stageOf } from './season.ts';
 import type { Evidence } from './types.ts';
 
 export interface SampleFinding {

@@ -6,7 +6,7 @@ import { type NightsSeen, nightsSeen, type TrapDoubt, trapDoubt } from '../catch
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
-import { historyOf, once, type Prepared, seasonStart } from './prepare.ts';
+import { growingYearStart, historyOf, once, type Prepared } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
@@ -66,7 +66,7 @@ interface Kind {
 function kindOf(prepared: Prepared, trap: TrapRecord): Kind | null {
   const field = trap.informs.map((id) => prepared.fields.get(id)).find((known) => known !== undefined);
   if (!field) return null;
-  const from = seasonStart(field, prepared.on);
+  const from = growingYearStart(field, prepared.on);
   const sources = once(prepared, 'weather sources', () => new Set(prepared.weather.keys()));
   return { key: `${trap.insect}\n${trap.design}\n${weatherSourceFor(field, sources)}\n${from}`, from };
 }

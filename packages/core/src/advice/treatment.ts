@@ -3,7 +3,7 @@
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { FieldRecord, TreatmentRecord } from '../records/schema.ts';
-import { cellKey, once, type Prepared, seasonStart } from './prepare.ts';
+import { cellKey, growingYearStart, once, type Prepared } from './prepare.ts';
 import type { Caution, Evidence } from './types.ts';
 
 export interface TreatmentFinding {
@@ -71,7 +71,7 @@ function cautionsOf(prepared: Prepared, field: FieldRecord): Caution[] {
 }
 
 function thisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TreatmentRecord[] {
-  const [start, today] = [formatDay(seasonStart(field, prepared.on)), formatDay(prepared.on)];
+  const [start, today] = [formatDay(growingYearStart(field, prepared.on)), formatDay(prepared.on)];
   return (prepared.treatmentsByCell.get(cellKey(field.fieldId, insect)) ?? []).filter(
     ({ appliedOn }) => start <= appliedOn && appliedOn <= today,
   );

@@ -1,7 +1,7 @@
 /** What the traps of a field caught in earlier years, laid over this one by the calendar. */
-import { cellKey, historyOf, type Prepared, seasonStart } from '../advice/prepare.ts';
-import type { SeasonPoint } from '../advice/season-points.ts';
-import { seasonPoints } from '../advice/season-points.ts';
+import { cellKey, growingYearStart, historyOf, type Prepared } from '../advice/prepare.ts';
+import type { RatePoint } from '../advice/rate-points.ts';
+import { ratePoints } from '../advice/rate-points.ts';
 import { visitDispersion } from '../advice/visit-dispersion.ts';
 import { type Day, day, dayOf, formatDay, partsOf, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
@@ -24,7 +24,7 @@ interface Group {
  */
 export function earlierSeasons(prepared: Prepared, field: FieldRecord, insect: string): EarlierSeason[] {
   const traps = prepared.trapsByCell.get(cellKey(field.fieldId, insect)) ?? [];
-  const start = seasonStart(field, prepared.on);
+  const start = growingYearStart(field, prepared.on);
   const seasons: EarlierSeason[] = [];
   for (let back = 1; back <= SEASONS_BACK; back++) {
     const [from, to] = [yearsLater(start, -back), yearsLater(start, 1 - back)];
@@ -39,7 +39,7 @@ export function earlierSeasons(prepared: Prepared, field: FieldRecord, insect: s
       groups.set(trap.design, group);
     }
     for (const { design, stations, intervals } of groups.values()) {
-      const points = seasonPoints(intervals, visitDispersion(prepared, insect, design)).flatMap((point) => moved(point, back));
+      const points = ratePoints(intervals, visitDispersion(prepared, insect, design)).flatMap((point) => moved(point, back));
       if (points.every((point) => point.perNight === null)) continue;
       seasons.push({ year: yearOf(from), design, stations: [...stations].sort(), points });
     }
@@ -54,7 +54,7 @@ function yearsLater(on: Day, years: number): Day {
 }
 
 /** Nothing for the night that a year without 29 February does not have. */
-function moved(point: SeasonPoint, years: number): SeasonPoint[] {
+function moved(point: RatePoint, years: number): RatePoint[] {
   const [from, to] = [yearsLater(day(point.from), years), yearsLater(day(point.to), years)];
   return from < to ? [{ ...point, from: formatDay(from), to: formatDay(to) }] : [];
 }

@@ -1,6 +1,6 @@
 /** One field: its season with every insect, and what the verbs rest on. */
 import { z } from 'zod';
-import { seasonPointSchema } from '../advice/season-points.ts';
+import { ratePointSchema } from '../advice/rate-points.ts';
 import { adviceSchema, expectedSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
 import { eventSchema, localTextSchema, standingSchema } from '../catalogue/schema.ts';
@@ -10,8 +10,8 @@ import {
   namedFieldSchema,
   namedProgramSchema,
   observedStageSchema,
+  rateLineSchema,
   sampleShownSchema,
-  seasonLineSchema,
 } from './schema.ts';
 
 const earlierSeasonSchema = z
@@ -19,7 +19,7 @@ const earlierSeasonSchema = z
     year: z.int().describe('The year in which that season began.'),
     design: trapDesignSchema,
     stations: z.array(z.string()).describe('Where those traps stood.'),
-    points: z.array(seasonPointSchema),
+    points: z.array(ratePointSchema),
   })
   .meta({
     id: 'EarlierSeason',
@@ -75,7 +75,7 @@ const fieldInsectSchema = z
   .object({
     insect: insectNameSchema,
     advice: adviceSchema,
-    lines: z.array(seasonLineSchema),
+    lines: z.array(rateLineSchema),
     earlierSeasons: z.array(earlierSeasonSchema).describe('Newest first.'),
     checks: z.array(checkMarkSchema),
     traps: z.array(

@@ -2,14 +2,22 @@
 import { checkEvidence } from '../advice/catch-evidence.ts';
 import { adviseCell } from '../advice/decide.ts';
 import { type EventEvidence, eventAt, type ModelHeat, modelHeat } from '../advice/phenology.ts';
-import { cellKey, heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
+import {
+  cellKey,
+  growingYearStart,
+  heatOf,
+  historyOf,
+  type Prepared,
+  trapsThisSeason,
+  weatherSourceOf,
+} from '../advice/prepare.ts';
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { modelsFor } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { earlierSeasons } from './earlier-seasons.ts';
 import type { CheckMark, FieldInsectView, FieldView, HeatStrip } from './field-schema.ts';
-import { seasonLines } from './season-line.ts';
+import { rateLines } from './rate-line.ts';
 import { insectName } from './week.ts';
 
 /** Days shown after today, so that what is expected next has room on the axis. */
@@ -21,7 +29,7 @@ export function fieldView(prepared: Prepared, fieldId: string): FieldView | null
   if (!field) return null;
   const { name, invented } = prepared.program.settings;
   const { farm, crop, growthHabit, plantedOn, harvestOn } = field;
-  const start = formatDay(seasonStart(field, prepared.on));
+  const start = formatDay(growingYearStart(field, prepared.on));
   const stages = (prepared.stagesByField.get(fieldId) ?? []).filter((stage) => stage.observedOn >= start);
   const insects = prepared.insects.map((insect) => insectView(prepared, field, insect));
   const dates = [
@@ -45,12 +53,12 @@ export function fieldView(prepared: Prepared, fieldId: string): FieldView | null
 function insectView(prepared: Prepared, field: FieldRecord, insect: string): FieldInsectView {
   const traps = trapsThisSeason(prepared, field, insect);
   const today = formatDay(prepared.on);
-  const start = formatDay(seasonStart(field, prepared.on));
+  const start = formatDay(growingYearStart(field, prepared.on));
   const key = cellKey(field.fieldId, insect);
   return {
     insect: insectName(insect),
     advice: adviseCell(prepared, field.fieldId, insect),
-    lines: seasonLines(prepared, field, insect),
+    lines: rateLines(prepared, field, insect),
     earlierSeasons: earlierSeasons(prepared, field, insect),
     checks: traps.flatMap((trap) => checkMarks(prepared, trap)),
     traps: traps.map(({ trapId, station, design, hungOn, takenDownOn }) => ({ trapId, station, design, hungOn, takenDownOn })),

@@ -1,7 +1,8 @@
 /** The round: every station with a trap hanging, in driving order, with what somebody there must know. */
+
+import { stageOf } from '../advice/crop-stage.ts';
 import { checkDue, hanging, lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared } from '../advice/prepare.ts';
-import { stageOf } from '../advice/season.ts';
 import { labelCautions } from '../advice/treatment.ts';
 import { day, daysBetween, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';

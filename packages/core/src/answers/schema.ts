@@ -1,6 +1,6 @@
 /** What more than one answer holds. */
 import { z } from 'zod';
-import { seasonPointSchema } from '../advice/season-points.ts';
+import { ratePointSchema } from '../advice/rate-points.ts';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema } from '../catalogue/schema.ts';
 import { isoDay, trapDesignSchema } from '../records/schema.ts';
@@ -33,16 +33,16 @@ export const keepOutSchema = z
   .object({ until: isoDay, hours: z.number(), product: z.string() })
   .meta({ id: 'KeepOut', description: 'A re-entry interval, as entered from the label, that is not over.' });
 
-export const seasonLineSchema = z
+export const rateLineSchema = z
   .object({
     design: trapDesignSchema,
     from: isoDay,
     to: isoDay,
-    points: z.array(seasonPointSchema),
+    points: z.array(ratePointSchema),
     thresholdPerNight: z
       .number()
       .nullable()
       .describe("The rule's threshold in moths per trap per night; null when there is no catch rule."),
   })
-  .meta({ id: 'SeasonLine' });
-export type SeasonLine = Shape<typeof seasonLineSchema>;
+  .meta({ id: 'RateLine' });
+export type RateLine = Shape<typeof rateLineSchema>;

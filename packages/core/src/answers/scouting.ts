@@ -1,8 +1,9 @@
 /** Fields and insects that may be sampled now, and the plan for each. */
+
+import { stageFit, stageOf } from '../advice/crop-stage.ts';
 import { adviseCell } from '../advice/decide.ts';
-import { cellKey, type Prepared, seasonStart } from '../advice/prepare.ts';
+import { cellKey, growingYearStart, type Prepared } from '../advice/prepare.ts';
 import { cellRules } from '../advice/rules.ts';
-import { stageFit, stageOf } from '../advice/season.ts';
 import type { Advice, Verb } from '../advice/types.ts';
 import { formatDay } from '../base/day.ts';
 import { catalogue, cropById, lookFor } from '../catalogue/index.ts';
@@ -73,7 +74,7 @@ function pairOf(prepared: Prepared, field: FieldRecord, insect: string): Scoutin
       match: kind === 'susceptible' ? ('now' as const) : kind === 'may-be' ? ('unknown' as const) : kind,
     };
   });
-  const start = formatDay(seasonStart(field, prepared.on));
+  const start = formatDay(growingYearStart(field, prepared.on));
   const last = (prepared.samplesByCell.get(cellKey(field.fieldId, insect)) ?? []).findLast(
     ({ sampledOn }) => sampledOn >= start && sampledOn <= formatDay(prepared.on),
   );

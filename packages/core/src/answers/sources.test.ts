@@ -4,7 +4,7 @@ import { SEASON_ASSUMPTIONS } from '../planning/assumptions.ts';
 import { PLAN_ASSUMPTIONS } from '../scouting/assumptions.ts';
 import { describeSources } from './sources.ts';
 
-const { insects, crops, models, rules, designs, practices } = catalogue;
+const { insects, models, rules } = catalogue;
 
 describe('every fact says where it comes from', () => {
   const lines = describeSources();

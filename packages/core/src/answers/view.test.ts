@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { prepare } from '../advice/index.ts';
-import { seasonPoints } from '../advice/season-points.ts';
+import { ratePoints } from '../advice/rate-points.ts';
 import { checkOf, fieldOf, lureAt, programOf, stageAt, steadyWeather, trapOf, treatmentOf } from '../advice/test-program.ts';
 import { addDays, day, formatDay } from '../base/day.ts';
 import { catchIntervals } from '../catch/index.ts';
@@ -34,14 +34,14 @@ describe('the season line', () => {
         [],
         day('2025-07-13'),
       ).intervals;
-    const points = seasonPoints([...history(t1, 'T1'), ...history(t2, 'T2')]);
+    const points = ratePoints([...history(t1, 'T1'), ...history(t2, 'T2')]);
     expect(points.map(({ from, to, perNight }) => [from, to, perNight])).toEqual([
       ['2025-07-01', '2025-07-05', 14 / 14],
       ['2025-07-05', '2025-07-09', 1],
       ['2025-07-09', '2025-07-11', 18 / 14],
       ['2025-07-11', '2025-07-13', 2],
     ]);
-    const alone = seasonPoints(history(t1, 'T1'));
+    const alone = ratePoints(history(t1, 'T1'));
     expect(alone.map(({ perNight }) => perNight)).toEqual([1, null, 2]);
   });
 });

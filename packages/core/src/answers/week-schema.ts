@@ -4,7 +4,7 @@ import { adviceSchema, missingSchema, outOfSeasonSchema, verbSchema } from '../a
 import type { Shape } from '../base/shape.ts';
 import { unusableSchema } from '../catch/types.ts';
 import { isoDay } from '../records/schema.ts';
-import { insectNameSchema, namedFieldSchema, namedProgramSchema, observedStageSchema, seasonLineSchema } from './schema.ts';
+import { insectNameSchema, namedFieldSchema, namedProgramSchema, observedStageSchema, rateLineSchema } from './schema.ts';
 
 const cellReasonSchema = z
   .discriminatedUnion('kind', [
@@ -27,7 +27,7 @@ export type CellAdvice = Shape<typeof cellAdviceSchema>;
 const weekCellSchema = z
   .object({
     advice: cellAdviceSchema,
-    line: seasonLineSchema.nullable().describe('As a small picture shows it: rates to three figures.'),
+    line: rateLineSchema.nullable().describe('As a small picture shows it: rates to three figures.'),
   })
   .meta({ id: 'WeekCell' });
 export type WeekCell = Shape<typeof weekCellSchema>;

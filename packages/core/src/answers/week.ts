@@ -1,15 +1,16 @@
 /** This week: every field and insect with its verb, and what is due today. */
+
+import { stageOf } from '../advice/crop-stage.ts';
 import { adviseCell } from '../advice/decide.ts';
 import { checkDue, hanging, lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared, weatherEnd } from '../advice/prepare.ts';
-import { stageOf } from '../advice/season.ts';
 import type { Advice, Verb } from '../advice/types.ts';
 import { addDays, type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { insectById } from '../catalogue/index.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { cellAdvice, trapsBehind } from './cell.ts';
-import type { InsectName, SeasonLine } from './schema.ts';
-import { seasonLines } from './season-line.ts';
+import { rateLines } from './rate-line.ts';
+import type { InsectName, RateLine } from './schema.ts';
 import type { DueField, DueTrap, WeekCell, WeekField, WeekView } from './week-schema.ts';
 
 interface AdvisedField {
@@ -83,7 +84,7 @@ function weekField(prepared: Prepared, { field, advice }: AdvisedField): WeekFie
 }
 
 function weekCell(prepared: Prepared, field: FieldRecord, advice: Advice): WeekCell {
-  const lines = advice.verb === 'none' ? [] : seasonLines(prepared, field, advice.insect);
+  const lines = advice.verb === 'none' ? [] : rateLines(prepared, field, advice.insect);
   const design = advice.because.find((item) => item.kind === 'rate')?.design;
   return { advice: cellAdvice(advice), line: smallLine(lines.find((line) => line.design === design) ?? lines[0] ?? null) };
 }
@@ -91,7 +92,7 @@ function weekCell(prepared: Prepared, field: FieldRecord, advice: Advice): WeekC
 /** Figures that a line of thirty pixels can show: hundreds of fields weigh on the way to a phone. The field's own page has all. */
 const SMALL_DIGITS = 3;
 
-function smallLine(line: SeasonLine | null): SeasonLine | null {
+function smallLine(line: RateLine | null): RateLine | null {
   if (!line) return null;
   const small = (value: number | null) => value && Number(value.toPrecision(SMALL_DIGITS));
   const points = line.points.map((point) => ({

@@ -1,7 +1,7 @@
 /** What belongs in a calendar, as values: files are made at the edge. */
 import { adviseAll } from '../advice/advise.ts';
 import { checkDue, hanging, lureEnds } from '../advice/due.ts';
-import { cellKey, historyOf, type Prepared, seasonStart } from '../advice/prepare.ts';
+import { cellKey, growingYearStart, historyOf, type Prepared } from '../advice/prepare.ts';
 import { addDays, type Day, day, formatDay, type IsoDay } from '../base/day.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import type { LureOrder } from './lure-need.ts';
@@ -110,7 +110,7 @@ function adviceEntries(prepared: Prepared): CalendarEntry[] {
   return adviseAll(prepared).flatMap(({ field: fieldId, insect, verb, by, dueSince }): CalendarEntry[] => {
     if ((verb !== 'decide' && verb !== 'scout') || by === null) return [];
     const field = prepared.fields.get(fieldId)!;
-    const start = formatDay(seasonStart(field, prepared.on));
+    const start = formatDay(growingYearStart(field, prepared.on));
     const treatments = prepared.treatmentsByCell.get(cellKey(fieldId, insect)) ?? [];
     const since = treatments.findLast(({ appliedOn }) => appliedOn > start)?.appliedOn ?? start;
     const about = { farm: field.farm, insects: [insect], fields: [fieldId] };

@@ -1,6 +1,6 @@
 /** The flights of an insect at a field, and the dates of its events to come: what its traps and its weather say together. */
 import { modelHeat } from '../advice/phenology.ts';
-import { heatOf, historyOf, type Prepared, seasonStart, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
+import { growingYearStart, heatOf, historyOf, type Prepared, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
 import type { Day } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import { modelsFor } from '../catalogue/look-up.ts';
@@ -73,7 +73,7 @@ function fittedFlights(
   const source = weatherSourceOf(prepared, field);
   if (source === null) return 'no-weather-source';
   const track = heatOf(prepared, source, model.heat);
-  const axisFrom = seasonStart(field, prepared.on);
+  const axisFrom = growingYearStart(field, prepared.on);
   const designs = [...groupBy(traps, ({ design }) => design).values()].map((own) => ({
     own,
     caught: heatSpans(

@@ -1,6 +1,6 @@
 /** Traps read together: flights belong to a region, and a trap that catches little borrows from its neighbours. */
 
-import { heatOf, historyOf, once, type Prepared, seasonStart, weatherSourceOf } from '../advice/prepare.ts';
+import { growingYearStart, heatOf, historyOf, once, type Prepared, weatherSourceOf } from '../advice/prepare.ts';
 import { addDays, type Day, dayOf, partsOf, yearOf } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
 import { degreeDaysIn } from '../base/temperature.ts';
@@ -41,16 +41,18 @@ function regions(prepared: Prepared): ReadonlyMap<string, readonly FieldRecord[]
     const isPlaced = ({ latitude, longitude }: FieldRecord) => latitude !== null && longitude !== null;
     const found: FieldRecord[][] = [];
     for (const field of fields.filter(isPlaced)) {
-      const start = seasonStart(field, prepared.on);
-      const near = found.find(([first]) => distanceKm(first!, field)! <= REGION_KM && seasonStart(first!, prepared.on) === start);
+      const start = growingYearStart(field, prepared.on);
+      const near = found.find(
+        ([first]) => distanceKm(first!, field)! <= REGION_KM && growingYearStart(first!, prepared.on) === start,
+      );
       if (near) near.push(field);
       else found.push([field]);
     }
     for (const field of fields.filter((one) => !isPlaced(one))) {
       const source = weatherSourceOf(prepared, field);
-      const start = seasonStart(field, prepared.on);
+      const start = growingYearStart(field, prepared.on);
       const same = found.find((region) =>
-        region.some((one) => weatherSourceOf(prepared, one) === source && seasonStart(one, prepared.on) === start),
+        region.some((one) => weatherSourceOf(prepared, one) === source && growingYearStart(one, prepared.on) === start),
       );
       if (same) same.push(field);
       else found.push([field]);
@@ -106,7 +108,7 @@ function fitted(
     return fit;
   };
 
-  const start = seasonStart(region[0]!, prepared.on);
+  const start = growingYearStart(region[0]!, prepared.on);
   const past = Array.from({ length: PAST_SEASONS }, (_, ago) => {
     const from = yearsBefore(start, ago + 1);
     const { caught } = catchIn(from, addDays(yearsBefore(start, ago), -1));

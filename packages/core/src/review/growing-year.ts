@@ -1,4 +1,4 @@
-import { seasonStart } from '../advice/prepare.ts';
+import { growingYearStart } from '../advice/prepare.ts';
 import { addDays, type Day, day, dayOf, partsOf, yearOf } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
 
@@ -13,7 +13,7 @@ export interface GrowingYear {
 /** The growing year that holds `on`: from 1 January, or from 1 July where the program's fields lie south of the equator. */
 export function growingYear({ fields }: Program, on: Day): GrowingYear {
   const placed = fields.find(({ latitude }) => latitude !== null);
-  return yearFrom(placed ? seasonStart(placed, on) : dayOf(yearOf(on), 1, 1));
+  return yearFrom(placed ? growingYearStart(placed, on) : dayOf(yearOf(on), 1, 1));
 }
 
 /** Every growing year in which something was checked, oldest first. */

@@ -1,6 +1,6 @@
 /** When a season's flight began, peaked and was half over, and how much was caught. */
 
-import { seasonPoints } from '../advice/season-points.ts';
+import { ratePoints } from '../advice/rate-points.ts';
 import { dispersionShownBy } from '../advice/visit-dispersion.ts';
 import { addDays, type Day, day } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
@@ -76,7 +76,7 @@ function designSeason(design: TrapDesign, traps: readonly TrapWithHistory[]): De
 
 /** Adds up the mean trap's nights; within a stretch that visits share, moths are taken as spread evenly. */
 function passage(intervals: readonly CatchInterval[]): Pick<DesignSeason, 'passed' | 'unseenNights'> {
-  const stretches = seasonPoints(intervals).map((point) => ({
+  const stretches = ratePoints(intervals).map((point) => ({
     ...point,
     from: day(point.from),
     nights: day(point.to) - day(point.from),

@@ -1,6 +1,6 @@
 /** The same catch in each year, on the calendar and on the heat axis: values ready to draw. */
 
-import { seasonPoints } from '../advice/season-points.ts';
+import { ratePoints } from '../advice/rate-points.ts';
 import { addDays, type Day, day, yearOf } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { modelsFor } from '../catalogue/look-up.ts';
@@ -115,7 +115,7 @@ function pointsOf(
   newest: GrowingYear,
   track: HeatTrack | null,
 ): YearPoint[] {
-  const points = seasonPoints(traps.flatMap(({ history }) => history.intervals));
+  const points = ratePoints(traps.flatMap(({ history }) => history.intervals));
   const moths = points.map(({ from, to, perNight }) => (perNight ?? 0) * (day(to) - day(from)));
   const total = moths.reduce((sum, caught) => sum + caught, 0);
   const drawn = (on: Day) => sameDayIn(yearOf(on) + newest.year - season.year, on);

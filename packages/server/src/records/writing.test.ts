@@ -10,7 +10,7 @@ import {
   roundSchema,
   roundView,
   stationsSchema,
-  stationsView,
+  trapsView,
   trapView,
   trapViewSchema,
 } from '@duskwatch/core';
@@ -269,7 +269,7 @@ it('the round and the traps are the core’s own, just as their schemas describe
   expect(roundSchema.parse(round)).toEqual(round);
   expect(round).toEqual(plain(roundView(prepared)));
   expect(stationsSchema.parse(traps)).toEqual(traps);
-  expect(traps).toEqual(plain(stationsView(prepared)));
+  expect(traps).toEqual(plain(trapsView(prepared)));
   expect(trapViewSchema.parse(trap)).toEqual(trap);
   expect(trap).toEqual(plain(trapView(prepared, 'T1')));
 });

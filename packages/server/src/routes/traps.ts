@@ -1,4 +1,4 @@
-import { stationsSchema, stationsView, trapView, trapViewSchema } from '@duskwatch/core';
+import { stationsSchema, trapsView, trapView, trapViewSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
@@ -18,7 +18,7 @@ export const trapsRoute: Route = (app, { reader, dayFor }) => {
         response: { 200: stationsSchema, 400: problems },
       },
     },
-    async (request) => stationsView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+    async (request) => trapsView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 
   app.get(

@@ -1,4 +1,4 @@
-import { distanceKm, type StationPlace, type StationsView, type StationTrap } from '@duskwatch/core';
+import { distanceKm, type StationPlace, type StationTrap, type TrapsView } from '@duskwatch/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { graticuleStep, mercator, placeOn, planOf, scaleBar } from '../../shared/places/projection.ts';
@@ -35,7 +35,7 @@ const placeOf = (station: string, traps: readonly StationTrap[], over: Partial<S
   traps,
   ...over,
 });
-const viewOf = (places: readonly StationPlace[]): StationsView => ({
+const viewOf = (places: readonly StationPlace[]): TrapsView => ({
   program: { name: 'Small', invented: true },
   on: '2026-07-15',
   places,

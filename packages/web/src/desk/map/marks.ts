@@ -1,5 +1,5 @@
 /** The stations of one insect, or of all, as marks on a ground. */
-import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
+import type { StationPlace, StationTrap, TrapsView } from '@duskwatch/core';
 import { isDue } from '../../shared/traps/due.ts';
 
 export interface StationMark {
@@ -30,7 +30,7 @@ function tells(trap: StationTrap): boolean {
 }
 
 /** Only what hangs: a trap taken down stood at a place, and says nothing now. */
-export function marksOf(view: StationsView, insect: string | null): Marks {
+export function marksOf(view: TrapsView, insect: string | null): Marks {
   const marks: StationMark[] = [];
   const unplaced: StationPlace[] = [];
   for (const place of view.places) {

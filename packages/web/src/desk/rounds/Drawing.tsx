@@ -1,6 +1,6 @@
 import type { PlannedRound, RoundScout, StationToVisit } from '@duskwatch/core';
 import { type Place, planOf } from '../../shared/places/projection.ts';
-import { roundsWords as w } from '../../text/rounds.ts';
+import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
 
 const SIZE = { width: 420, height: 260, margin: 26 };
 

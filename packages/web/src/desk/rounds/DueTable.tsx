@@ -1,5 +1,5 @@
 import { dayText, shortDay } from '../../format/day.ts';
-import { roundsWords as w } from '../../text/rounds.ts';
+import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
 import { Table } from '../../ui/table/Table.tsx';
 import type { RoundsAnswer } from './queries.ts';
 import type { Setup } from './setup.ts';

@@ -6,7 +6,7 @@ import { useLengthUnit } from '../../browser/preferences.ts';
 import { dayText } from '../../format/day.ts';
 import { distanceText } from '../../format/length.ts';
 import { countText, percentText } from '../../format/number.ts';
-import { roundsWords as w } from '../../text/rounds.ts';
+import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
 import { Table } from '../../ui/table/Table.tsx';
 import { Drawing } from './Drawing.tsx';
 import { clockText } from './setup.ts';

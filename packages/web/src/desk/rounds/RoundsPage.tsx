@@ -8,7 +8,7 @@ import { useLengthUnit } from '../../browser/preferences.ts';
 import { dayText } from '../../format/day.ts';
 import { distanceText } from '../../format/length.ts';
 import { rateText } from '../../format/number.ts';
-import { roundsWords as w } from '../../text/rounds.ts';
+import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { DueTable } from './DueTable.tsx';

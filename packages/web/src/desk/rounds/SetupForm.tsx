@@ -1,4 +1,4 @@
-import { roundsWords as w } from '../../text/rounds.ts';
+import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
 import { homeOf, MOST_DAYS, newScout, type ScoutSetup, type Setup } from './setup.ts';
 
 /** Who drives, from where, how long, on how many days. */

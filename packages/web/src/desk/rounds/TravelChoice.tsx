@@ -1,6 +1,6 @@
 import { readTravelTable, type TravelTable } from '@duskwatch/core';
 import { useState } from 'react';
-import { roundsWords as w } from '../../text/rounds.ts';
+import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
 
 export type Travel =
   | { readonly kind: 'circle' }

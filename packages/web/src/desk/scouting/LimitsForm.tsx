@@ -1,6 +1,6 @@
 import { countsInsects, type ScoutingPlan } from '@duskwatch/core';
-import { planWords } from '../../text/scout.ts';
 import { scoutingWords } from '../../text/scouting.ts';
+import { planWords } from '../../text/walk.ts';
 import { Field } from '../../ui/Field.tsx';
 import { LIMITS, type Limit, type PlanSearch } from './search.ts';
 

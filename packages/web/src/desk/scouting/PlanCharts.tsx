@@ -1,7 +1,7 @@
 import { countsInsects, type PlanCurves, type ScoutingPlan, stopLines } from '@duskwatch/core';
 import { useMemo } from 'react';
-import { planWords } from '../../text/scout.ts';
 import { scoutingWords } from '../../text/scouting.ts';
+import { planWords } from '../../text/walk.ts';
 import { fineNumber } from './figures.ts';
 import { Numbers } from './Numbers.tsx';
 import { PlanChart, type Series } from './PlanChart.tsx';

@@ -5,8 +5,8 @@ import { useMemo } from 'react';
 import { dayText } from '../../format/day.ts';
 import { language } from '../../text/language.ts';
 import { cropText, insectName, localName, stageName } from '../../text/names.ts';
-import { planWords, scoutWords } from '../../text/scout.ts';
 import { scoutingWords } from '../../text/scouting.ts';
+import { planWords, walkWords } from '../../text/walk.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle } from '../../ui/media.ts';
@@ -120,7 +120,7 @@ export function PlanPage() {
               </>
             ) : (
               <p>
-                {planWords.noFigure(name)} {scoutWords.before.countAll(planWords.units(counting!.units, counting!.unit))}
+                {planWords.noFigure(name)} {walkWords.before.countAll(planWords.units(counting!.units, counting!.unit))}
               </p>
             )}
           </section>

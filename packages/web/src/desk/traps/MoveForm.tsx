@@ -9,7 +9,7 @@ import { RecordForm } from '../../shared/record/RecordForm.tsx';
 import { useAround } from '../../shared/record/useAround.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import type { Base } from '../../sync/types.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { endedOn, lureAlong, nextTrapId } from './moving.ts';
 
 export interface HeldTrap {

@@ -3,7 +3,7 @@ import { formTextsOf } from '../../shared/record/form-texts.ts';
 import { RecordForm } from '../../shared/record/RecordForm.tsx';
 import { useAround } from '../../shared/record/useAround.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import type { HeldTrap } from './MoveForm.tsx';
 
 export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTrap; close: () => void }) {

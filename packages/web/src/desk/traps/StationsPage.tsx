@@ -1,4 +1,4 @@
-import { insectById, type StationsView } from '@duskwatch/core';
+import { insectById, type TrapsView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
@@ -7,7 +7,7 @@ import { stationsLater } from '../../shared/record/later.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { stationsQuery } from '../../shared/traps/queries.ts';
 import { documentsWords } from '../../text/documents.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle, useWide } from '../../ui/media.ts';
@@ -100,7 +100,7 @@ export function StationsPage() {
 }
 
 function Traps(props: {
-  view: StationsView;
+  view: TrapsView;
   notSent: ReadonlySet<string>;
   search: StationsSearch;
   change: (part: Partial<StationsSearch>) => void;

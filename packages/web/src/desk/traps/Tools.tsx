@@ -1,7 +1,7 @@
-import type { StationsView } from '@duskwatch/core';
+import type { TrapsView } from '@duskwatch/core';
 import { dueText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
 import { Field, SelectField } from '../../ui/Field.tsx';
 import { useWide } from '../../ui/media.ts';
@@ -11,7 +11,7 @@ import { allRows, csvCells, type Row } from './rows.ts';
 import { COLUMNS, STATES, type StationsSearch } from './search.ts';
 
 export function Tools(props: {
-  view: StationsView;
+  view: TrapsView;
   rows: readonly Row[];
   all: number;
   search: StationsSearch;
@@ -92,7 +92,7 @@ const CSV_COLUMNS = [
   'longitude',
 ] as const satisfies readonly (keyof typeof w.csv)[];
 
-function Exports({ view, rows }: { view: StationsView; rows: readonly Row[] }) {
+function Exports({ view, rows }: { view: TrapsView; rows: readonly Row[] }) {
   const wording = useWording();
   const csv = () =>
     asCsv(

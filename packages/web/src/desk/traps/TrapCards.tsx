@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { dueText, lureText, placeText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
 import type { TrapRowsProps } from './TrapTable.tsx';
 

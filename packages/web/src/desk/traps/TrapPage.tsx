@@ -15,7 +15,7 @@ import { degreesText, dueText, hungText, lureText, rateOf } from '../../shared/t
 import { historyWords } from '../../text/history.ts';
 import { localName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';

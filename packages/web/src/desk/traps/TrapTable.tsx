@@ -1,8 +1,8 @@
-import type { StationsView } from '@duskwatch/core';
+import type { TrapsView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { dueText, hungText, lureText, placeText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { localName } from '../../text/names.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
 import { type Column, Table } from '../../ui/table/Table.tsx';
 import { type Row, VALUE } from './rows.ts';
@@ -10,7 +10,7 @@ import { COLUMNS, type ColumnId, type StationsSearch } from './search.ts';
 
 export interface TrapRowsProps {
   readonly rows: readonly Row[];
-  readonly view: StationsView;
+  readonly view: TrapsView;
   readonly notSent: ReadonlySet<string>;
   readonly search: StationsSearch;
   readonly change: (part: Partial<StationsSearch>) => void;

@@ -1,4 +1,4 @@
-import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
+import type { StationPlace, StationTrap, TrapsView } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import { asCsv } from '../../ui/table/cells.ts';
 import { csvCells, selectRows } from './rows.ts';
@@ -33,7 +33,7 @@ const placeOf = (station: string, traps: readonly StationTrap[]): StationPlace =
   traps,
 });
 const rate = (perNight: number) => ({ from: '2026-07-01', to: '2026-07-08', nights: 7, perNight });
-const view: StationsView = {
+const view: TrapsView = {
   program: { name: 'Small', invented: true },
   on: '2026-07-15',
   designs: [],

@@ -1,5 +1,5 @@
 /** The traps of a program as rows: filtered, sorted, and as text for elsewhere. */
-import type { StationPlace, StationsView, StationTrap } from '@duskwatch/core';
+import type { StationPlace, StationTrap, TrapsView } from '@duskwatch/core';
 import { isDue } from '../../shared/traps/due.ts';
 import { localName } from '../../text/names.ts';
 import { sorted } from '../../ui/table/cells.ts';
@@ -10,10 +10,9 @@ export interface Row {
   readonly trap: StationTrap;
 }
 
-export const allRows = (view: StationsView): Row[] =>
-  view.places.flatMap((place) => place.traps.map((trap) => ({ place, trap })));
+export const allRows = (view: TrapsView): Row[] => view.places.flatMap((place) => place.traps.map((trap) => ({ place, trap })));
 
-export function selectRows(view: StationsView, search: StationsSearch): Row[] {
+export function selectRows(view: TrapsView, search: StationsSearch): Row[] {
   const state = search.state ?? 'hanging';
   const words = (search.find ?? '').toLocaleLowerCase().split(/\s+/).filter(Boolean);
   const kept = allRows(view).filter(({ place, trap }) => {

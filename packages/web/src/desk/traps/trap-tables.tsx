@@ -5,7 +5,7 @@ import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
 import { dayOnPage } from '../../shared/traps/words.ts';
 import { historyWords } from '../../text/history.ts';
 import { recordWords } from '../../text/record.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
 import { Table, type TableProps } from '../../ui/table/Table.tsx';
 

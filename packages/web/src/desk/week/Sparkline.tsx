@@ -1,4 +1,4 @@
-import { day, type SeasonLine } from '@duskwatch/core';
+import { day, type RateLine } from '@duskwatch/core';
 import { scaleLinear, scaleSqrt } from 'd3-scale';
 import { Band, Level, Line } from '../../ui/chart/marks.tsx';
 import { bandPath, stepPath, stepVertices } from '../../ui/chart/steps.ts';
@@ -24,7 +24,7 @@ export function groundPath(from: number, to: number, months: readonly number[]):
 }
 
 /** A season in a line. The picture stretches to its cell; strokes do not. Numbers stand beside it, so it is hidden from readers. */
-export function Sparkline({ line, scale }: { line: SeasonLine; scale: LineScale }) {
+export function Sparkline({ line, scale }: { line: RateLine; scale: LineScale }) {
   const { top, from, to, ground } = scale;
   const x = across(from, to);
   const y = scaleSqrt()

@@ -1,5 +1,5 @@
 /** Which rows and columns of the week are shown, and in which order. */
-import { day, type InsectName, type SeasonLine, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
+import { day, type InsectName, type RateLine, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
 import { VERBS } from '../../shared/advice/verbs.ts';
 import { language } from '../../text/language.ts';
 import { monthTicks } from '../../ui/chart/axis.ts';
@@ -93,7 +93,7 @@ export function countVerbs(view: WeekView, search: WeekSearch): ReadonlyMap<Verb
  * The scales of the week's small lines: one season across them all, and upward one scale for each insect and trap
  * design, because designs do not catch alike.
  */
-export function lineScales(view: WeekView): (insect: number, line: SeasonLine) => LineScale {
+export function lineScales(view: WeekView): (insect: number, line: RateLine) => LineScale {
   const top = new Map<string, number>();
   let first = view.on;
   for (const field of view.fields)

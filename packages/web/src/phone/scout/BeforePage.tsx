@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { dayText } from '../../format/day.ts';
 import { insectName, stageName } from '../../text/names.ts';
 import { roundWords } from '../../text/round.ts';
-import { planWords, scoutWords as w } from '../../text/scout.ts';
+import { planWords, walkWords as w } from '../../text/walk.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { capital, local } from '../shared/figures.ts';
 import { Sign } from '../shared/Sign.tsx';

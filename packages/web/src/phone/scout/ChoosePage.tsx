@@ -4,7 +4,7 @@ import { dayText, longDay, shortDay } from '../../format/day.ts';
 import { words } from '../../text/index.ts';
 import { cropText, stageName } from '../../text/names.ts';
 import { roundWords } from '../../text/round.ts';
-import { planWords, scoutWords as w } from '../../text/scout.ts';
+import { planWords, walkWords as w } from '../../text/walk.ts';
 import { wordingIn } from '../../text/wording.ts';
 import type { DeviceState } from '../shared/device.ts';
 import { capital, local, whole } from '../shared/figures.ts';

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { Theme } from '../../browser/preferences.ts';
 import { roundWords } from '../../text/round.ts';
-import { scoutWords as w } from '../../text/scout.ts';
+import { walkWords as w } from '../../text/walk.ts';
 import type { DeviceState } from '../shared/device.ts';
 import type { ScoutSearch } from './search.ts';
 

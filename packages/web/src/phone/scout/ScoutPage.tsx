@@ -1,7 +1,7 @@
 import '../shared/index.css';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
-import { scoutWords as w } from '../../text/scout.ts';
+import { walkWords as w } from '../../text/walk.ts';
 import { useTitle } from '../../ui/media.ts';
 import { today } from '../shared/device.ts';
 import { NothingKept } from '../shared/NothingKept.tsx';

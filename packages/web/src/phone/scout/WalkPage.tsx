@@ -1,6 +1,6 @@
 import { countsInsects, type ScoutingView } from '@duskwatch/core';
 import { useState } from 'react';
-import { planWords, scoutWords as w } from '../../text/scout.ts';
+import { planWords, walkWords as w } from '../../text/walk.ts';
 import type { RoundDevice } from '../shared/device.ts';
 import { capital, local } from '../shared/figures.ts';
 import type { ToastMessage } from '../shared/Toast.tsx';

@@ -3,7 +3,7 @@ import { useLengthUnit } from '../../browser/preferences.ts';
 import { lengthText } from '../../format/length.ts';
 import { localName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
-import { stationsWords } from '../../text/stations.ts';
+import { trapsWords } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
 import { Cited } from '../../ui/Cited.tsx';
 import type { FormTexts } from './form-texts.ts';
@@ -44,7 +44,7 @@ export function Aside({ kind, draft, field }: { kind: RecordKind; draft: FormTex
 const designOf = (text: string | undefined): TrapDesign | null => TRAP_DESIGNS.find((design) => design === text) ?? null;
 
 export function SitingAside({ design, insect }: { design: TrapDesign | null; insect: string | null }) {
-  const w = stationsWords.siting;
+  const w = trapsWords.siting;
   const wording = useWording();
   const [unit] = useLengthUnit();
   const facts = design && designFacts(design);

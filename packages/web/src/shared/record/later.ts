@@ -11,9 +11,9 @@ import {
   type SampleRecord,
   type StageRecord,
   type StationPlace,
-  type StationsView,
   type StationTrap,
   type TrapRecord,
+  type TrapsView,
   type TreatmentRecord,
   trapVisit,
 } from '@duskwatch/core';
@@ -88,10 +88,10 @@ function merged<T>(held: readonly T[], later: readonly T[], key: (each: T) => st
 
 /** @param insectNameOf names of insects that no trap of the view is for */
 export function stationsLater(
-  view: StationsView,
+  view: TrapsView,
   entries: readonly OutboxEntry[],
   insectNameOf: (id: string) => StationTrap['insect'],
-): { readonly view: StationsView; readonly notSent: ReadonlySet<string> } {
+): { readonly view: TrapsView; readonly notSent: ReadonlySet<string> } {
   const traps = waiting(entries, 'traps') as TrapRecord[];
   const checks = waiting(entries, 'checks') as CheckRecord[];
   const lures = waiting(entries, 'lures') as LureRecord[];
@@ -126,7 +126,7 @@ export function stationsLater(
   return { view: { ...view, places: [...added, ...places] }, notSent };
 }
 
-function factsOf(view: StationsView, { design, hungOn, takenDownOn, latitude, longitude }: TrapRecord) {
+function factsOf(view: TrapsView, { design, hungOn, takenDownOn, latitude, longitude }: TrapRecord) {
   const state: StationTrap['state'] =
     hungOn > view.on ? 'planned' : takenDownOn !== null && takenDownOn <= view.on ? 'taken-down' : 'hanging';
   return { design, hungOn, takenDownOn, latitude, longitude, state, ...(state === 'hanging' ? {} : { check: null }) };

@@ -1,4 +1,4 @@
-import type { IsoDay, StationsView, TrapView } from '@duskwatch/core';
+import type { IsoDay, TrapsView, TrapView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import { getJson } from '../../api/client.ts';
 
@@ -7,7 +7,7 @@ const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}`
 export const stationsQuery = (on: IsoDay | undefined) =>
   queryOptions({
     queryKey: ['traps', on ?? null],
-    queryFn: ({ signal }) => getJson<StationsView>(dated('/api/traps', on), signal),
+    queryFn: ({ signal }) => getJson<TrapsView>(dated('/api/traps', on), signal),
     placeholderData: keepPreviousData,
   });
 

@@ -4,7 +4,7 @@ import { lengthUnit } from '../../browser/preferences.ts';
 import { shortDay } from '../../format/day.ts';
 import { distanceText, lengthText } from '../../format/length.ts';
 import { countText, rateText } from '../../format/number.ts';
-import { stationsWords as w } from '../../text/stations.ts';
+import { trapsWords as w } from '../../text/traps.ts';
 
 /** Short when it is this year's, with the year when it is not. */
 export const dayOnPage = (date: string, on: string): string =>

@@ -1,8 +1,8 @@
-import type { SeasonPoint } from '@duskwatch/core';
+import type { RatePoint } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import { bandPath, stepPath, stepVertices } from './steps.ts';
 
-const point = (from: string, to: string, perNight: number | null): SeasonPoint => ({
+const point = (from: string, to: string, perNight: number | null): RatePoint => ({
   from,
   to,
   perNight,

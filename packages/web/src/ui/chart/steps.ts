@@ -1,5 +1,5 @@
 /** Season points as shapes: the rate holds over the nights it was measured on, and a gap stays a gap. */
-import { day, type SeasonPoint } from '@duskwatch/core';
+import { day, type RatePoint } from '@duskwatch/core';
 import { area, curveStepAfter, line } from 'd3-shape';
 
 export interface StepVertex {
@@ -11,7 +11,7 @@ export interface StepVertex {
 }
 
 /** Corners of the step line; null between two corners lifts the pen. */
-export function stepVertices(points: readonly SeasonPoint[]): (StepVertex | null)[] {
+export function stepVertices(points: readonly RatePoint[]): (StepVertex | null)[] {
   const vertices: (StepVertex | null)[] = [];
   let open: StepVertex | null = null;
   let until = Number.NEGATIVE_INFINITY;

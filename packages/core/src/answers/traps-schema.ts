@@ -144,7 +144,7 @@ export const stationsSchema = z
     practices: z.array(sitingPracticeSchema),
   })
   .meta({ id: 'Stations' });
-export type StationsView = Shape<typeof stationsSchema>;
+export type TrapsView = Shape<typeof stationsSchema>;
 
 export const trapViewSchema = stationTrapSchema
   .extend({

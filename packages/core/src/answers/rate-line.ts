@@ -1,18 +1,15 @@
 /** The season's catch as a line: one rate for every stretch in which the same visits speak. */
 import { nearbyThreshold } from '../advice/catch-finding.ts';
 import { historyOf, type Prepared, trapsThisSeason } from '../advice/prepare.ts';
+import { ratePoints } from '../advice/rate-points.ts';
 import { cellRules, ruleForDesign } from '../advice/rules.ts';
-import { seasonPoints } from '../advice/season-points.ts';
-import { VISIT_DISPERSION_PRIOR, visitDispersion } from '../advice/visit-dispersion.ts';
-import { type Day, formatDay } from '../base/day.ts';
-import { ASSUMPTIONS } from '../catalogue/index.ts';
-import { type DispersionBelief, estimateRate, sumIntervals } from '../catch/index.ts';
+import { visitDispersion } from '../advice/visit-dispersion.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign } from '../records/schema.ts';
-import type { SeasonLine } from './schema.ts';
+import type { RateLine } from './schema.ts';
 
 /** One line per trap design that informs the field this season: designs are never pooled. */
-export function seasonLines(prepared: Prepared, field: FieldRecord, insect: string): SeasonLine[] {
+export function rateLines(prepared: Prepared, field: FieldRecord, insect: string): RateLine[] {
   const rules = cellRules(prepared, field, insect).catch;
   const byDesign = new Map<TrapDesign, CatchInterval[]>();
   for (const trap of trapsThisSeason(prepared, field, insect)) {
@@ -20,9 +17,9 @@ export function seasonLines(prepared: Prepared, field: FieldRecord, insect: stri
     intervals.push(...historyOf(prepared, trap).intervals);
     byDesign.set(trap.design, intervals);
   }
-  const lines: SeasonLine[] = [];
+  const lines: RateLine[] = [];
   for (const [design, intervals] of byDesign) {
-    const points = seasonPoints(intervals, visitDispersion(prepared, insect, design));
+    const points = ratePoints(intervals, visitDispersion(prepared, insect, design));
     if (points.length === 0) continue;
     const rule = ruleForDesign(rules, design);
     lines.push({

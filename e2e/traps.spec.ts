@@ -1,9 +1,9 @@
 import type { APIRequestContext, Page } from '@playwright/test';
-import { english, type StationsView, type TrapView } from '../packages/core/src/index.ts';
+import { english, type TrapsView, type TrapView } from '../packages/core/src/index.ts';
 import { test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 
-const stationsOf = async (request: APIRequestContext): Promise<StationsView> => (await request.get('/api/traps')).json();
+const stationsOf = async (request: APIRequestContext): Promise<TrapsView> => (await request.get('/api/traps')).json();
 const trapOf = async (request: APIRequestContext, trapId: string): Promise<TrapView> =>
   (await request.get(`/api/traps/${encodeURIComponent(trapId)}`)).json();
 const { figure: rateText } = english({ temperature: 'C' });

@@ -1,6 +1,6 @@
-import type { ScoutWords } from './scout.en.ts';
+import type { WalkWords } from './walk.en.ts';
 
-export const scoutEs: ScoutWords = {
+export const walkEs: WalkWords = {
   title: 'Muestreo',
   opening: 'Abriendo …',
   skip: 'Ir al muestreo',

@@ -3,7 +3,7 @@
 import { type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS, canonicalStage, cropById, insectById, stageOrder } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { cellKey, type Prepared, recordDay, seasonStart } from './prepare.ts';
+import { cellKey, growingYearStart, type Prepared, recordDay } from './prepare.ts';
 import { type CarriedStage, carriedStage } from './stage-carried.ts';
 import type { Evidence } from './types.ts';
 
@@ -21,7 +21,7 @@ export interface StageKnown {
 export function stageOf(prepared: Prepared, field: FieldRecord): StageKnown | null {
   const today = formatDay(prepared.on);
   const seen = prepared.stagesByField.get(field.fieldId)?.findLast(({ observedOn }) => observedOn <= today);
-  if (!seen || seen.observedOn < (field.plantedOn ?? formatDay(seasonStart(field, prepared.on)))) return null;
+  if (!seen || seen.observedOn < (field.plantedOn ?? formatDay(growingYearStart(field, prepared.on)))) return null;
   return {
     written: seen.stage,
     canonical: canonicalStage(field.crop, seen.stage),

@@ -1,5 +1,5 @@
 /** Every string of scouting in English that the core does not say: read at arm's length, in sunlight. */
-export const scoutEn = {
+export const walkEn = {
   title: 'Scouting',
   opening: 'Opening …',
   skip: 'Skip to scouting',
@@ -65,4 +65,4 @@ export const scoutEn = {
   },
 };
 
-export type ScoutWords = typeof scoutEn;
+export type WalkWords = typeof walkEn;

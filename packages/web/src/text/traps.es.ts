@@ -1,9 +1,9 @@
 /** Every string of Stations and traps in Spanish. */
-import type { StationsWords } from './stations.en.ts';
+import type { TrapsWords } from './traps.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-export const stationsEs: StationsWords = {
+export const trapsEs: TrapsWords = {
   title: 'Estaciones y trampas',
   nav: 'Trampas',
   sub: (stations, hanging) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { prepare } from '../advice/index.ts';
 import { checkOf, fieldOf, lureAt, programOf, trapOf } from '../advice/test-program.ts';
 import { day } from '../base/day.ts';
-import { stationsView, trapView } from './index.ts';
+import { trapsView, trapView } from './index.ts';
 
 const north = { latitude: 45, longitude: -63 };
 /** About 44 m and 111 m to the north: one degree of latitude is 111.2 km. */
@@ -11,7 +11,7 @@ const far = { latitude: 45.001, longitude: -63 };
 const nowhere = { latitude: null, longitude: null };
 
 const places = (traps: Parameters<typeof trapOf>[0][], on = '2025-07-15') =>
-  stationsView(prepare(programOf({ fields: [fieldOf()], traps: traps.map(trapOf) }), { on: day(on) })).places.map(
+  trapsView(prepare(programOf({ fields: [fieldOf()], traps: traps.map(trapOf) }), { on: day(on) })).places.map(
     ({ place, places: of, movedM, inUse, traps: standing }) => [place, of, movedM, inUse, standing.map(({ trapId }) => trapId)],
   );
 
@@ -69,7 +69,7 @@ describe('a trap in the table', () => {
       checkOf('2025-07-20', 1),
     ],
   });
-  const view = stationsView(prepare(program, { on: day('2025-07-18') }));
+  const view = trapsView(prepare(program, { on: day('2025-07-18') }));
   const trap = (id: string) => view.places.flatMap(({ traps }) => traps).find(({ trapId }) => trapId === id)!;
 
   it('sums each growing year by itself: nights before an unfit visit say nothing, and later days are not known yet', () => {

@@ -4,8 +4,8 @@ import { formatDay } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
 import { catalogue, practicesFor } from '../catalogue/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
-import { stationTrap, visitsOf } from './station-trap.ts';
-import type { StationPlace, StationsView, TrapState, TrapView } from './stations-schema.ts';
+import { stationTrap, visitsOf } from './trap-facts.ts';
+import type { StationPlace, TrapState, TrapsView, TrapView } from './traps-schema.ts';
 
 /**
  * Farther apart than this, two traps of one station name stood in two places, and catch is local. Wide enough for
@@ -14,7 +14,7 @@ import type { StationPlace, StationsView, TrapState, TrapView } from './stations
 export const SAME_PLACE_M = 50;
 
 /** Every trap that hangs, hung or is planned as known on the day, by station and place. */
-export function stationsView(prepared: Prepared): StationsView {
+export function trapsView(prepared: Prepared): TrapsView {
   const { name, invented } = prepared.program.settings;
   const byStation = new Map<string, TrapRecord[]>();
   for (const trap of [...prepared.program.traps].sort(byHanging)) {

@@ -1,9 +1,9 @@
 import { scoutingWording } from '@duskwatch/core';
 import { inLanguage, language } from './language.ts';
-import { scoutEn } from './scout.en.ts';
-import { scoutEs } from './scout.es.ts';
+import { walkEn } from './walk.en.ts';
+import { walkEs } from './walk.es.ts';
 
 /** The words of scouting in the language in use. */
-export const scoutWords = inLanguage({ en: scoutEn, es: scoutEs });
+export const walkWords = inLanguage({ en: walkEn, es: walkEs });
 /** The core's sentences about plans, in the same language. */
 export const planWords = scoutingWording(language);

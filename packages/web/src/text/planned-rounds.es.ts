@@ -1,9 +1,9 @@
 /** Every string of the page that plans rounds, in Spanish. */
-import type { RoundsWords } from './rounds.en.ts';
+import type { PlannedRoundsWords } from './planned-rounds.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-export const roundsEs: RoundsWords = {
+export const plannedRoundsEs: PlannedRoundsWords = {
   title: 'Planear rondas',
   loading: 'Leyendo lo que toca …',
   sub: (stations, until) => `Hasta el ${until}: ${plural(stations, 'estación por revisar', 'estaciones por revisar')}.`,

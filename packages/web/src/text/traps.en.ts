@@ -1,7 +1,7 @@
 /** Every string of Stations and traps in English. */
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-export const stationsEn = {
+export const trapsEn = {
   title: 'Stations and traps',
   nav: 'Traps',
   sub: (stations: number, hanging: number) =>
@@ -157,4 +157,4 @@ export const stationsEn = {
   },
 };
 
-export type StationsWords = typeof stationsEn;
+export type TrapsWords = typeof trapsEn;

@@ -4,7 +4,7 @@ import { historyOf, type Prepared } from '../advice/prepare.ts';
 import { type Day, day, dayOf, daysBetween, formatDay, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { CheckRecord, TrapRecord } from '../records/schema.ts';
-import type { StationTrap, TrapSeasonSummary, TrapState, TrapVisit } from './stations-schema.ts';
+import type { StationTrap, TrapSeasonSummary, TrapState, TrapVisit } from './traps-schema.ts';
 import { insectName } from './week.ts';
 
 export function stationTrap(prepared: Prepared, trap: TrapRecord): StationTrap {

@@ -1,7 +1,7 @@
 /** Every string of the page that plans rounds, in English. */
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-export const roundsEn = {
+export const plannedRoundsEn = {
   title: 'Plan rounds',
   loading: 'Reading what falls due …',
   sub: (stations: number, until: string) => `${plural(stations, 'station falls', 'stations fall')} due up to ${until}.`,
@@ -71,4 +71,4 @@ export const roundsEn = {
   checked: 'seen',
 };
 
-export type RoundsWords = typeof roundsEn;
+export type PlannedRoundsWords = typeof plannedRoundsEn;

@@ -3,7 +3,7 @@ import { hanging } from '../advice/due.ts';
 import type { Prepared } from '../advice/prepare.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { dueStations } from '../planning/due-stations.ts';
-import type { RoundsView, StationToVisit } from './rounds-schema.ts';
+import type { RoundsView, StationToVisit } from './planned-rounds-schema.ts';
 
 /** Stations with a trap to check up to the day `until`, soonest first. */
 export function roundsView(prepared: Prepared, until: Day): RoundsView {

@@ -8,7 +8,7 @@ import type { CatchInterval } from '../catch/types.ts';
 import { isoDay } from '../records/schema.ts';
 import { VISIT_DISPERSION_PRIOR } from './visit-dispersion.ts';
 
-export const seasonPointSchema = z
+export const ratePointSchema = z
   .object({
     from: isoDay,
     to: isoDay,
@@ -19,8 +19,8 @@ export const seasonPointSchema = z
     low: z.number().nullable(),
     high: z.number().nullable(),
   })
-  .meta({ id: 'SeasonPoint' });
-export type SeasonPoint = Shape<typeof seasonPointSchema>;
+  .meta({ id: 'RatePoint' });
+export type RatePoint = Shape<typeof ratePointSchema>;
 
 /**
  * Cuts the season at every visit and reads, for each stretch, all the visits whose nights cover it together.
@@ -28,10 +28,10 @@ export type SeasonPoint = Shape<typeof seasonPointSchema>;
  *
  * @param k dispersion of one visit's count; see `visitDispersion`
  */
-export function seasonPoints(intervals: readonly CatchInterval[], k: DispersionBelief = VISIT_DISPERSION_PRIOR): SeasonPoint[] {
+export function ratePoints(intervals: readonly CatchInterval[], k: DispersionBelief = VISIT_DISPERSION_PRIOR): RatePoint[] {
   const cuts = [...new Set(intervals.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   const ordered = [...intervals].sort((a, b) => a.from - b.from);
-  const points: SeasonPoint[] = [];
+  const points: RatePoint[] = [];
   let open: CatchInterval[] = [];
   let next = 0;
   for (let i = 0; i + 1 < cuts.length; i++) {
@@ -44,7 +44,7 @@ export function seasonPoints(intervals: readonly CatchInterval[], k: DispersionB
   return points;
 }
 
-function pointOf(from: Day, to: Day, counted: readonly CatchInterval[], k: DispersionBelief): SeasonPoint {
+function pointOf(from: Day, to: Day, counted: readonly CatchInterval[], k: DispersionBelief): RatePoint {
   const span = { from: formatDay(from), to: formatDay(to) };
   if (counted.length === 0) return { ...span, perNight: null, low: null, high: null };
   const { perNight, low, high } = estimateRate(sumIntervals(counted), {
