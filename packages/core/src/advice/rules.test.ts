@@ -175,15 +175,41 @@ describe('a sample must be big enough to speak', () => {
   const after = (sample: SampleRecord) =>
     adviceOn('2025-07-08', { ...near, checks: [checkOf('2025-07-08', 6)], samples: [sample] });
 
-  it('none in 5 ears does not call off a look that the catch asks for: 22 more', () => {
+  it('none in 5 ears does not call off a look that the catch asks for: 49 more', () => {
     const advice = after(ears(5, 0));
     expect(advice.verb).toBe('scout');
-    expect(evidenceOf(advice, 'sample')[0]).toMatchObject({ verdict: 'not-yet', more: 22 });
+    expect(evidenceOf(advice, 'sample')[0]).toMatchObject({ verdict: 'not-yet', more: 49 });
   });
 
-  it('none in 27 does', () => {
-    expect(after(ears(26, 0)).verb).toBe('scout');
-    expect(after(ears(27, 0)).verb).toBe('watch');
+  it('none in 54 does, eight at a place: neighbours are alike. In 27 that stand anywhere it does too', () => {
+    const scattered = (unitsExamined: number, each: number): SampleRecord => ({
+      ...ears(unitsExamined, 0),
+      byPlace: Array.from({ length: unitsExamined / each }, () => `0/${each}`),
+    });
+    expect(after(ears(53, 0)).verb).toBe('scout');
+    expect(after(ears(54, 0)).verb).toBe('watch');
+    expect(after(scattered(26, 1)).verb).toBe('scout');
+    expect(after(scattered(27, 1)).verb).toBe('watch');
+    expect(after(scattered(40, 20)).verb).toBe('scout');
+  });
+
+  it('and it is said when only the likeness of neighbours keeps a sample from speaking, with where that is known from', () => {
+    const few = after(ears(27, 0));
+    expect(evidenceOf(few, 'sample')[0]).toMatchObject({ verdict: 'not-yet', clumped: { correlation: 0.15, samples: 0 } });
+    expect(evidenceOf(after(ears(26, 0)), 'sample')[0]).toMatchObject({ verdict: 'not-yet', clumped: null });
+    // Own samples in which places are all or none say more than the assumption, and a larger sample is asked for.
+    const own = Array.from(
+      { length: 10 },
+      (_, i): SampleRecord => ({
+        ...ears(40, 8),
+        sampledOn: `2025-06-${10 + i}`,
+        byPlace: ['8/8', '0/8', '0/8', '0/8', '0/8'],
+      }),
+    );
+    const known = adviceOn('2025-07-08', { ...near, checks: [checkOf('2025-07-08', 6)], samples: [...own, ears(54, 0)] });
+    const [sample] = evidenceOf(known, 'sample');
+    expect(sample).toMatchObject({ verdict: 'not-yet', clumped: { samples: 10 } });
+    expect(sample!.clumped!.correlation).toBeGreaterThan(0.6);
   });
 
   it('1 in 10 ears does not decide, but asks for more', () => {

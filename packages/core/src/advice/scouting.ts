@@ -4,6 +4,7 @@ import { type Day, day, daysBetween } from '../base/day.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
 import type { FieldRecord, SampleRecord } from '../records/schema.ts';
+import { type Clumping, clumpingFound, placeCounts } from '../scouting/clumping.ts';
 import { type SampleVerdict, sampleVerdict } from '../scouting/sample-verdict.ts';
 import { stageFit, stageOf } from './crop-stage.ts';
 import { cellKey, type Prepared } from './prepare.ts';
@@ -76,9 +77,14 @@ function judge(
     rules.find((r) => speaksOf(r, sample) && ['susceptible', 'any'].includes(stageFit(field, r.stages, stage).kind)) ?? null;
   const infested = infestedUnits(sample, rule);
   const share = infested === null ? null : infested / sample.unitsExamined;
-  const alone = rule === null || infested === null ? null : sampleVerdict(rule, sample.unitsExamined, infested);
+  const clumping = clumpingBefore(prepared, sample);
+  const places = placeCounts(sample.byPlace ?? []);
+  const alone =
+    rule === null || infested === null ? null : sampleVerdict(rule, sample.unitsExamined, infested, { clumping, places });
   const together =
-    rule === null || infested === null || alone?.verdict === 'above' ? null : combined(prepared, sample, infested, rule);
+    rule === null || infested === null || alone?.verdict === 'above'
+      ? null
+      : combined(prepared, sample, infested, rule, clumping);
   const judged = together && alone && URGENCY[together.verdict] > URGENCY[alone.verdict] ? together : alone;
   const evidence = {
     kind: 'sample' as const,
@@ -95,13 +101,21 @@ function judge(
     low: judged?.low ?? null,
     high: judged?.high ?? null,
     more: judged?.more ?? null,
+    clumped: judged?.widened ? { correlation: clumping.correlation, samples: clumping.samples } : null,
     withInsect: judged === together && together ? rule!.combinedWith!.insect : null,
   };
   return { sampledOn: day(sample.sampledOn), rule, verdict: evidence.verdict, clean: infested === 0, because: evidence };
 }
 
+/** As samples before this one have it: it is read as the walk was planned, and cannot widen its own limits. */
+const clumpingBefore = ({ program }: Prepared, { insect, sampledOn }: SampleRecord): Clumping =>
+  clumpingFound(
+    program.samples.filter((other) => other.sampledOn < sampledOn),
+    insect,
+  );
+
 /** Two insects in the same plants can together reach a figure that neither reaches alone. */
-function combined(prepared: Prepared, sample: SampleRecord, infested: number, rule: InfestationRule) {
+function combined(prepared: Prepared, sample: SampleRecord, infested: number, rule: InfestationRule, clumping: Clumping) {
   if (!rule.combinedWith) return null;
   const partner = freshSamples(prepared, sample.fieldId, rule.combinedWith.insect).find(
     (other) => other.sampledOn === sample.sampledOn && other.kind === sample.kind && other.unitsInfested !== null,
@@ -110,7 +124,8 @@ function combined(prepared: Prepared, sample: SampleRecord, infested: number, ru
   // As if all were looked for on the plants of the one sample.
   const share = infested / sample.unitsExamined + partner.unitsInfested! / partner.unitsExamined;
   const found = Math.min(sample.unitsExamined, share * sample.unitsExamined);
-  return { share, ...sampleVerdict(rule, sample.unitsExamined, found, rule.combinedWith.share) };
+  const held = { figure: rule.combinedWith.share, clumping, places: placeCounts(sample.byPlace ?? []) };
+  return { share, ...sampleVerdict(rule, sample.unitsExamined, found, held) };
 }
 
 const word = (text: string) =>

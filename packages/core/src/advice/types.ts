@@ -229,6 +229,13 @@ export const evidenceSchema = z
       low: perUnit.nullable().describe('Limits of the share, as sure as the scouting plan.'),
       high: perUnit.nullable(),
       more: whole.nullable().describe('Units still to look at before it can speak; null once it does.'),
+      clumped: z
+        .object({
+          correlation: z.number().describe('Of two units at one place.'),
+          samples: whole.describe('Own samples that show it; 0: it is assumed.'),
+        })
+        .nullable()
+        .describe('How alike neighbours are, where this alone changes what the sample says; null where it does not.'),
       withInsect: z.string().nullable(),
     }),
     z.object({

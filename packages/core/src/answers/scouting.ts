@@ -8,7 +8,7 @@ import type { Advice, Verb } from '../advice/types.ts';
 import { formatDay } from '../base/day.ts';
 import { catalogue, cropById, lookFor } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { type Clumping, clumpingOf, placeCounts } from '../scouting/clumping.ts';
+import { clumpingFound } from '../scouting/clumping.ts';
 import { countingPlan } from '../scouting/counting.ts';
 import { planFor } from '../scouting/plan-for.ts';
 import { roundField } from './round.ts';
@@ -25,9 +25,11 @@ export function scoutingView(prepared: Prepared): ScoutingView {
     .sort((a, b) => compare(urgency(a.pairs[0]!), urgency(b.pairs[0]!)) || compare(a.name, b.name));
   const pairs = fields.flatMap((field) => field.pairs.map((pair) => ({ ...pair, crop: field.crop })));
   const ruleIds = new Set(pairs.flatMap(({ rules }) => rules.map(({ ruleId }) => ruleId)));
+  const today = formatDay(prepared.on);
+  const taken = prepared.program.samples.filter(({ sampledOn }) => sampledOn <= today);
   const plans = catalogue.rules.flatMap((rule) => {
     if (!ruleIds.has(rule.id)) return [];
-    const plan = planFor(rule, { clumping: clumpingFound(prepared, rule.insect) });
+    const plan = planFor(rule, { clumping: clumpingFound(taken, rule.insect) });
     return plan.ok ? [plan.value] : [];
   });
   const counting = distinct(pairs.filter(({ rules }) => rules.length === 0).map(({ insect }) => insect)).map(countingPlan);
@@ -95,14 +97,6 @@ function pairOf(prepared: Prepared, field: FieldRecord, insect: string): Scoutin
       : null,
   };
 }
-
-/** As all samples of the insect in the program show it that say what each place held. */
-const clumpingFound = (prepared: Prepared, insect: string): Clumping =>
-  clumpingOf(
-    prepared.program.samples
-      .filter((sample) => sample.insect === insect && sample.sampledOn <= formatDay(prepared.on))
-      .map(({ byPlace = [] }) => placeCounts(byPlace)),
-  );
 
 const MATCHES: readonly StageMatch[] = ['now', 'any', 'unknown', 'not-yet', 'over'];
 

@@ -2,11 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../catalogue/index.ts';
 import type { InfestationRule } from '../catalogue/types.ts';
 import { randomFrom } from '../statistics/random.testing.ts';
-import { clumpingOf, type PlaceCounts, placeCounts } from './clumping.ts';
+import { type Clumping, clumpingOf, type PlaceCounts, placeCounts } from './clumping.ts';
 import { designEffect, placeProbabilities } from './distribution.ts';
 import { exactCharacteristic } from './exact.ts';
 import { judge, type SequentialPlan } from './plan.ts';
 import { planFor, type ScoutingPlan } from './plan-for.ts';
+import { sampleVerdict } from './sample-verdict.ts';
 import { waldCharacteristic } from './wald.ts';
 
 const rules = catalogue.rules.filter((rule) => rule.kind === 'infestation');
@@ -187,5 +188,20 @@ describe('the correlation of neighbours', () => {
   it('is highest where places are all or none', () => {
     const { correlation } = clumpingOf(Array.from({ length: 40 }, () => placeCounts(['5/5', '0/5', '0/5', '5/5'])));
     expect(correlation).toBeGreaterThan(0.8);
+  });
+});
+
+describe('a finished sample in which nothing was found, eight at a place', () => {
+  it('calls a field at one and a half times the rule below in less than one of ten; read as units that stand anywhere, in one of four', () => {
+    const noneAtPlace = placeProbabilities({ kind: 'binomial' }, 1.5 * ears.share, 8, 0.15, 0)[0]!;
+    const fewest = (clumping: Clumping) => {
+      let examined = 1;
+      while (sampleVerdict(ears, examined, 0, { clumping }).verdict !== 'below') examined++;
+      return examined;
+    };
+    const clumped = fewest(clumpingOf([]));
+    const scattered = fewest({ correlation: 0, samples: 1, places: 20 });
+    expect(noneAtPlace ** (clumped / 8)).toBeLessThan(0.1);
+    expect(noneAtPlace ** (scattered / 8)).toBeGreaterThan(0.2);
   });
 });

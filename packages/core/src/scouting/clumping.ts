@@ -69,6 +69,12 @@ const MOST = 0.9;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
+/** As samples of one insect show it that say what each place held. */
+export const clumpingFound = (
+  samples: readonly { readonly insect: string; readonly byPlace?: readonly string[] | undefined }[],
+  insect: string,
+): Clumping => clumpingOf(samples.filter((sample) => sample.insect === insect).map(({ byPlace = [] }) => placeCounts(byPlace)));
+
 /** `1/5`: one infested of five examined at a place, as records hold it. */
 export const placeCounts = (byPlace: readonly string[]): PlaceCounts[] =>
   byPlace.map((place) => {

@@ -67,7 +67,14 @@ export function sampleSentence(item: Of<'sample'>, date: Dates): string {
       : item.sign === 'egg-masses'
         ? `${item.infested} ${item.infested === 1 ? 'egg mass' : 'egg masses'}`
         : `${item.infested} ${item.sign === 'eggs' ? 'with eggs' : item.sign === 'damaged' ? 'damaged' : 'infested'}`;
-  return `Sample of ${date(item.sampledOn)}: ${item.examined} ${readable(item.what)} looked at, ${found}; ${held(item)}.`;
+  return `Sample of ${date(item.sampledOn)}: ${item.examined} ${readable(item.what)} looked at, ${found}; ${held(item)}.${clumped(item)}`;
+}
+
+function clumped({ clumped: likeness }: Of<'sample'>): string {
+  if (likeness === null) return '';
+  const { correlation, samples } = likeness;
+  const by = samples === 0 ? 'assumed' : `from ${samples} of your own samples, written down place by place`;
+  return ` Infested ones stand together, so neighbours tell less than as many plants far apart (likeness ${fine(correlation)}, ${by}): standing anywhere, this sample would have been read otherwise.`;
 }
 
 function held(item: Of<'sample'>): string {

@@ -74,7 +74,17 @@ export function sampleSentence(item: Of<'sample'>, says: SpanishWrites): string 
       : item.sign === 'egg-masses'
         ? `${item.infested} ${item.infested === 1 ? 'masa de huevos' : 'masas de huevos'}`
         : `${item.infested} ${item.sign === 'eggs' ? 'con huevos' : item.sign === 'damaged' ? 'con daño' : 'con infestación'}`;
-  return `Muestra del ${says.date(item.sampledOn)}: ${item.examined} ${says.unit(item.what)}, ${found}; ${held(item, says)}.`;
+  return `Muestra del ${says.date(item.sampledOn)}: ${item.examined} ${says.unit(item.what)}, ${found}; ${held(item, says)}.${clumped(item, says)}`;
+}
+
+function clumped({ clumped: likeness }: Of<'sample'>, says: SpanishWrites): string {
+  if (likeness === null) return '';
+  const { correlation, samples } = likeness;
+  const by =
+    samples === 0
+      ? 'supuesto'
+      : `de ${samples} ${samples === 1 ? 'muestra propia anotada' : 'muestras propias anotadas'} punto por punto`;
+  return ` Las infestadas están juntas, y las vecinas dicen menos que otras tantas alejadas (parecido ${says.fine(correlation)}, ${by}): repartidas al azar, esta muestra se habría leído de otro modo.`;
 }
 
 function held(item: Of<'sample'>, says: SpanishWrites): string {

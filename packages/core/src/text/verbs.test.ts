@@ -112,6 +112,15 @@ describe('Scout says why to go', () => {
     expect(all(advice, es)).toContain(`Revise ${more} más`);
   });
 
+  it('and a sample says when only the likeness of neighbours keeps it from speaking', () => {
+    const advice = adviceOn('2025-07-08', { ...silk, checks: [checkOf('2025-07-08', 0)], samples: [sampleOf(27, 0)] });
+    expect(all(advice, en)).toContain('(likeness 0.15, assumed): standing anywhere, this sample would have been read otherwise');
+    expect(all(advice, es)).toContain('(parecido 0,15, supuesto): repartidas al azar, esta muestra se habría leído de otro modo');
+    const byPlace = Array.from({ length: 27 }, () => '0/1');
+    const scattered = { ...silk, checks: [checkOf('2025-07-08', 0)], samples: [sampleOf(27, 0, { byPlace })] };
+    expect(all(adviceOn('2025-07-08', scattered), en)).not.toContain('likeness');
+  });
+
   it('because a high catch and a clean sample ask for a better look', () => {
     const samples = [sampleOf(100, 0, { insect: 'ostrinia-nubilalis', kind: 'plants' })];
     const parts = { ...borer, stages: [stageAt('tassel')], checks: [checkOf('2025-07-08', 40)], samples };
