@@ -8,7 +8,7 @@ const CHECKS = [
   ...typeScriptConfigs().map((config) => [`types (${config})`, tool('@typescript/native/bin/tsc'), '-p', config]),
   [
     'which package imports which (dependency-cruiser)',
-    tool('dependency-cruiser/bin/dependency-cruise.mjs'),
+    tool('dependency-cruiser/bin/dependency-cruiser.mjs'),
     '--config',
     'dependency-rules.cjs',
     'packages',
