@@ -141,7 +141,10 @@ const responseSchema = z.enum(['share-infested', 'count-per-unit']);
 const catchToInfestationSchema = z.object({
   known: z.literal(true),
   response: responseSchema,
-  lag: estimateSchema.extend({ openBelow: z.boolean(), openAbove: z.boolean() }),
+  lag: estimateSchema
+    .extend({ openBelow: z.boolean(), openAbove: z.boolean() })
+    .describe('Days, or degree-days where the lesson names a model.'),
+  lagDays: z.number().nullable().describe('As many days as it was in the mean of the samples; null where no catch is near it.'),
   profile: z.array(z.object({ lag: z.number(), logLikelihood: z.number() })),
   heterogeneity: z.number(),
   curve: z.array(z.object({ perNight: z.number(), value: z.number(), ...interval })),
@@ -158,6 +161,10 @@ const infestationLessonSchema = z
     design: trapDesignSchema,
     response: responseSchema,
     ruleLevel: z.number().nullable(),
+    heat: z
+      .object({ modelId: z.string(), unit: z.enum(['C', 'F']) })
+      .nullable()
+      .describe('The model in whose degree-days the lag is told; null: in days.'),
     used: z.int(),
     leftOut: z.object({ notCounted: z.int(), treated: z.int(), noCatch: z.int() }),
     samples: z.array(infestationSampleSchema),

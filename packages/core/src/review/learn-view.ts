@@ -6,6 +6,7 @@ import type { Program } from '../records/program.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import type { CatchToInfestation } from './catch-to-infestation.ts';
 import { catchAtLag } from './infestation-fit.ts';
+import { daysAtLag } from './lag-axis.ts';
 import type { BoundedEstimate, CatchToInfestationKnown, ErrorRate, Errors, LearnView, LureLesson } from './learn-schema.ts';
 import type { Estimate } from './learned.ts';
 import { lessonsOf } from './lessons.ts';
@@ -27,7 +28,7 @@ export function learnView(program: Program, { on, level }: { readonly on: Day; r
         : learned,
     })),
     lures: lures.map(({ learned, ...set }) => ({ ...set, learned: learned.known ? drawnDecay(learned) : learned })),
-    infestation: infestation.map(({ learned, pairs, inForce, ...set }) => ({
+    infestation: infestation.map(({ learned, pairs, lags, window, model, inForce, ...set }) => ({
       ...set,
       samples: pairs.map(({ field, sampledOn, examined, found, ...pair }) => ({
         field,
@@ -38,7 +39,10 @@ export function learnView(program: Program, { on, level }: { readonly on: Day; r
         found,
         perNight: learned.known ? catchAtLag({ ...pair, field, examined, found }, learned.lag.value, learned.window) : null,
       })),
-      learned: learned.known ? drawnInfestation(learned, set.response) : learned,
+      heat: model && { modelId: model.id, unit: model.heat.unit },
+      learned: learned.known
+        ? { ...drawnInfestation(learned, set.response), lagDays: daysAtLag({ pairs, window }, learned.lag.value) }
+        : learned,
       inForce: inForce && { ...inForce, errors: inForce.errors && errors(inForce.errors) },
     })),
   };
@@ -74,7 +78,7 @@ function drawnDecay(decay: LureDecay): Extract<LureLesson['learned'], { known: t
 function drawnInfestation(
   { lag, profile, fit, suggestion, curve, leftOut }: CatchToInfestation,
   response: CatchToInfestationKnown['response'],
-): CatchToInfestationKnown {
+): Omit<CatchToInfestationKnown, 'lagDays'> {
   const { perNight, notCalled } = suggestion;
   return {
     known: true,

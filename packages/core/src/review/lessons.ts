@@ -7,6 +7,7 @@ import type { Standing } from '../catalogue/types.ts';
 import type { Program } from '../records/program.ts';
 import { type CatchToInfestation, catchToInfestation, type NoThreshold } from './catch-to-infestation.ts';
 import { type InfestationPairs, infestationPairsOf } from './infestation-pairs-of.ts';
+import { type LagAxis, lagAxis } from './lag-axis.ts';
 import { type Learned, notKnown } from './learned.ts';
 import { type LureAges, lureAgesOf } from './lure-ages-of.ts';
 import { type LureDecay, lureDecay, type NoDecay } from './lure-decay.ts';
@@ -20,9 +21,12 @@ type Lesson<S, T, Reason extends string> = S & { readonly used: number; readonly
 export interface Lessons {
   readonly sideBySide: readonly Lesson<Omit<SideBySideSet, 'observations'>, SideBySide, NoComparison>[];
   readonly lures: readonly Lesson<Omit<LureAges, 'observations'>, LureDecay, NoDecay>[];
-  readonly infestation: readonly (Lesson<InfestationPairs, CatchToInfestation, NoThreshold | 'no-rule-level'> & {
-    readonly inForce: RuleInForce | null;
-  })[];
+  /** On the axis on which the lag is told. */
+  readonly infestation: readonly (Lesson<
+    Omit<InfestationPairs, 'pairs'> & LagAxis,
+    CatchToInfestation,
+    NoThreshold | 'no-rule-level'
+  > & { readonly inForce: RuleInForce | null })[];
 }
 
 /** The rule that reads the catch today, and the errors it would have made on the same samples at the same lag. */
@@ -37,10 +41,6 @@ export interface RuleInForce {
   /** Null while no lag is known. */
   readonly errors: ThresholdErrors | null;
 }
-
-/** Lags tried, in days, each with the catches of the nights within half the window about it. Own choice. */
-const LAGS = [3, 6, 9, 12, 15, 18, 21, 24, 27, 30, 33];
-const WINDOW = 6;
 
 /** Thresholds are suggestions: nothing here changes a rule. */
 export function lessonsOf(program: Program, { on }: { readonly on: Day }): Lessons {
@@ -57,13 +57,19 @@ export function lessonsOf(program: Program, { on }: { readonly on: Day }): Lesso
       learned: lureDecay(observations),
     })),
     infestation: infestationPairsOf(program, { on }).map((set) => {
-      const learned = fromPairs(set);
-      return { ...set, used: set.pairs.length, learned, inForce: inForce(program, set, learned, on) };
+      const onAxis = { ...set, ...lagAxis(program, set.insect, set.pairs, { on }) };
+      const learned = fromPairs(onAxis);
+      return { ...onAxis, used: set.pairs.length, learned, inForce: inForce(program, onAxis, learned, on) };
     }),
   };
 }
 
-function fromPairs({ pairs, ...set }: InfestationPairs): Learned<CatchToInfestation, NoThreshold | 'no-rule-level'> {
+function fromPairs({
+  pairs,
+  lags,
+  window,
+  ...set
+}: Omit<InfestationPairs, 'pairs'> & LagAxis): Learned<CatchToInfestation, NoThreshold | 'no-rule-level'> {
   if (set.ruleLevel === null)
     return notKnown(
       'no-rule-level',
@@ -72,12 +78,12 @@ function fromPairs({ pairs, ...set }: InfestationPairs): Learned<CatchToInfestat
       'Take samples of what the rule for this crop and insect looks at.',
       { parameter: 'ruleLevel' },
     );
-  return catchToInfestation(pairs, { ruleLevel: set.ruleLevel, response: set.response, lags: LAGS, window: WINDOW });
+  return catchToInfestation(pairs, { ruleLevel: set.ruleLevel, response: set.response, lags, window });
 }
 
 function inForce(
   { rules, settings }: Program,
-  { pairs, crop, insect, design, ruleLevel }: InfestationPairs,
+  { pairs, crop, insect, design, ruleLevel, window }: Omit<InfestationPairs, 'pairs'> & LagAxis,
   learned: ReturnType<typeof fromPairs>,
   on: Day,
 ): RuleInForce | null {
@@ -96,7 +102,7 @@ function inForce(
     intervalDays: rule.kind === 'catch-threshold' ? rule.intervalDays : rule.tiers[0]!.intervalDays,
     errors:
       learned.known && ruleLevel !== null
-        ? errorsOfThreshold(usable, perNight, { ruleLevel, lag: learned.lag.value, window: WINDOW, level })
+        ? errorsOfThreshold(usable, perNight, { ruleLevel, lag: learned.lag.value, window, level })
         : null,
   };
 }

@@ -105,7 +105,12 @@ export const learnEn = {
     name: (kind: string, crop: string, design: string) => `${kind} of ${crop}, ${design}`,
     pairs: (n: number) => plural(n, 'sample with the catch before it', 'samples with the catch before them'),
     lag: (days: string, low: string, high: string) => `Catch speaks for the crop about ${days} days later (${low} to ${high}).`,
-    lagOpen: 'The lag may lie outside the days tried.',
+    lagHeat: (heat: string, low: string, high: string, model: string) =>
+      `Catch speaks for the crop about ${heat} of heat later (${low} to ${high}), as ${model} counts it.`,
+    heatAsDays: (days: string) => `In these samples that was about ${days} days.`,
+    lagOpen: 'The lag may lie outside those tried.',
+    daysBefore: (days: string) => `${days} days before`,
+    heatBefore: (heat: string) => `${heat} of heat before`,
     scatter:
       'Fields differ more than chance alone would have it; the intervals rest on how they differ, however often each was sampled.',
     axis: 'moths per trap per night, at that lag',
@@ -163,9 +168,9 @@ export const learnEn = {
       who: string;
       day: string;
     }) =>
-      `Our own: ${p.samples} samples of ${p.kind}, ${p.from} to ${p.to}, against ${p.design} catches ${p.lag} days before. Missed ${p.missed}, called needlessly ${p.needless}. Accepted by ${p.who} on ${p.day}.`,
+      `Our own: ${p.samples} samples of ${p.kind}, ${p.from} to ${p.to}, against ${p.design} catches ${p.lag}. Missed ${p.missed}, called needlessly ${p.needless}. Accepted by ${p.who} on ${p.day}.`,
     reasons: {
-      'too-few-pairs': 'Too few samples with the catch known on each of the days before that are tried.',
+      'too-few-pairs': 'Too few samples with the catch known at each lag before them that is tried.',
       'too-few-fields': 'Too few fields sampled. Samples of one field are alike; how fields differ shows only in others.',
       'one-sided': 'Nearly all samples lie on one side of the rule. Sample after low and after high catches alike.',
       'no-relation': 'Catch does not foretell infestation in these samples: scout by stage and heat instead.',

@@ -106,7 +106,12 @@ export const learnEs: LearnWords = {
     name: (kind, crop, design) => `${kind} de ${crop}, ${design}`,
     pairs: (n) => plural(n, 'muestra con la captura anterior', 'muestras con la captura anterior'),
     lag: (days, low, high) => `La captura habla del cultivo unos ${days} días después (${low} a ${high}).`,
-    lagOpen: 'El desfase puede estar fuera de los días probados.',
+    lagHeat: (heat, low, high, model) =>
+      `La captura habla del cultivo unos ${heat} de calor después (${low} a ${high}), como los cuenta ${model}.`,
+    heatAsDays: (days) => `En estas muestras fueron unos ${days} días.`,
+    lagOpen: 'El desfase puede estar fuera de los probados.',
+    daysBefore: (days) => `${days} días antes`,
+    heatBefore: (heat) => `${heat} de calor antes`,
     scatter:
       'Las parcelas difieren más que por azar; los intervalos se apoyan en cuánto difieren, por muchas veces que se muestreara cada una.',
     axis: 'polillas por trampa y noche, con ese desfase',
@@ -152,7 +157,7 @@ export const learnEs: LearnWords = {
     saidDeclined: 'Rechazada, y queda anotado.',
     saidAgain: 'Vuelve a ser una propuesta.',
     source: (p) =>
-      `Propia: ${p.samples} muestras de ${p.kind}, ${p.from} a ${p.to}, frente a capturas de ${p.design} ${p.lag} días antes. Pasadas por alto ${p.missed}, avisos en vano ${p.needless}. Aceptada por ${p.who} el ${p.day}.`,
+      `Propia: ${p.samples} muestras de ${p.kind}, ${p.from} a ${p.to}, frente a capturas de ${p.design} ${p.lag}. Pasadas por alto ${p.missed}, avisos en vano ${p.needless}. Aceptada por ${p.who} el ${p.day}.`,
     reasons: {
       'too-few-pairs': 'Muy pocas muestras con la captura conocida en cada uno de los días previos que se prueban.',
       'too-few-fields':

@@ -2,8 +2,10 @@ import type { InfestationLesson, IsoDay } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { sessionQuery } from '../../api/session.ts';
+import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { longDay } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
+import { heatText } from '../../format/temperature.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, sampleKind } from '../../text/names.ts';
@@ -19,6 +21,7 @@ export function AcceptPanel(props: { lesson: InfestationLesson; learned: KnownIn
   const { insect, crop, kind, design, inForce, samples } = lesson;
   const { data: session } = useQuery(sessionQuery);
   const wording = useWording();
+  const [unit] = useTemperatureUnit();
   const say = useWriteRecords();
   const [busy, setBusy] = useState(false);
   const days = samples.map(({ sampledOn }) => sampledOn).sort();
@@ -30,7 +33,9 @@ export function AcceptPanel(props: { lesson: InfestationLesson; learned: KnownIn
     from: days[0] ?? on,
     to: days.at(-1) ?? on,
     design: wording.design[design],
-    lag: countText(learned.lag.value),
+    lag: lesson.heat
+      ? w.heatBefore(heatText(learned.lag.value, lesson.heat.unit, unit))
+      : w.daysBefore(countText(learned.lag.value)),
     missed: share(missed),
     needless: share(needless),
     who: session?.person?.name ?? '–',

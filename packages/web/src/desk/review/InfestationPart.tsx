@@ -1,9 +1,11 @@
-import type { InfestationLesson, IsoDay } from '@duskwatch/core';
+import { type InfestationLesson, type IsoDay, modelById, type TemperatureUnit } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
+import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { dayTextFrom } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
+import { heatText } from '../../format/temperature.ts';
 import { learnWords } from '../../text/learn.ts';
-import { cropName, insectName, sampleKind } from '../../text/names.ts';
+import { cropName, insectName, localName, sampleKind } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
@@ -62,8 +64,15 @@ function Lesson({ lesson, on }: { lesson: InfestationLesson; on: IsoDay }) {
 
 type Known = Extract<InfestationLesson['learned'], { known: true }>;
 
-function Fit({ lesson: { samples, ruleLevel, response, inForce }, learned }: { lesson: InfestationLesson; learned: Known }) {
+function Fit({
+  lesson: { samples, ruleLevel, response, heat, inForce },
+  learned,
+}: {
+  lesson: InfestationLesson;
+  learned: Known;
+}) {
   const { lag, curve, suggestion, heterogeneity } = learned;
+  const [unit] = useTemperatureUnit();
   const found = samples.map(({ found, examined }) => found / examined);
   const levelText = response === 'share-infested' ? percentText : rateText;
   const most = Math.max(...found, ruleLevel ?? 0, ...curve.map(({ value }) => value));
@@ -87,12 +96,19 @@ function Fit({ lesson: { samples, ruleLevel, response, inForce }, learned }: { l
         ]}
       />
       <p>
-        {w.lag(countText(lag.value), countText(lag.low), countText(lag.high))}{' '}
-        {(lag.openBelow || lag.openAbove) && `${w.lagOpen} `}
+        {lagText(heat, learned, unit)} {(lag.openBelow || lag.openAbove) && `${w.lagOpen} `}
         {heterogeneity > 1 && w.scatter}
       </p>
     </>
   );
+}
+
+function lagText(heat: InfestationLesson['heat'], { lag, lagDays }: Known, unit: TemperatureUnit): string {
+  if (heat === null) return w.lag(countText(lag.value), countText(lag.low), countText(lag.high));
+  const said = (degreeDays: number) => heatText(degreeDays, heat.unit, unit);
+  const model = modelById(heat.modelId);
+  const inHeat = w.lagHeat(said(lag.value), said(lag.low), said(lag.high), model ? localName(model.name) : heat.modelId);
+  return lagDays === null ? inHeat : `${inHeat} ${w.heatAsDays(countText(lagDays))}`;
 }
 
 function Samples({ lesson, title, on }: { lesson: InfestationLesson; title: string; on: IsoDay }) {
