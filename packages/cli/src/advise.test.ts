@@ -25,6 +25,7 @@ describe('duskwatch advise', () => {
         'insect',
         'verb',
         'by',
+        'dueSince',
         'rate',
         'interval',
         'intervalDays',
@@ -46,7 +47,7 @@ describe('duskwatch advise', () => {
   it('is a table for people otherwise', async () => {
     const { exit, out } = await duskwatch.run('advise', duskwatch.folder('table', smallFolder), '--on', '2026-07-15');
     expect(exit).toBe(0);
-    expect(out).toMatch(/north +corn earworm.* +Decide +by /);
+    expect(out).toMatch(/north +corn earworm.* +Decide +\d+ days late, since /);
   });
 
   it('knows nothing of what was recorded after the day it stands on', async () => {

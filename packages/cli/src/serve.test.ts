@@ -1,6 +1,7 @@
-import { connect, createServer } from 'node:net';
+import { connect } from 'node:net';
 import { describe, expect, it, vi } from 'vitest';
 import { commandUnderTest } from './testing/command.ts';
+import { freePort } from './testing/free-port.ts';
 
 const duskwatch = commandUnderTest();
 
@@ -26,14 +27,6 @@ async function serve(...args: readonly string[]) {
   };
   return { address, stop, said: () => said };
 }
-
-const freePort = () =>
-  new Promise<number>((resolve) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as { port: number };
-      server.close(() => resolve(port));
-    });
-  });
 
 describe('duskwatch serve', () => {
   it('serves the demo, ends cleanly on a signal, and keeps the data for the next start', async () => {

@@ -36,8 +36,11 @@ function bundle(): string {
   return bundled;
 }
 
-/** The command, with a folder of its own for the tests of one file, which is cleared up after them. */
-export function commandUnderTest(): CommandUnderTest {
+/**
+ * The command, with a folder of its own for the tests of one file, which is cleared up after them.
+ * @param inOwnFolder true: run there, so that paths may be written as people write them
+ */
+export function commandUnderTest({ inOwnFolder = false } = {}): CommandUnderTest {
   let folder: string;
   const path = (...parts: readonly string[]) => join(folder, ...parts);
 
@@ -49,7 +52,10 @@ export function commandUnderTest(): CommandUnderTest {
 
   const start = (...args: readonly string[]) => {
     const { DATABASE_URL: _, ...env } = process.env;
-    return spawn(process.execPath, [bundle(), ...args], { env: { ...env, DUSKWATCH_DATA: path('data') } });
+    return spawn(process.execPath, [bundle(), ...args], {
+      env: { ...env, DUSKWATCH_DATA: path('data') },
+      ...(inOwnFolder && { cwd: folder }),
+    });
   };
 
   return {

@@ -2,16 +2,16 @@
 import type { SkillFigure } from './skill-figure.ts';
 
 export const skillFigures: readonly SkillFigure[] = [
-  { set: 'earlier-years', leadDays: 5, cases: 560, coverage: 0.814, widthDays: 3, medianErrorDays: 1 },
-  { set: 'earlier-years', leadDays: 10, cases: 520, coverage: 0.802, widthDays: 5, medianErrorDays: 1 },
-  { set: 'earlier-years', leadDays: 20, cases: 402, coverage: 0.786, widthDays: 9, medianErrorDays: 2 },
-  { set: 'earlier-years', leadDays: 40, cases: 235, coverage: 0.817, widthDays: 13, medianErrorDays: 4 },
-  { set: 'other-years', leadDays: 5, cases: 1122, coverage: 0.799, widthDays: 2, medianErrorDays: 1 },
-  { set: 'other-years', leadDays: 10, cases: 1046, coverage: 0.834, widthDays: 4, medianErrorDays: 1 },
-  { set: 'other-years', leadDays: 20, cases: 818, coverage: 0.757, widthDays: 8, medianErrorDays: 2 },
-  { set: 'other-years', leadDays: 40, cases: 500, coverage: 0.754, widthDays: 12, medianErrorDays: 3 },
-  { set: 'recent-days', leadDays: 5, cases: 1122, coverage: 0.857, widthDays: 3, medianErrorDays: 1 },
-  { set: 'recent-days', leadDays: 10, cases: 1046, coverage: 0.76, widthDays: 7, medianErrorDays: 2 },
-  { set: 'recent-days', leadDays: 20, cases: 818, coverage: 0.721, widthDays: null, medianErrorDays: 6 },
-  { set: 'recent-days', leadDays: 40, cases: 500, coverage: 0.81, widthDays: null, medianErrorDays: 21 },
+  { set: 'earlier-years', leadDays: 5, cases: 564, coverage: 0.814, widthDays: 3, medianErrorDays: 1 },
+  { set: 'earlier-years', leadDays: 10, cases: 524, coverage: 0.802, widthDays: 5, medianErrorDays: 1 },
+  { set: 'earlier-years', leadDays: 20, cases: 406, coverage: 0.786, widthDays: 9, medianErrorDays: 2 },
+  { set: 'earlier-years', leadDays: 40, cases: 239, coverage: 0.816, widthDays: 13, medianErrorDays: 4 },
+  { set: 'other-years', leadDays: 5, cases: 1130, coverage: 0.798, widthDays: 2, medianErrorDays: 1 },
+  { set: 'other-years', leadDays: 10, cases: 1054, coverage: 0.834, widthDays: 4, medianErrorDays: 1 },
+  { set: 'other-years', leadDays: 20, cases: 826, coverage: 0.757, widthDays: 8, medianErrorDays: 2 },
+  { set: 'other-years', leadDays: 40, cases: 508, coverage: 0.754, widthDays: 12, medianErrorDays: 3 },
+  { set: 'recent-days', leadDays: 5, cases: 1130, coverage: 0.858, widthDays: 3, medianErrorDays: 1 },
+  { set: 'recent-days', leadDays: 10, cases: 1054, coverage: 0.761, widthDays: 7, medianErrorDays: 2 },
+  { set: 'recent-days', leadDays: 20, cases: 826, coverage: 0.722, widthDays: null, medianErrorDays: 6 },
+  { set: 'recent-days', leadDays: 40, cases: 508, coverage: 0.813, widthDays: null, medianErrorDays: 21 },
 ];
