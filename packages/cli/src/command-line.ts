@@ -235,11 +235,21 @@ export function commandLine(): Command {
 
   program
     .command('backup')
-    .description('copy the whole database, while it is in use, into one new file')
-    .argument('<file>', 'file to write; it must not exist yet')
+    .description('copy database and photos, while they are in use, into one new folder, and check the copy')
+    .argument('<folder>', 'folder to make; it must not exist yet')
+    .option(...JSON_OUTPUT)
     .option(...DATA)
-    .addHelpText('after', examples('duskwatch backup duskwatch-2026-07-15.sqlite'))
+    .addHelpText('after', examples('duskwatch backup duskwatch-2026-07-15'))
     .action(run(async () => (await import('./commands/backup.ts')).backup));
+
+  program
+    .command('restore')
+    .description('check a backup, and bring its database and photos into a data folder that holds no database')
+    .argument('<backup>', 'folder that a backup made, or the SQLite file of an older one')
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch restore duskwatch-2026-07-15 --data restored'))
+    .action(run(async () => (await import('./commands/restore.ts')).restore));
 
   return program;
 }

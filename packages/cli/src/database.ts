@@ -7,18 +7,24 @@ export interface DataOption {
   readonly data?: string;
 }
 
+export const DATABASE_FILE = 'duskwatch.sqlite';
+export const PHOTOS = 'photos';
+
 /** Where the data lies: a folder named on the command line goes before DATABASE_URL, and that before the default. */
 function databaseUrl({ data }: DataOption): string {
   const url = process.env.DATABASE_URL;
   if (data === undefined && url) return url;
-  return join(dataFolder({ data }), 'duskwatch.sqlite');
+  return join(dataFolder({ data }), DATABASE_FILE);
 }
 
 /** Photos lie beside the database, or where it would lie. */
-export const photoFolder = (options: DataOption): string => join(dataFolder(options), 'photos');
+export const photoFolder = (options: DataOption): string => join(dataFolder(options), PHOTOS);
 
-const dataFolder = ({ data }: { readonly data?: string | undefined }): string =>
+export const dataFolder = ({ data }: { readonly data?: string | undefined }): string =>
   resolve(data ?? process.env.DUSKWATCH_DATA ?? join(checkoutRoot, 'data'));
+
+/** Whether the data lie in a PostgreSQL database rather than in a folder. */
+export const isElsewhere = (options: DataOption): boolean => databaseUrl(options).includes('://');
 
 /** The place of the data as a person may read it: an address without its password. */
 export function describeDatabase(options: DataOption): string {
@@ -31,7 +37,7 @@ export function describeDatabase(options: DataOption): string {
 
 export async function openDatabase(options: DataOption): Promise<Store> {
   const url = databaseUrl(options);
-  if (!url.includes('://')) mkdirSync(join(url, '..'), { recursive: true });
+  if (!isElsewhere(options)) mkdirSync(join(url, '..'), { recursive: true });
   const { openStore } = await import('@duskwatch/store');
   return openStore(url);
 }

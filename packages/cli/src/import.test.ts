@@ -149,18 +149,3 @@ describe('duskwatch demo', () => {
     expect(err).toContain('holds a program already');
   });
 });
-
-describe('duskwatch backup', () => {
-  it('is one file that holds the whole program, and replaces no other', async () => {
-    await importInto('kept-data', duskwatch.folder('kept', smallFolder));
-    const file = duskwatch.path('restored', 'duskwatch.sqlite');
-    duskwatch.folder('restored', {});
-    const backup = () => duskwatch.run('backup', file, '--data', duskwatch.path('kept-data'));
-    expect((await backup()).exit).toBe(0);
-    const restored = await duskwatch.run('advise', '--on', '2026-07-15', '--data', duskwatch.path('restored'), '--json');
-    expect(JSON.parse(restored.out)).toHaveLength(1);
-    const second = await backup();
-    expect(second.exit).toBe(1);
-    expect(second.err).toContain(file);
-  });
-});

@@ -17,6 +17,7 @@ const COMMANDS = [
   'serve',
   'demo',
   'backup',
+  'restore',
 ];
 
 describe('duskwatch', () => {

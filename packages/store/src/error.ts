@@ -1,9 +1,13 @@
-/** `busy`: somebody else writes for longer than one may wait. `away`: the database server does not answer just now. */
+/**
+ * `busy`: somebody else writes for longer than one may wait. `away`: the database server does not answer just now.
+ * `damaged`: what the file holds is not what was written to it.
+ */
 export type StoreErrorCode =
   | 'cannot-open'
   | 'not-a-database'
   | 'foreign-database'
   | 'newer-schema'
+  | 'damaged'
   | 'busy'
   | 'away'
   | 'file-exists';

@@ -1,28 +1,21 @@
-import { existsSync, renameSync, rmSync } from 'node:fs';
 import type pg from 'pg';
 import { BACKED_UP_TABLES } from './accounts/tables.ts';
-import { StoreError } from './error.ts';
 import { type Driver, insert, type Procedure, run } from './procedure.ts';
-import { forgetOrigin, openSqlite } from './sqlite.ts';
+import { openSqlite } from './sqlite.ts';
+import { newCopy } from './sqlite-copy.ts';
 import type { RevisionRow } from './tables.ts';
+import type { Copied } from './types.ts';
 
 const PAGE = 5_000;
 
 /** Every program of a PostgreSQL database, as one transaction sees it, in a SQLite file that opens as a store. */
-export async function copyToSqlite(client: pg.PoolClient, to: string): Promise<void> {
-  if (existsSync(to))
-    throw new StoreError('file-exists', `${to} exists already, and a backup never overwrites. Name another file.`);
-  const part = `${to}.part`;
-  rmSync(part, { force: true });
-  try {
+export const copyToSqlite = (client: pg.PoolClient, to: string): Promise<Copied> =>
+  newCopy(to, async (part) => {
     const { rows } = await client.query<{ program_id: string }>('select program_id from programs order by program_id');
     for (const { program_id } of rows) await copyProgram(client, program_id, part);
-    forgetOrigin(part);
-    renameSync(part, to);
-  } finally {
-    rmSync(part, { force: true });
-  }
-}
+    const [counted] = (await client.query<{ n: number }>('select count(*)::integer as n from revisions')).rows;
+    return [counted!.n, counted!.n];
+  });
 
 async function copyProgram(client: pg.PoolClient, program: string, file: string): Promise<void> {
   const copy = openSqlite(file, program);

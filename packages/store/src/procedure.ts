@@ -6,6 +6,7 @@
  */
 import type { Compilable, CompiledQuery, Kysely, RawBuilder } from 'kysely';
 import type { RevisionRow, Tables } from './tables.ts';
+import type { Copied } from './types.ts';
 
 export type Statement = CompiledQuery | { readonly insert: readonly RevisionRow[] };
 export type Procedure<T> = Generator<Statement, T, unknown[]>;
@@ -26,7 +27,7 @@ export interface Driver {
   read<T>(procedure: Procedure<T>): Promise<T>;
   /** Run in one transaction, with all other writers of the program kept out. */
   write<T>(program: string, procedure: Procedure<T>): Promise<T>;
-  backup(file: string): Promise<void>;
+  backup(file: string): Promise<Copied>;
   /** What the database's own check complains of. */
   integrity(): Promise<string[]>;
   close(): Promise<void>;

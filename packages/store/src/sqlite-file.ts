@@ -10,7 +10,8 @@ const MAGIC = 'SQLite format 3\0';
 const APPLICATION_ID = 0x4475736b;
 const BUSY_TIMEOUT_MS = 10_000;
 
-export function openFile(file: string): DatabaseSync {
+/** `called`: what a refusal calls it, where that is not the file's own name. */
+export function openFile(file: string, called = file): DatabaseSync {
   refuseGarbage(file);
   let database: DatabaseSync;
   try {
@@ -18,22 +19,22 @@ export function openFile(file: string): DatabaseSync {
   } catch (error) {
     throw new StoreError(
       'cannot-open',
-      `${file} cannot be opened: ${(error as Error).message}. Check the folder and its permissions.`,
+      `${called} cannot be opened: ${(error as Error).message}. Check the folder and its permissions.`,
     );
   }
   try {
-    refuseForeign(database, file);
+    refuseForeign(database, called);
     database.exec('pragma journal_mode = WAL; pragma synchronous = FULL; pragma foreign_keys = ON');
-    inTransaction(database, 'immediate', () => migrate(database, file));
+    inTransaction(database, 'immediate', () => migrate(database, called));
     return database;
   } catch (error) {
     database.close();
-    throw asStoreError(error, file);
+    throw asStoreError(error, called);
   }
 }
 
 /** Looked at here, because SQLite itself takes a short text for an empty database and writes over it. */
-function refuseGarbage(file: string): void {
+export function refuseGarbage(file: string): void {
   let handle: number;
   try {
     handle = openSync(file, 'r');
@@ -89,6 +90,13 @@ export function inTransaction<T>(database: DatabaseSync, kind: 'deferred' | 'imm
 const notADatabase = (file: string, cause?: unknown): StoreError =>
   new StoreError('not-a-database', `${file} is not a database. Nothing was changed. Name another file.`, { cause });
 
+export const damaged = (file: string, found: string, cause?: unknown): StoreError =>
+  new StoreError(
+    'damaged',
+    `${file} is damaged: ${found}. Keep the file as it is, and bring back the newest backup that is sound: duskwatch restore BACKUP --data NEW-FOLDER.`,
+    { cause },
+  );
+
 /** Primary result codes (sqlite.org/rescode.html). */
 const SQLITE_BUSY = 5;
 const SQLITE_CORRUPT = 11;
@@ -106,6 +114,7 @@ export const isBusy = (error: unknown): boolean => refusal(error) === SQLITE_BUS
 export function asStoreError(error: unknown, file: string): unknown {
   const code = refusal(error);
   if (code === SQLITE_NOTADB) return notADatabase(file, error);
+  if (isDamage(error)) return damaged(file, error.message, error);
   if (isBusy(error)) {
     return new StoreError('busy', `${file} is being written by another process. Nothing was changed. Try again.`, {
       cause: error,

@@ -1,10 +1,9 @@
 /** SQLite: one file, write-ahead log, every commit on disk before it is reported. */
-import { existsSync, renameSync, rmSync } from 'node:fs';
-import { backup as copyPages, DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite';
+import { backup as copyPages, type DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite';
 import { DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler, sql } from 'kysely';
-import { StoreError } from './error.ts';
 import type { Driver, Procedure, Statement } from './procedure.ts';
-import { asStoreError, inTransaction, isBusy, isDamage, openFile } from './sqlite-file.ts';
+import { complaints, newCopy, refuseDamage, revisionsNumbered } from './sqlite-copy.ts';
+import { asStoreError, inTransaction, isBusy, openFile } from './sqlite-file.ts';
 import { REVISION_COLUMNS, type RevisionRow, type Tables } from './tables.ts';
 import { uuidv7 } from './uuid.ts';
 
@@ -56,9 +55,9 @@ export function openSqlite(file: string, program: string, patienceMs = PATIENCE_
     while (!step.done) step = procedure.next(execute(step.value));
     return step.value;
   };
-  const attempt = async <T>(work: () => T): Promise<T> => {
+  const attempt = async <T>(work: () => T | Promise<T>): Promise<T> => {
     try {
-      return work();
+      return await work();
     } catch (error) {
       throw asStoreError(error, file);
     }
@@ -86,7 +85,15 @@ export function openSqlite(file: string, program: string, patienceMs = PATIENCE_
     list: (values) => sql<string>`(select value from json_each(${JSON.stringify(values)}))`,
     read: (procedure) => attempt(() => inTransaction(database, 'deferred', () => finish(procedure))),
     write: (_program, procedure) => inTurn(procedure),
-    backup: (to) => backup(database, to),
+    backup: (to) =>
+      newCopy(to, (part) =>
+        attempt(async () => {
+          refuseDamage(database, file);
+          const least = revisionsNumbered(database);
+          await copyPages(database, part);
+          return [least, revisionsNumbered(database)];
+        }),
+      ),
     integrity: () => attempt(() => complaints(database)),
     close: async () => {
       if (database.isOpen) database.close();
@@ -141,41 +148,3 @@ const valuesOf = (row: RevisionRow): SQLInputValue[] => [
   row.received_at,
   row.skew_ms,
 ];
-
-/** Under another name until it is whole, so that a backup cut short is never taken for one. */
-async function backup(database: DatabaseSync, to: string): Promise<void> {
-  if (existsSync(to))
-    throw new StoreError('file-exists', `${to} exists already, and a backup never overwrites. Name another file.`);
-  const part = `${to}.part`;
-  try {
-    await copyPages(database, part);
-    forgetOrigin(part);
-    renameSync(part, to);
-  } finally {
-    rmSync(part, { force: true });
-  }
-}
-
-/** Whoever finds a backup, or restores it, is signed in nowhere; and what is written to it from there on is a history of its own. */
-export function forgetOrigin(file: string): void {
-  const copy = new DatabaseSync(file);
-  try {
-    copy.exec('pragma secure_delete = ON; delete from sessions; update programs set epoch = null');
-  } finally {
-    copy.close();
-  }
-}
-
-function complaints(database: DatabaseSync): string[] {
-  try {
-    const found = database
-      .prepare('pragma integrity_check')
-      .all()
-      .map((row) => String(row.integrity_check));
-    const foreign = database.prepare('pragma foreign_key_check').all();
-    return [...found.filter((text) => text !== 'ok'), ...foreign.map((row) => `${row.table} row ${row.rowid} has no program`)];
-  } catch (error) {
-    if (isDamage(error)) return [error.message];
-    throw error;
-  }
-}

@@ -112,6 +112,14 @@ export interface Verification {
   readonly problems: readonly Problem[];
 }
 
+/** What a copy of a database was found to hold. */
+export interface Copied {
+  /** Of all its programs. */
+  readonly revisions: number;
+  /** Names of the photos that any revision of a check ever named. */
+  readonly photos: readonly string[];
+}
+
 /** One program in one database. Several handles, also in several processes, may be open at once. */
 export interface Store {
   readonly program: string;
@@ -142,8 +150,11 @@ export interface Store {
   /** Revisions that arrived after `sequence`, oldest first, at most `limit` (default 1,000). */
   changesSince(sequence: number, limit?: number): Promise<StoredRevision[]>;
   counts(): Promise<Counts>;
-  /** Copy the whole database, all programs, while it is in use, into one new SQLite file. Refuses to overwrite. */
-  backup(file: string): Promise<void>;
+  /**
+   * Copy the whole database, all programs, while it is in use, into one new SQLite file. The source is checked before, and
+   * the copy before it gets its name. Throws a `StoreError`: `file-exists`, or `damaged` for either.
+   */
+  backup(file: string): Promise<Copied>;
   /** The database's own integrity check, and every value against its schema. */
   verify(): Promise<Verification>;
   close(): Promise<void>;

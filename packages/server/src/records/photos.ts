@@ -1,7 +1,8 @@
 /** Photos as files named by the SHA-256 of their bytes: the same photo sent twice is one file. */
 import { createHash } from 'node:crypto';
-import { mkdir, open, readFile, rename, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { photoSchema } from '@duskwatch/core';
 import { uuidv7 } from '@duskwatch/store';
 
 export const PHOTO_TYPES = ['image/jpeg', 'image/png', 'image/webp'] as const;
@@ -12,7 +13,15 @@ export interface PhotoStore {
   /** The photo's name. On disk, whole, when this resolves. */
   put(bytes: Buffer): Promise<string>;
   get(photo: string): Promise<Buffer | null>;
+  /** Of every photo kept here, in order; whether each is still what its name says is not looked at. */
+  names(): Promise<string[]>;
 }
+
+/** The name of a photo with these bytes. */
+export const photoName = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');
+
+/** Two letters for a folder, so that no folder grows beyond what people can look at. */
+export const photoPath = (photo: string): string => join(photo.slice(0, 2), photo);
 
 /**
  * What the bytes are by how they begin, whatever they are called; null: nothing that is kept here. JPEG (ITU-T T.81,
@@ -25,14 +34,16 @@ export function photoType(bytes: Buffer): PhotoType | null {
   return null;
 }
 
+const isPhoto = (file: string) => photoSchema.safeParse(basename(file)).success && file === photoPath(basename(file));
+
 export function photosIn(folder: string): PhotoStore {
-  // Two letters for a folder, so that no folder grows beyond what people can look at.
-  const folderOf = (photo: string) => join(folder, photo.slice(0, 2));
+  const fileOf = (photo: string) => join(folder, photoPath(photo));
   return {
     async put(bytes) {
-      const photo = createHash('sha256').update(bytes).digest('hex');
-      await mkdir(folderOf(photo), { recursive: true });
-      const part = join(folderOf(photo), `${uuidv7()}.part`);
+      const photo = photoName(bytes);
+      const inside = dirname(fileOf(photo));
+      await mkdir(inside, { recursive: true });
+      const part = join(inside, `${uuidv7()}.part`);
       try {
         const file = await open(part, 'wx');
         try {
@@ -41,7 +52,7 @@ export function photosIn(folder: string): PhotoStore {
         } finally {
           await file.close();
         }
-        await rename(part, join(folderOf(photo), photo));
+        await rename(part, fileOf(photo));
       } finally {
         await rm(part, { force: true });
       }
@@ -49,9 +60,18 @@ export function photosIn(folder: string): PhotoStore {
     },
     async get(photo) {
       try {
-        return await readFile(join(folderOf(photo), photo));
+        return await readFile(fileOf(photo));
       } catch (error) {
         if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+        throw error;
+      }
+    },
+    async names() {
+      try {
+        const files = await readdir(folder, { recursive: true });
+        return files.flatMap((file) => (isPhoto(file) ? [basename(file)] : [])).sort();
+      } catch (error) {
+        if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
         throw error;
       }
     },
