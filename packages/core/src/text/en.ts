@@ -261,7 +261,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, date: Dat
       return `A ${design[item.design]} stands here too: ${figure(item.perNight)} per night${
         item.adjusted === null || item.against === null
           ? '; no published ratio between the designs'
-          : `, as a ${design[item.against]} about ${figure(item.adjusted[0])}–${figure(item.adjusted[1])} (${item.source})`
+          : `, as a ${design[item.against]} about ${figure(item.adjusted[0])}–${figure(item.adjusted[1])} (${citation(item.source) ?? 'common practice, no source'})`
       }. Designs are not pooled.`;
     case 'sampling':
       return `Look at ${item.units} ${readable(item.unit)}${item.places === null ? '' : ` in ${item.places} places`} for ${item.sign === 'infested' ? 'infestation' : readable(item.sign)}; the figure is ${item.sign === 'egg-masses' ? `1 on ${fine(1 / item.share)} ${readable(item.unit)}` : percent(item.share)} (${citation(item.source) ?? 'common practice, no source'}).`;

@@ -297,7 +297,7 @@ function evidence(item: Evidence, degrees: (valueC: number) => string, unit: Tem
       return `Aquí hay también un diseño ${design[item.design]}: ${number(item.perNight)} por noche${
         item.adjusted === null || item.against === null
           ? '; sin proporción publicada entre los diseños'
-          : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${item.source})`
+          : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${citation(item.source) ?? 'práctica común, sin fuente'})`
       }. Los diseños no se mezclan.`;
     case 'sampling':
       return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${item.sign === 'egg-masses' ? `1 en ${decimal(fine(1 / item.share))} ${unitName(item.unit)}` : share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
