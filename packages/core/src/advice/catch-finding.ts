@@ -2,6 +2,7 @@
 
 import { daysBetween } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
+import { lazily } from '../base/lazily.ts';
 import { ASSUMPTIONS, canonicalStage } from '../catalogue/index.ts';
 import type { CatchTier } from '../catalogue/types.ts';
 import { type DispersionEstimate, estimateRate, probabilityAbove, sumIntervals } from '../catch/index.ts';
@@ -12,9 +13,14 @@ import { type StageFit, type StageKnown, stageFit, stageOf } from './crop-stage.
 import { pooled } from './pooled.ts';
 import { type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
 import { type CatchRule, lowestPerNight, reaches, ruleForDesign, SLACK } from './rules.ts';
+import { type StageFit, type StageKnown, stageFit, stageOf } from './crop-stage.ts';
+import type { SharedPool } from './shared.ts';
 import type { Evidence } from './types.ts';
 import { visitScatter } from './visit-dispersion.ts';
 
+/**
+ * Evidence and what only some verbs ask for are worked out when first read: past days are read for their verb alone.
+ */
 export interface DesignFinding {
   readonly design: TrapDesign;
   readonly rule: CatchRule | null;
@@ -51,21 +57,25 @@ export function catchFinding(prepared: Prepared, field: FieldRecord, insect: str
   const traps = trapsThisSeason(prepared, field, insect);
   const stage = stageOf(prepared, field);
   const designs: DesignFinding[] = [];
-  const unusable: Evidence[] = [];
+  const pools: SharedPool[] = [];
   for (const design of new Set(traps.map((trap) => trap.design))) {
     const rule = ruleForDesign(rules, design);
     const own = traps.filter((trap) => trap.design === design);
     const windowNights = rule?.kind === 'catch-threshold' && rule.per === 'week' ? 7 : 1;
     const pool = pooled(prepared, own, windowNights);
-    unusable.push(...pool.unusable);
+    pools.push(pool);
     if (!pool.newest) continue;
     const longer = () => pooled(prepared, own, ASSUMPTIONS.accumulationNights.value).newest;
-    const finding = assess(prepared, field, { rule, windowNights }, stage, { ...pool, newest: pool.newest }, longer);
-    const rising = risesTowards(finding, pool.context);
-    const { doubts } = pool;
-    designs.push({ ...finding, rising, doubts, because: [...finding.because, ...doubts, ...pool.context] });
+    designs.push(assess(prepared, field, { rule, windowNights }, stage, { pool, newest: pool.newest, longer }));
   }
-  return { traps, designs, unusable };
+  const unusable = lazily(() => pools.flatMap((pool) => pool.unusable));
+  return {
+    traps,
+    designs,
+    get unusable() {
+      return unusable();
+    },
+  };
 }
 
 function assess(
@@ -73,17 +83,15 @@ function assess(
   field: FieldRecord,
   { rule, windowNights }: { readonly rule: CatchRule | null; readonly windowNights: number },
   stage: StageKnown | null,
-  { newest, dispersion }: { readonly newest: PooledCatch; readonly dispersion: DispersionEstimate },
-  longer: () => PooledCatch | null,
-): Omit<DesignFinding, 'rising' | 'doubts'> {
+  {
+    pool,
+    newest,
+    longer,
+  }: { readonly pool: SharedPool; readonly newest: PooledCatch; readonly longer: () => PooledCatch | null },
+): DesignFinding {
+  const { dispersion } = pool;
   const { rate, intervals, readsLow, spent } = freshest(newest, dispersion, rule);
-  const because: Evidence[] = [
-    rateEvidence(newest.design, rate, intervals, visitScatter(dispersion)),
-    ...spent,
-    ...lureUnknown(intervals),
-    ...lookAlikes(intervals),
-  ];
-  const finding = {
+  const own = {
     design: newest.design,
     rule,
     stage: stageFit(field, rule?.stages ?? null, stage),
@@ -92,76 +100,129 @@ function assess(
     readsLow,
     doubtful: intervals.some((interval) => interval.condition === 'doubtful'),
   };
+  const evidence = (byRule: readonly Evidence[]): Evidence[] => [
+    rateEvidence(newest.design, rate, intervals, visitScatter(dispersion)),
+    ...spent,
+    ...lureUnknown(intervals),
+    ...lookAlikes(intervals),
+    ...byRule,
+    ...pool.doubts,
+    ...pool.context,
+  ];
   if (rule === null) {
-    const nothing = { thresholdPerNight: null, reached: false, near: false, accumulating: false, probabilityAbove: null };
-    return { ...finding, ...nothing, intervalDays: null, harvestStop: false, because };
+    const because = lazily(() => evidence([]));
+    return {
+      ...own,
+      thresholdPerNight: null,
+      reached: false,
+      near: false,
+      accumulating: false,
+      rising: false,
+      probabilityAbove: null,
+      intervalDays: null,
+      harvestStop: false,
+      get doubts() {
+        return pool.doubts;
+      },
+      get because() {
+        return because();
+      },
+    };
   }
 
   const nearby = nearbyThreshold(prepared, field, rule);
-  because.push(...nearby.because);
-  const thresholdPerNight = nearby.thresholdPerNight;
-  const above = probabilityAbove(rate, thresholdPerNight, { k: dispersion });
+  const { thresholdPerNight } = nearby;
   const reached = reaches(rate.perNight, thresholdPerNight);
-  let intervalDays: number | null = null;
-  if (rule.kind === 'catch-table') {
-    const tier = tierOf(rule.tiers, rate.perNight);
-    because.push({
-      kind: 'tier',
-      ruleId: rule.id,
-      from: tier.at?.from ?? null,
-      below: tier.next?.from ?? null,
-      rate: rate.perNight,
-      intervalDays: tier.at?.intervalDays ?? null,
-      probabilityAbove: above,
-    });
-    if (tier.at) {
-      const changes = weatherAdjustments(prepared, field, rule);
-      because.push(...changes);
-      const days = changes.reduce((sum, change) => sum + (change.applied ? change.addDays : 0), tier.at.intervalDays);
-      intervalDays = Math.max(1, days);
-    }
-  } else {
-    const perWeek = rule.per === 'week';
-    because.push({
-      kind: 'threshold',
-      ruleId: rule.id,
-      threshold: perWeek ? thresholdPerNight * 7 : thresholdPerNight,
-      per: rule.per,
-      rate: perWeek ? rate.perNight * 7 : rate.perNight,
-      reached,
-      probabilityAbove: above,
-      nearbyCrop: nearby.crop,
-    });
-    if (reached) intervalDays = rule.intervalDays;
-  }
-
+  const above = lazily(() => probabilityAbove(rate, thresholdPerNight, { k: dispersion }));
+  const asked = intervalAsked(prepared, field, rule, rate, reached);
   const addsUp =
     !reached &&
     windowNights === 1 &&
     thresholdPerNight * ASSUMPTIONS.accumulationNights.value >= ASSUMPTIONS.accumulationMoths.value;
-  const accumulation = addsUp ? accumulate(longer(), thresholdPerNight) : null;
-  if (accumulation) because.push(accumulation);
+  const accumulation = lazily(() => (addsUp ? accumulate(longer(), thresholdPerNight) : null));
+  const because = lazily(() => {
+    const summed = accumulation();
+    return evidence([
+      ...nearby.because,
+      figureEvidence(rule, rate, { ...nearby, reached, probabilityAbove: above() }),
+      ...asked.changes,
+      ...(summed ? [summed] : []),
+    ]);
+  });
   return {
-    ...finding,
+    ...own,
     thresholdPerNight,
     reached,
-    near:
-      !reached && rate.perNight >= thresholdPerNight * ASSUMPTIONS.nearShare.value && above >= ASSUMPTIONS.nearProbability.value,
-    accumulating: accumulation?.addsUp ?? false,
-    probabilityAbove: above,
-    intervalDays,
+    get near() {
+      const close = !reached && rate.perNight >= thresholdPerNight * ASSUMPTIONS.nearShare.value;
+      return close && above() >= ASSUMPTIONS.nearProbability.value;
+    },
+    get accumulating() {
+      return accumulation()?.addsUp ?? false;
+    },
+    get rising() {
+      const far = reached || rate.perNight < thresholdPerNight * ASSUMPTIONS.risingShare.value;
+      return !far && pool.context.some((item) => item.kind === 'trend' && item.direction === 'rising');
+    },
+    get probabilityAbove() {
+      return above();
+    },
+    intervalDays: asked.days,
     harvestStop: stopsBeforeHarvest(prepared, field, rule),
-    because,
+    get doubts() {
+      return pool.doubts;
+    },
+    get because() {
+      return because();
+    },
   };
 }
 
-function risesTowards(
-  { rate, thresholdPerNight, reached }: Pick<DesignFinding, 'rate' | 'thresholdPerNight' | 'reached'>,
-  context: readonly Evidence[],
-): boolean {
-  if (thresholdPerNight === null || reached) return false;
-  const rising = context.some((item) => item.kind === 'trend' && item.direction === 'rising');
-  return rising && rate.perNight >= thresholdPerNight * ASSUMPTIONS.risingShare.value;
+/** Days between decisions that the rule asks for at a catch, and what the weather changes in them. */
+function intervalAsked(prepared: Prepared, field: FieldRecord, rule: CatchRule, rate: RateEstimate, reached: boolean) {
+  if (rule.kind !== 'catch-table') return { days: reached ? rule.intervalDays : null, changes: [] };
+  const { at } = tierOf(rule.tiers, rate.perNight);
+  if (!at) return { days: null, changes: [] };
+  const changes = weatherAdjustments(prepared, field, rule);
+  const days = changes.reduce((sum, change) => sum + (change.applied ? change.addDays : 0), at.intervalDays);
+  return { days: Math.max(1, days), changes };
+}
+
+/** The catch beside the figure of its rule. */
+function figureEvidence(
+  rule: CatchRule,
+  { perNight }: RateEstimate,
+  held: {
+    readonly thresholdPerNight: number;
+    readonly reached: boolean;
+    readonly probabilityAbove: number;
+    readonly crop: string | null;
+  },
+): Evidence {
+  const { probabilityAbove } = held;
+  if (rule.kind === 'catch-table') {
+    const { at, next } = tierOf(rule.tiers, perNight);
+    return {
+      kind: 'tier',
+      ruleId: rule.id,
+      from: at?.from ?? null,
+      below: next?.from ?? null,
+      rate: perNight,
+      intervalDays: at?.intervalDays ?? null,
+      probabilityAbove,
+    };
+  }
+  const nights = rule.per === 'week' ? 7 : 1;
+  return {
+    kind: 'threshold',
+    ruleId: rule.id,
+    threshold: held.thresholdPerNight * nights,
+    per: rule.per,
+    rate: perNight * nights,
+    reached: held.reached,
+    probabilityAbove,
+    nearbyCrop: held.crop,
+  };
 }
 
 /**

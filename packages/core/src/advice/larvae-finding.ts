@@ -2,6 +2,7 @@
 
 import { addDays, type Day, daysBetween, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
+import { lazily } from '../base/lazily.ts';
 import { ASSUMPTIONS, catalogue, searchPlace } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { EventForecast } from '../forecast/event-forecast.ts';
@@ -54,14 +55,25 @@ export function larvaeFinding(
     .flatMap((own) => caughtOutlook(prepared, field, own, since, DAYS_AHEAD) ?? [])
     .reduce<CaughtOutlook | null>((best, one) => (best && best.outlook.moths >= one.outlook.moths ? best : one), null);
   if (found === null) return null;
-  const because = evidenceOf(prepared, field, found);
-  const { worthGoing } = found.outlook;
-  const enough = found.outlook.moths >= ASSUMPTIONS.larvaeMoths.value * because.traps;
-  const near = worthGoing !== null && daysBetween(prepared.on, worthGoing) <= ASSUMPTIONS.scoutLeadDays.value;
-  if (!enough || !near) return { because, by: null };
-  const now = worthGoing <= prepared.on;
-  return { because, by: now ? addDays(worthGoing, ASSUMPTIONS.scoutWithinDays.value) : worthGoing };
+  const because = lazily(() => evidenceOf(prepared, field, found));
+  return {
+    by: worthGoingBy(prepared.on, found),
+    get because() {
+      return because();
+    },
+  };
 }
+
+function worthGoingBy(on: Day, { outlook: { moths, worthGoing }, intervals }: CaughtOutlook): Day | null {
+  const enough = moths >= ASSUMPTIONS.larvaeMoths.value * trapsOf(intervals.filter(isCounted));
+  const near = worthGoing !== null && daysBetween(on, worthGoing) <= ASSUMPTIONS.scoutLeadDays.value;
+  if (!enough || !near) return null;
+  return worthGoing <= on ? addDays(worthGoing, ASSUMPTIONS.scoutWithinDays.value) : worthGoing;
+}
+
+const isCounted = ({ count }: CatchInterval): boolean => count !== null;
+
+const trapsOf = (intervals: readonly CatchInterval[]): number => new Set(intervals.map(({ trapId }) => trapId)).size;
 
 /** `traps` are of one insect and design. `since`: nights before this day do not count; null: all do. */
 export function caughtOutlook(
@@ -118,7 +130,7 @@ function evidenceOf(prepared: Prepared, field: FieldRecord, { model, intervals, 
   const shares = sharesOf(at.amounts);
   const lookFor = shares === null ? 'nothing-yet' : most(shares);
   const stages = new Map(model.stages.map(({ stage, lasts }) => [stage, lasts]));
-  const caught = intervals.filter(({ count }) => count !== null);
+  const caught = intervals.filter(isCounted);
   const written = (on: Day | null) => on && formatDay(on);
   return {
     kind: 'larvae',
@@ -128,7 +140,7 @@ function evidenceOf(prepared: Prepared, field: FieldRecord, { model, intervals, 
     heat: { beforeLaying: stages.get('pre-egg-laying-adult') ?? 0, egg: stages.get('egg')!, unit: model.heat.unit },
     design: intervals[0]!.design,
     moths: outlook.moths,
-    traps: new Set(caught.map(({ trapId }) => trapId)).size,
+    traps: trapsOf(caught),
     from: formatDay(Math.min(...caught.map(({ from }) => from)) as Day),
     to: formatDay(Math.max(...caught.map(({ to }) => to)) as Day),
     unknownNights: outlook.unknownNights,

@@ -1,12 +1,13 @@
 /** What the traps of one design say together, worked out once for all the fields they inform. */
 
+import { lazily } from '../base/lazily.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import { poolNewest } from '../catch/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
 import { historyOf, type Prepared } from './prepare.ts';
 import type { SharedPool } from './shared.ts';
-import { doubtAbout, doubtEvidence } from './soundness.ts';
+import { doubtAbout, doubtEvidence, isSurelyUnsound } from './soundness.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
 /** `traps` are of one insect and one design, at least one; `windowNights` is how many nights the newest visits should cover. */
@@ -15,14 +16,9 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
   const key = `${windowNights}\n${trapIds.join('\n')}`;
   const known = prepared.pools.get(key);
   if (known) return known;
-  const doubts = traps.flatMap((trap) => {
-    const doubt = doubtAbout(prepared, trap);
-    return doubt ? [{ trapId: trap.trapId, strong: doubt.degree === 'strong', evidence: doubtEvidence(trap, doubt) }] : [];
-  });
   // A trap that is surely not sound says nothing of the field.
-  const blind = new Set(doubts.filter(({ strong }) => strong).map(({ trapId }) => trapId));
   const histories = traps
-    .filter(({ trapId }) => !blind.has(trapId))
+    .filter((trap) => !isSurelyUnsound(prepared, trap))
     .map((trap) => ({ trap, history: historyOf(prepared, trap) }));
   const dispersion = visitDispersion(prepared, traps[0]!.insect, traps[0]!.design);
   const { designs, unusable } = poolNewest(histories, {
@@ -34,15 +30,32 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
   });
   const newest = designs[0] ?? null;
   const seen = histories.map(({ history }) => history);
-  const context = newest ? [...trendEvidence(newest.design, seen, prepared.on), ...questions(seen, newest)] : [];
-  const evidenceOf = (strong: boolean) => doubts.filter((doubt) => doubt.strong === strong).map(({ evidence }) => evidence);
-  const pool = {
+  const doubts = lazily(() =>
+    traps.flatMap((trap) => {
+      const doubt = doubtAbout(prepared, trap);
+      return doubt ? [{ strong: doubt.degree === 'strong', evidence: doubtEvidence(trap, doubt) }] : [];
+    }),
+  );
+  const evidenceOf = (strong: boolean) =>
+    doubts()
+      .filter((doubt) => doubt.strong === strong)
+      .map(({ evidence }) => evidence);
+  const blind = lazily(() => [...evidenceOf(true), ...unusable.map(unusableEvidence)]);
+  const doubted = lazily(() => evidenceOf(false));
+  const context = lazily(() => (newest ? [...trendEvidence(newest.design, seen, prepared.on), ...questions(seen, newest)] : []));
+  const pool: SharedPool = {
     trapIds,
     dispersion,
     newest,
-    unusable: [...evidenceOf(true), ...unusable.map(unusableEvidence)],
-    doubts: evidenceOf(false),
-    context,
+    get unusable() {
+      return blind();
+    },
+    get doubts() {
+      return doubted();
+    },
+    get context() {
+      return context();
+    },
   };
   prepared.pools.set(key, pool);
   return pool;

@@ -183,11 +183,22 @@ export function withChecks(prepared: Prepared, written: Program, touched: Readon
 export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {
   const known = prepared.histories.get(trap.trapId);
   if (known) return known;
-  const checks = prepared.checksByTrap.get(trap.trapId) ?? [];
-  const history = catchIntervals(trap, checks, prepared.luresByTrap.get(trap.trapId) ?? [], prepared.on);
+  const history = prepared.present ? upTo(prepared.on, historyOf(prepared.present, trap)) : readHistory(prepared, trap);
   prepared.histories.set(trap.trapId, history);
   return history;
 }
+
+function readHistory(prepared: Prepared, trap: TrapRecord): TrapHistory {
+  const checks = prepared.checksByTrap.get(trap.trapId) ?? [];
+  return catchIntervals(trap, checks, prepared.luresByTrap.get(trap.trapId) ?? [], prepared.on);
+}
+
+/** No visit changes what those of earlier days told. */
+const upTo = (on: Day, { trapId, intervals, questions }: TrapHistory): TrapHistory => ({
+  trapId,
+  intervals: intervals.slice(0, intervals.findLastIndex(({ to }) => to <= on) + 1),
+  questions: questions.filter((question) => question.on <= on),
+});
 
 /** Traps that inform a cell and stood at any time in the season that holds `on`. */
 export function trapsThisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TrapRecord[] {

@@ -16,6 +16,12 @@ export function doubtAbout(prepared: Prepared, trap: TrapRecord): TrapDoubt | nu
   return doubt && !saidToBeSo(prepared, doubtKey(doubt.kind, trap.trapId, yearOf(kindOf(prepared, trap)!.from))) ? doubt : null;
 }
 
+/** A strong doubt is about a silent trap: one that caught at its newest visit that can be judged is above it. */
+export function isSurelyUnsound(prepared: Prepared, trap: TrapRecord): boolean {
+  const newest = historyOf(prepared, trap).intervals.findLast(isJudged);
+  return newest?.count === 0 && doubtAbout(prepared, trap)?.degree === 'strong';
+}
+
 /**
  * The doubt about one trap by the others of its insect and design under the same weather, as known on the prepared day;
  * null where there is none.
@@ -55,7 +61,9 @@ function putRightOn({ intervals }: TrapHistory, lures: readonly Day[], on: Day):
 
 /** Visits of the season that can be held against other traps. */
 const judged = ({ intervals }: TrapHistory, from: Day): CatchInterval[] =>
-  intervals.filter((visit) => visit.from >= from && visit.count !== null && visit.condition === 'fit');
+  intervals.filter((visit) => visit.from >= from && isJudged(visit));
+
+const isJudged = ({ count, condition }: CatchInterval): boolean => count !== null && condition === 'fit';
 
 interface Kind {
   readonly key: string;

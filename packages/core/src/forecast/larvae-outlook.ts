@@ -1,6 +1,7 @@
 /** When the eggs of the moths caught hatch, when larvae are of each size, and the day it is worth going to look. */
 
 import { addDays, type Day } from '../base/day.ts';
+import { lazily } from '../base/lazily.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { HeatTrack } from '../heat/types.ts';
@@ -92,6 +93,8 @@ export function larvaeFromMoths(
       ? { status: 'came', on: known.on }
       : forecastEvent(track, heat.start, heatBy(heat, day), { measuredThrough });
   const worthGoing = days.find((day) => day.on >= on && isDue(day))?.on ?? null;
+  const peakNight = lazily(() => peakNightOf(line, caught, track, measuredThrough));
+  const worthGoingDates = lazily(() => (worthGoing === null ? null : datesOf(worthGoing)));
   return {
     moths,
     unknownNights,
@@ -99,12 +102,17 @@ export function larvaeFromMoths(
     days,
     now,
     hatch: { first: hatchedBy(0), ten: hatchedBy(0.1), half: hatchedBy(0.5), ninety: hatchedBy(0.9) },
-    peakNight: peakNightOf(line, caught, track, measuredThrough),
+    // Dates with their odds take longest, and not everybody asks for them.
+    get peakNight() {
+      return peakNight();
+    },
     smallLarvaePeak: peakDay(days, smallLarvae),
     largeLarvaePeak: peakDay(days, ({ 'large-larva': large }) => large),
     lookFor: lookFor(now.amounts),
     worthGoing,
-    worthGoingDates: worthGoing === null ? null : datesOf(worthGoing),
+    get worthGoingDates() {
+      return worthGoingDates();
+    },
   };
 }
 
