@@ -12,7 +12,7 @@ import { otherDesign } from './designs.ts';
 import { type Findings, isOpen } from './findings.ts';
 import { dueFrom } from './lateness.ts';
 import { type HeatFinding, heatFinding } from './phenology.ts';
-import type { Prepared } from './prepare.ts';
+import { cellKey, type Prepared } from './prepare.ts';
 import { cellRules, isChosen, otherRules } from './rules.ts';
 import { sampleFinding } from './scouting.ts';
 import { stageOf, whyOutOfSeason } from './crop-stage.ts';
@@ -20,7 +20,17 @@ import { asking, type Draft, firstOf, stageEvidence, treatmentEvidence } from '.
 import { labelCautions, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
 
+/** Worked out once for a prepared program. */
 export function adviseCell(prepared: Prepared, fieldId: string, insect: string): Advice {
+  const cell = cellKey(fieldId, insect);
+  const known = prepared.advice.get(cell);
+  if (known) return known;
+  const advice = adviceFor(prepared, fieldId, insect);
+  prepared.advice.set(cell, advice);
+  return advice;
+}
+
+function adviceFor(prepared: Prepared, fieldId: string, insect: string): Advice {
   const field = fieldOf(prepared, fieldId);
   const away = outOfSeason(prepared, field, insect);
   if (away) return finish(prepared, field, insect, { draft: away, due: null, reasons: away.because(), context: [] });

@@ -7,7 +7,7 @@ import type { CatchInterval } from '../catch/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
 import { dispersionWithinBlocks } from '../statistics/block-dispersion.ts';
 import type { dispersionSchema } from './dispersion-schema.ts';
-import { historyOf, once, type Prepared } from './prepare.ts';
+import { historyOf, once, type Prepared, visitsOf } from './prepare.ts';
 import type { KBasis } from './types.ts';
 
 export type CatchDispersion = Shape<typeof dispersionSchema>;
@@ -27,7 +27,7 @@ const Z_95 = 1.959963984540054;
  * Estimated once for a prepared program.
  */
 export function catchDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {
-  return once(prepared, `dispersion\n${insect}\n${design}`, () => estimateDispersion(prepared, insect, design));
+  return once(prepared, visitsOf({ insect, design }), 'dispersion', () => estimateDispersion(prepared, insect, design));
 }
 
 function estimateDispersion(prepared: Prepared, insect: string, design: TrapDesign): CatchDispersion {

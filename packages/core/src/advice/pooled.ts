@@ -5,17 +5,18 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import { poolNewest } from '../catch/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { questions, trendEvidence, unusableEvidence } from './catch-evidence.ts';
-import { historyOf, type Prepared } from './prepare.ts';
+import { historyOf, once, type Prepared, scatterOf } from './prepare.ts';
 import type { SharedPool } from './shared.ts';
 import { doubtAbout, doubtEvidence, isSurelyUnsound } from './soundness.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
 /** `traps` are of one insect and one design, at least one; `windowNights` is how many nights the newest visits should cover. */
 export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowNights: number): SharedPool {
-  const trapIds = traps.map((trap) => trap.trapId);
-  const key = `${windowNights}\n${trapIds.join('\n')}`;
-  const known = prepared.pools.get(key);
-  if (known) return known;
+  const key = `pool ${windowNights}\n${traps.map((trap) => trap.trapId).join('\n')}`;
+  return once(prepared, scatterOf(traps[0]!), key, () => poolOf(prepared, traps, windowNights));
+}
+
+function poolOf(prepared: Prepared, traps: readonly TrapRecord[], windowNights: number): SharedPool {
   // A trap that is surely not sound says nothing of the field.
   const histories = traps
     .filter((trap) => !isSurelyUnsound(prepared, trap))
@@ -43,8 +44,7 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
   const blind = lazily(() => [...evidenceOf(true), ...unusable.map(unusableEvidence)]);
   const doubted = lazily(() => evidenceOf(false));
   const context = lazily(() => (newest ? [...trendEvidence(newest.design, seen, prepared.on), ...questions(seen, newest)] : []));
-  const pool: SharedPool = {
-    trapIds,
+  return {
     dispersion,
     newest,
     get unusable() {
@@ -57,6 +57,4 @@ export function pooled(prepared: Prepared, traps: readonly TrapRecord[], windowN
       return context();
     },
   };
-  prepared.pools.set(key, pool);
-  return pool;
 }

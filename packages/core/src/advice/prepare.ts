@@ -25,7 +25,8 @@ import type {
 import { weatherSourceFor } from '../records/weather-source.ts';
 import { forecastsFromRecords, seriesFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
-import type { SharedOutlook, SharedPool } from './shared.ts';
+import type { SharedOutlook } from './shared.ts';
+import type { Advice } from './types.ts';
 
 export interface Prepared {
   /** The program as written, but with each crop under the catalogue's name. */
@@ -49,22 +50,37 @@ export interface Prepared {
   readonly forecasts: ReadonlyMap<string, DailyExtremes>;
   readonly histories: Map<string, TrapHistory>;
   readonly heat: Map<string, HeatTrack>;
-  /** What sets of traps say together, shared by the fields they inform. */
-  readonly pools: Map<string, SharedPool>;
   /** What the moths of sets of traps have left in a field; see `larvaeFinding`. */
   readonly outlooks: Map<string, SharedOutlook>;
   /** The same program as it was known on earlier days, by the day; see `asOf`. */
   readonly past: Map<Day, Prepared>;
   /** On an earlier day, what it was read from; else null. */
   readonly present: Prepared | null;
-  /** Answers that many cells share, by a key of their own. */
-  readonly shared: Map<string, unknown>;
+  /** Answers that many cells share, by the checks they rest on and by a key of their own. */
+  readonly shared: Map<RestsOn, Map<string, unknown>>;
+  /** What was advised, by cell. */
+  readonly advice: Map<string, Advice>;
 }
 
+/**
+ * The checks that an answer rests on: it is worked out anew when one of them is written. `visits`: those of the traps of
+ * one insect and design up to the day read. `scatter`: those, and how they scatter, which an earlier day takes from the present.
+ */
+export type RestsOn = 'all checks' | 'no check' | `visits ${string}` | `scatter ${string}`;
+
+type Kind = Pick<TrapRecord, 'insect' | 'design'>;
+export const visitsOf = ({ insect, design }: Kind): RestsOn => `visits ${insect} ${design}`;
+export const scatterOf = ({ insect, design }: Kind): RestsOn => `scatter ${insect} ${design}`;
+
 /** The answer to `key`, worked out once for a prepared program. */
-export function once<T>(prepared: Prepared, key: string, answer: () => T): T {
-  if (!prepared.shared.has(key)) prepared.shared.set(key, answer());
-  return prepared.shared.get(key) as T;
+export function once<T>(prepared: Prepared, restsOn: RestsOn, key: string, answer: () => T): T {
+  let known = prepared.shared.get(restsOn);
+  if (!known) {
+    known = new Map();
+    prepared.shared.set(restsOn, known);
+  }
+  if (!known.has(key)) known.set(key, answer());
+  return known.get(key) as T;
 }
 
 export const cellKey = (field: string, insect: string): string => `${field}\n${insect}`;
@@ -117,11 +133,11 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
     forecasts: forecastsFromRecords(program.weather, on),
     histories: new Map(),
     heat: new Map(),
-    pools: new Map(),
     outlooks: new Map(),
     past: new Map(),
     present: null,
     shared: new Map(),
+    advice: new Map(),
   };
 }
 
@@ -140,11 +156,11 @@ export function asOf(prepared: Prepared, on: Day): Prepared {
     forecasts: forecastsFromRecords(prepared.program.weather, on),
     histories: new Map(),
     heat: new Map(),
-    pools: new Map(),
     outlooks: new Map(),
     past: new Map(),
     present: prepared,
     shared: new Map(),
+    advice: new Map(),
   };
   prepared.past.set(on, earlier);
   return earlier;
@@ -152,8 +168,9 @@ export function asOf(prepared: Prepared, on: Day): Prepared {
 
 /**
  * The same day after checks at `touched` traps were written; `written` is the program with these checks, and no other
- * record differs. What rests on weather, plantings and the other traps' visits is kept, also of earlier days; what the
- * traps of the program say together is worked out anew, since how visits scatter is learned from all of them.
+ * record differs. Kept is what rests on weather, plantings, and traps of other insects and designs; and of earlier days
+ * also what was caught by then. How the visits of traps of one kind scatter is learned from all of them, so that what was
+ * read from their rates is worked out anew.
  */
 export function withChecks(prepared: Prepared, written: Program, touched: ReadonlySet<string>): Prepared {
   const program = { ...prepared.program, checks: written.checks };
@@ -164,20 +181,49 @@ export function withChecks(prepared: Prepared, written: Program, touched: Readon
   // A trap that was never checked before takes its place among the others, as it would from the start.
   const isNew = [...own.keys()].some((trapId) => !prepared.checksByTrap.has(trapId));
   const checksByTrap = isNew ? group(program.checks, ({ trapId }) => trapId) : new Map([...prepared.checksByTrap, ...own]);
-  const after = (day: Prepared, present: Prepared | null): Prepared => ({
-    ...day,
+  const changedFrom = [...touched]
+    .map((trapId) => firstChange(prepared.checksByTrap.get(trapId) ?? [], own.get(trapId) ?? []))
+    .reduce<string | null>((first, on) => (first === null || (on !== null && on < first) ? on : first), null);
+  const kinds = [...touched].flatMap((trapId) => prepared.traps.get(trapId) ?? []);
+  const scatter = new Set<RestsOn>(['all checks', ...kinds.map(scatterOf)]);
+  const visits = new Set<RestsOn>([...scatter, ...kinds.map(visitsOf)]);
+  const isTouched = (trapId: string) => touched.has(trapId);
+  const isKind = (trap: TrapRecord) => kinds.some(({ insect, design }) => insect === trap.insect && design === trap.design);
+
+  const next: Prepared = {
+    ...prepared,
     program,
     checksByTrap,
-    histories: new Map([...day.histories].filter(([trapId]) => !touched.has(trapId))),
-    pools: new Map(),
-    outlooks: new Map(),
+    histories: without(prepared.histories, isTouched),
+    outlooks: without(prepared.outlooks, (_, { trapIds }) => trapIds.some(isTouched)),
     past: new Map(),
-    present,
-    shared: new Map(),
-  });
-  const next = after(prepared, null);
-  for (const [on, earlier] of prepared.past) next.past.set(on, after(earlier, next));
+    shared: without(prepared.shared, (restsOn) => visits.has(restsOn)),
+    advice: without(prepared.advice, (cell) => (prepared.trapsByCell.get(cell) ?? []).some(isKind)),
+  };
+  for (const [on, day] of prepared.past) {
+    // A day before the first change saw none of it.
+    const sawNone = changedFrom === null || formatDay(on) < changedFrom;
+    next.past.set(on, {
+      ...day,
+      program,
+      checksByTrap,
+      histories: sawNone ? day.histories : without(day.histories, isTouched),
+      outlooks: sawNone ? day.outlooks : without(day.outlooks, (_, { trapIds }) => trapIds.some(isTouched)),
+      present: next,
+      shared: without(day.shared, (restsOn) => (sawNone ? scatter : visits).has(restsOn)),
+    });
+  }
   return next;
+}
+
+const without = <K, V>(known: ReadonlyMap<K, V>, isStale: (key: K, value: V) => boolean): Map<K, V> =>
+  new Map([...known].filter(([key, value]) => !isStale(key, value)));
+
+/** The first day whose checks are not the same in both; null where all are. */
+function firstChange(before: readonly CheckRecord[], after: readonly CheckRecord[]): string | null {
+  const [was, is] = [before, after].map((checks) => new Map(checks.map((check) => [JSON.stringify(check), check.checkedOn])));
+  const changed = [...was!].filter(([check]) => !is!.has(check)).concat([...is!].filter(([check]) => !was!.has(check)));
+  return changed.reduce<string | null>((first, [, on]) => (first === null || on < first ? on : first), null);
 }
 
 export function historyOf(prepared: Prepared, trap: TrapRecord): TrapHistory {

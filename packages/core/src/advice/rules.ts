@@ -21,7 +21,7 @@ export interface CellRules {
 
 export function cellRules(prepared: Prepared, field: FieldRecord, insect: string): CellRules {
   const key = `rules\n${field.crop}\n${field.growthHabit}\n${insect}`;
-  return once(prepared, key, () => rulesOn(prepared, field, insect));
+  return once(prepared, 'no check', key, () => rulesOn(prepared, field, insect));
 }
 
 const rulesOn = (prepared: Prepared, field: FieldRecord, insect: string): CellRules =>

@@ -6,7 +6,6 @@ import type { LarvaeOutlook } from '../forecast/larvae-outlook.ts';
 import type { Evidence } from './types.ts';
 
 export interface SharedPool {
-  readonly trapIds: readonly string[];
   /** Dispersion the rate was read with. */
   readonly dispersion: DispersionEstimate;
   /** Null when no trap of the design can be used. */

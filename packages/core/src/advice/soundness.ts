@@ -4,9 +4,9 @@ import { type Day, day, formatDay, yearOf } from '../base/day.ts';
 import type { TrapOfSeason } from '../catch/nights-of-kind.ts';
 import { type NightsSeen, nightsSeen, type TrapDoubt, trapDoubt } from '../catch/soundness.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
-import type { TrapRecord } from '../records/schema.ts';
+import type { TrapDesign, TrapRecord } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
-import { growingYearStart, historyOf, once, type Prepared } from './prepare.ts';
+import { historyOf, once, type Prepared, scatterOf, growingYearStart, visitsOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
@@ -29,7 +29,7 @@ export function isSurelyUnsound(prepared: Prepared, trap: TrapRecord): boolean {
  * The others' nights are read once for a prepared program.
  */
 export function doubtByRecords(prepared: Prepared, trap: TrapRecord): TrapDoubt | null {
-  const known = once(prepared, 'doubts', () => new WeakMap<TrapHistory, { readonly doubt: TrapDoubt | null }>());
+  const known = once(prepared, scatterOf(trap), 'doubts', () => new WeakMap<TrapHistory, { readonly doubt: TrapDoubt | null }>());
   const history = historyOf(prepared, trap);
   const before = known.get(history);
   if (before) return before.doubt;
@@ -66,6 +66,8 @@ const judged = ({ intervals }: TrapHistory, from: Day): CatchInterval[] =>
 const isJudged = ({ count, condition }: CatchInterval): boolean => count !== null && condition === 'fit';
 
 interface Kind {
+  readonly insect: string;
+  readonly design: TrapDesign;
   readonly key: string;
   readonly from: Day;
 }
@@ -75,8 +77,9 @@ function kindOf(prepared: Prepared, trap: TrapRecord): Kind | null {
   const field = trap.informs.map((id) => prepared.fields.get(id)).find((known) => known !== undefined);
   if (!field) return null;
   const from = growingYearStart(field, prepared.on);
-  const sources = once(prepared, 'weather sources', () => new Set(prepared.weather.keys()));
-  return { key: `${trap.insect}\n${trap.design}\n${weatherSourceFor(field, sources)}\n${from}`, from };
+  const sources = once(prepared, 'no check', 'weather sources', () => new Set(prepared.weather.keys()));
+  const { insect, design } = trap;
+  return { insect, design, key: `${insect}\n${design}\n${weatherSourceFor(field, sources)}\n${from}`, from };
 }
 
 interface Others {
@@ -86,8 +89,12 @@ interface Others {
   readonly nights: NightsSeen | null;
 }
 
-function others(prepared: Prepared, { key, from }: Kind): Others {
-  const groups = once(prepared, 'traps by kind', () => {
+function others(prepared: Prepared, kind: Kind): Others {
+  return once(prepared, visitsOf(kind), `others\n${kind.key}`, () => readOthers(prepared, kind));
+}
+
+function readOthers(prepared: Prepared, { key, from }: Kind): Others {
+  const groups = once(prepared, 'no check', 'traps by kind', () => {
     const found = new Map<string, TrapRecord[]>();
     for (const trap of prepared.traps.values()) {
       if (trap.takenDownOn !== null && day(trap.takenDownOn) < from) continue;
@@ -99,18 +106,17 @@ function others(prepared: Prepared, { key, from }: Kind): Others {
     }
     return found;
   });
-  return once(prepared, `others\n${key}`, () => {
-    const traps = new Map(
-      (groups.get(key) ?? []).map((trap) => [trap.trapId, { intervals: judged(historyOf(prepared, trap), from) }]),
-    );
-    return { from, traps, nights: nightsSeen([...traps.values()]) };
-  });
+  const traps = new Map(
+    (groups.get(key) ?? []).map((trap) => [trap.trapId, { intervals: judged(historyOf(prepared, trap), from) }]),
+  );
+  return { from, traps, nights: nightsSeen([...traps.values()]) };
 }
 
 function saidToBeSo(prepared: Prepared, key: string): boolean {
   const today = formatDay(prepared.on);
   const said = once(
     prepared,
+    'no check',
     'answers',
     () =>
       new Set(

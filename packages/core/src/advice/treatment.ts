@@ -43,7 +43,7 @@ export function treatmentFinding(
 
 /** Re-entry and pre-harvest cautions of every treatment on a field, against whatever insect it was made. */
 export function labelCautions(prepared: Prepared, field: FieldRecord): readonly Caution[] {
-  return once(prepared, `label\n${field.fieldId}`, () => cautionsOf(prepared, field));
+  return once(prepared, 'no check', `label\n${field.fieldId}`, () => cautionsOf(prepared, field));
 }
 
 function cautionsOf(prepared: Prepared, field: FieldRecord): Caution[] {

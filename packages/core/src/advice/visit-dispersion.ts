@@ -4,7 +4,7 @@ import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { type DispersionEstimate, dispersionBetweenVisits, priorDispersion } from '../catch/dispersion.ts';
 import type { TrapHistory } from '../catch/types.ts';
 import type { TrapDesign } from '../records/schema.ts';
-import { historyOf, once, type Prepared } from './prepare.ts';
+import { historyOf, once, type Prepared, scatterOf } from './prepare.ts';
 import type { VisitScatter } from './types.ts';
 
 /** ln k is normal about this before a program has visits of its own. */
@@ -21,7 +21,7 @@ export const VISIT_DISPERSION_PRIOR: DispersionEstimate = priorDispersion(PRIOR_
 export function visitDispersion(prepared: Prepared, insect: string, design: TrapDesign): DispersionEstimate {
   // How counts scatter is a matter of the whole program: an earlier day is read with today's figure.
   const whole = prepared.present ?? prepared;
-  return once(whole, `visit dispersion\n${insect}\n${design}`, () => {
+  return once(whole, scatterOf({ insect, design }), 'k', () => {
     const traps = [...whole.traps.values()].filter((trap) => trap.insect === insect && trap.design === design);
     return dispersionShownBy(traps.map((trap) => historyOf(whole, trap)));
   });

@@ -21,7 +21,7 @@ export function heatAhead(prepared: Prepared, sourceId: string, rule: HeatRule):
   const forecast = prepared.forecasts.get(sourceId);
   if (!forecast) return { track: measured, measuredThrough: measured.end, forecastThrough: null };
   const key = `heat ahead\n${sourceId}\n${rule.method} ${rule.cutoff} ${rule.lower} ${rule.upper} ${rule.unit}`;
-  return once(prepared, key, () => {
+  return once(prepared, 'no check', key, () => {
     const { series } = withForecast(prepared.weather.get(sourceId)!, forecast);
     const track = heatTrack(rule, series, { maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value });
     const longer = track.end !== null && (measured.end === null || track.end > measured.end);

@@ -56,9 +56,9 @@ export function dispersionBetweenVisits(
   const counted = stretches.map(countedStretch);
   const centre = Math.log(prior.median);
   const height = (logK: number): number => {
-    const k = Math.exp(logK);
+    const at = termsAt(Math.exp(logK));
     let sum = -(((logK - centre) / prior.logSd) ** 2) / 2;
-    for (const stretch of counted) sum += logMarginal(stretch, k);
+    for (const stretch of counted) sum += logMarginal(stretch, at);
     return sum;
   };
   const visits = stretches.reduce((sum, { length }) => sum + length, 0);
@@ -123,17 +123,48 @@ function countedStretch(visits: readonly CatchInterval[]): Stretch {
   };
 }
 
+/** What many stretches ask for at one k: counts are small whole numbers, and few of them differ. */
+interface TermsAtK {
+  readonly k: number;
+  /** ln Γ(k). */
+  readonly logGammaK: number;
+  /** ln Γ(y + k) of a count y. */
+  readonly logGammaAfter: (y: number) => number;
+  /** See `laplaceError`. */
+  readonly laplaceErrorOf: (moths: number) => number;
+}
+
+function termsAt(k: number): TermsAtK {
+  return {
+    k,
+    logGammaK: logGamma(k),
+    logGammaAfter: remembering((y) => logGamma(y + k)),
+    laplaceErrorOf: remembering((moths) => laplaceError(moths, k)),
+  };
+}
+
+function remembering(of: (count: number) => number): (count: number) => number {
+  const known = new Map<number, number>();
+  return (count) => {
+    const before = known.get(count);
+    if (before !== undefined) return before;
+    const value = of(count);
+    known.set(count, value);
+    return value;
+  };
+}
+
 /** ln of the probability of a stretch's counts at k, but for terms without k: level and slope integrated over. */
-function logMarginal(stretch: Stretch, k: number): number {
+function logMarginal(stretch: Stretch, { k, logGammaK, logGammaAfter, laplaceErrorOf }: TermsAtK): number {
   const { counts, nights, at, halves, found } = stretch;
   const determinant = climb(stretch, k);
-  let height = -((found.slope / SLOPE_SD) ** 2) / 2 - counts.length * logGamma(k);
+  let height = -((found.slope / SLOPE_SD) ** 2) / 2 - counts.length * logGammaK;
   for (let i = 0; i < counts.length; i++) {
     const y = counts[i]!;
     const mean = nights[i]! * Math.exp(found.level + found.slope * at[i]!);
-    height += y * Math.log(mean / (k + mean)) - k * Math.log1p(mean / k) + logGamma(y + k);
+    height += y * Math.log(mean / (k + mean)) - k * Math.log1p(mean / k) + logGammaAfter(y);
   }
-  return height - Math.log(determinant) / 2 + laplaceError(halves[0], k) + laplaceError(halves[1], k);
+  return height - Math.log(determinant) / 2 + laplaceErrorOf(halves[0]) + laplaceErrorOf(halves[1]);
 }
 
 /** Moves level and slope to where they are likeliest at k, by Newton's method; the determinant of the curvature there. */

@@ -33,21 +33,26 @@ export interface NightsSeen {
 
 /** Null where no trap has a visit. Moths of a visit are taken as spread evenly over its nights. */
 export function nightsSeen(traps: readonly TrapOfSeason[]): NightsSeen | null {
-  const visits = traps.flatMap(({ intervals }) => intervals);
-  if (visits.length === 0) return null;
-  const start = visits.reduce((first, { from }) => Math.min(first, from), Number.POSITIVE_INFINITY) as Day;
-  const days = visits.reduce((last, { to }) => Math.max(last, to), 0) - start;
-  const [moths, watchers] = [new Float64Array(days + 1), new Float64Array(days + 1)];
-  for (const { from, to, nights, count } of visits)
-    for (let d = from - start; d < to - start; d++) {
-      moths[d + 1]! += count! / nights;
-      watchers[d + 1]!++;
+  let [start, end] = [Number.POSITIVE_INFINITY, 0];
+  for (const { intervals } of traps)
+    for (const { from, to } of intervals) {
+      if (from < start) start = from;
+      if (to > end) end = to;
     }
+  if (start > end) return null;
+  const days = end - start;
+  const [moths, watchers] = [new Float64Array(days + 1), new Float64Array(days + 1)];
+  for (const { intervals } of traps)
+    for (const { from, to, nights, count } of intervals)
+      for (let d = from - start; d < to - start; d++) {
+        moths[d + 1]! += count! / nights;
+        watchers[d + 1]!++;
+      }
   for (let d = 1; d <= days; d++) {
     moths[d]! += moths[d - 1]!;
     watchers[d]! += watchers[d - 1]!;
   }
-  return { start, moths, watchers };
+  return { start: start as Day, moths, watchers };
 }
 
 export interface TrapToJudge {

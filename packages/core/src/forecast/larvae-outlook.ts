@@ -80,34 +80,46 @@ export function larvaeFromMoths(
   if (line === null || caught.length === 0) return null;
   const heat = expectedHeat(track, caught[0]!.on, daysAhead);
   if (heat === null) return null;
-  const days = daysOf(line, caught, heat, measuredThrough);
-  const now = days.find((day) => day.on === on);
-  if (now === undefined) return null;
+  const dayAt = daysOf(line, caught, heat, measuredThrough);
+  const [today, end] = [on - heat.start, heat.daily.length];
+  if (today < 0 || today >= end) return null;
+  const ahead = Array.from({ length: end - today }, (_, i) => dayAt(today + i));
+  const now = ahead[0]!;
+  // What has been, and dates with their odds, take longest, and not everybody asks for them.
+  const days = lazily(() => [...Array.from({ length: today }, (_, i) => dayAt(i)), ...ahead]);
 
-  const hatchedBy = (share: number) => days.find(({ hatched }) => hatched > 0 && hatched >= share - ROUNDING)?.on ?? null;
+  const hatchedBy = (share: number) => days().find(({ hatched }) => hatched > 0 && hatched >= share - ROUNDING)?.on ?? null;
   const isDue = ({ amounts }: LarvaeDay) =>
     smallLarvae(amounts) > 0 && smallLarvae(amounts) >= worthGoingShare * (moths - now.amounts['next-adults']) - ROUNDING;
-  const known = days.findLast((day) => day.known && day.on <= on);
-  const datesOf = (day: Day): EventForecast =>
-    day === on && known && isDue(known)
+  const datesOf = (day: Day): EventForecast => {
+    const known = days().findLast((day) => day.known && day.on <= on);
+    return day === on && known && isDue(known)
       ? { status: 'came', on: known.on }
       : forecastEvent(track, heat.start, heatBy(heat, day), { measuredThrough });
-  const worthGoing = days.find((day) => day.on >= on && isDue(day))?.on ?? null;
+  };
+  const worthGoing = ahead.find(isDue)?.on ?? null;
   const peakNight = lazily(() => peakNightOf(line, caught, track, measuredThrough));
   const worthGoingDates = lazily(() => (worthGoing === null ? null : datesOf(worthGoing)));
   return {
     moths,
     unknownNights,
     method: heat.method,
-    days,
+    get days() {
+      return days();
+    },
     now,
-    hatch: { first: hatchedBy(0), ten: hatchedBy(0.1), half: hatchedBy(0.5), ninety: hatchedBy(0.9) },
-    // Dates with their odds take longest, and not everybody asks for them.
+    get hatch() {
+      return { first: hatchedBy(0), ten: hatchedBy(0.1), half: hatchedBy(0.5), ninety: hatchedBy(0.9) };
+    },
     get peakNight() {
       return peakNight();
     },
-    smallLarvaePeak: peakDay(days, smallLarvae),
-    largeLarvaePeak: peakDay(days, ({ 'large-larva': large }) => large),
+    get smallLarvaePeak() {
+      return peakDay(days(), smallLarvae);
+    },
+    get largeLarvaePeak() {
+      return peakDay(days(), ({ 'large-larva': large }) => large);
+    },
     lookFor: lookFor(now.amounts),
     worthGoing,
     get worthGoingDates() {
@@ -128,19 +140,20 @@ const smallLarvae = (amounts: StageAmounts): number => amounts['small-larva'] + 
 const heatBy = ({ start, daily }: HeatOutlook, on: Day): number =>
   daily.subarray(0, on - start + 1).reduce((sum, heat) => sum + heat, 0);
 
+/** The offspring on a day, counted from the first of the heat. */
 function daysOf(
   line: LifeLine,
   nights: readonly Night[],
   { start, daily }: HeatOutlook,
   measuredThrough: Day | null,
-): LarvaeDay[] {
+): (index: number) => LarvaeDay {
   const through = new Float64Array(daily.length);
   daily.forEach((heat, i) => {
     through[i] = (through[i - 1] ?? 0) + heat;
   });
   const moths = nights.reduce((sum, night) => sum + night.moths, 0);
-  return Array.from(through, (heat, i): LarvaeDay => {
-    const on = addDays(start, i);
+  return (i) => {
+    const [on, heat] = [addDays(start, i), through[i]!];
     const heatSince = (night: Day) => (night > on ? -1 : heat - through[night - start]!);
     const amounts = stageAmounts(line, nights, heatSince);
     return {
@@ -149,7 +162,7 @@ function daysOf(
       hatched: pastEgg(amounts) / moths,
       known: measuredThrough !== null && on <= measuredThrough,
     };
-  });
+  };
 }
 
 function peakNightOf(

@@ -81,7 +81,7 @@ export interface PlannedSeason {
 
 /** Everything planned for a season by the records of `prepared`. Orders cover what is placed from the day of `prepared` on. */
 export const plannedSeason = (prepared: Prepared, season: number): PlannedSeason =>
-  once(prepared, `season ${season}`, () => workOf(prepared, season));
+  once(prepared, 'all checks', `season ${season}`, () => workOf(prepared, season));
 
 function workOf(prepared: Prepared, season: number): PlannedSeason {
   const asked = seasonRecord(prepared.program, season);

@@ -36,7 +36,7 @@ const LOOSE_C = 150 / 1.8;
  * the same weather source, or else together by weather source.
  */
 function regions(prepared: Prepared): ReadonlyMap<string, readonly FieldRecord[]> {
-  return once(prepared, 'flight regions', () => {
+  return once(prepared, 'no check', 'flight regions', () => {
     const fields = [...prepared.fields.values()].sort((a, b) => (a.fieldId < b.fieldId ? -1 : 1));
     const isPlaced = ({ latitude, longitude }: FieldRecord) => latitude !== null && longitude !== null;
     const found: FieldRecord[][] = [];
