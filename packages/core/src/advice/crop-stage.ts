@@ -3,7 +3,7 @@
 import { type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS, canonicalStage, cropById, insectById, stageOrder } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { cellKey, growingYearStart, type Prepared, recordDay } from './prepare.ts';
+import { cellKey, growingYearStart, once, type Prepared, recordDay } from './prepare.ts';
 import { type CarriedStage, carriedStage } from './stage-carried.ts';
 import type { Evidence } from './types.ts';
 
@@ -19,6 +19,10 @@ export interface StageKnown {
 
 /** The newest stage somebody saw; null when nobody did since planting, or since the growing year began. */
 export function stageOf(prepared: Prepared, field: FieldRecord): StageKnown | null {
+  return once(prepared, 'no check', `stage ${field.fieldId}`, () => stageOn(prepared, field));
+}
+
+function stageOn(prepared: Prepared, field: FieldRecord): StageKnown | null {
   const today = formatDay(prepared.on);
   const seen = prepared.stagesByField.get(field.fieldId)?.findLast(({ observedOn }) => observedOn <= today);
   if (!seen || seen.observedOn < (field.plantedOn ?? formatDay(growingYearStart(field, prepared.on)))) return null;

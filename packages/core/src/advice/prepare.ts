@@ -8,7 +8,7 @@
 import { type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
 import { ASSUMPTIONS, canonicalCrop, catalogue } from '../catalogue/index.ts';
 import { catchIntervals } from '../catch/index.ts';
-import type { TrapHistory } from '../catch/types.ts';
+import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import { type HeatTrack, heatTrack } from '../heat/index.ts';
 import type { HeatRule } from '../heat/types.ts';
 import type { Program } from '../records/program.ts';
@@ -239,10 +239,14 @@ function readHistory(prepared: Prepared, trap: TrapRecord): TrapHistory {
   return catchIntervals(trap, checks, prepared.luresByTrap.get(trap.trapId) ?? [], prepared.on);
 }
 
+/** Visits, in order, up to and including those of a day. */
+export const endedBy = (intervals: readonly CatchInterval[], on: Day): readonly CatchInterval[] =>
+  intervals.slice(0, intervals.findLastIndex(({ to }) => to <= on) + 1);
+
 /** No visit changes what those of earlier days told. */
 const upTo = (on: Day, { trapId, intervals, questions }: TrapHistory): TrapHistory => ({
   trapId,
-  intervals: intervals.slice(0, intervals.findLastIndex(({ to }) => to <= on) + 1),
+  intervals: endedBy(intervals, on),
   questions: questions.filter((question) => question.on <= on),
 });
 

@@ -6,7 +6,7 @@ import { type NightsSeen, nightsSeen, type TrapDoubt, trapDoubt } from '../catch
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import type { TrapDesign, TrapRecord } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
-import { historyOf, once, type Prepared, scatterOf, growingYearStart, visitsOf } from './prepare.ts';
+import { endedBy, growingYearStart, historyOf, once, type Prepared, scatterOf, visitsOf } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
@@ -93,7 +93,19 @@ function others(prepared: Prepared, kind: Kind): Others {
   return once(prepared, visitsOf(kind), `others\n${kind.key}`, () => readOthers(prepared, kind));
 }
 
-function readOthers(prepared: Prepared, { key, from }: Kind): Others {
+function readOthers(prepared: Prepared, kind: Kind): Others {
+  const { from } = kind;
+  const traps = prepared.present ? othersUpTo(prepared.on, others(prepared.present, kind)) : new Map<string, TrapOfSeason>();
+  // A day of an earlier season has traps of its own.
+  if (traps.size === 0)
+    for (const trap of trapsOf(prepared, kind)) traps.set(trap.trapId, { intervals: judged(historyOf(prepared, trap), from) });
+  return { from, traps, nights: nightsSeen([...traps.values()]) };
+}
+
+const othersUpTo = (on: Day, { traps }: Others): Map<string, TrapOfSeason> =>
+  new Map([...traps].map(([trapId, { intervals }]) => [trapId, { intervals: endedBy(intervals, on) }]));
+
+function trapsOf(prepared: Prepared, { key, from }: Kind): readonly TrapRecord[] {
   const groups = once(prepared, 'no check', 'traps by kind', () => {
     const found = new Map<string, TrapRecord[]>();
     for (const trap of prepared.traps.values()) {
@@ -106,10 +118,7 @@ function readOthers(prepared: Prepared, { key, from }: Kind): Others {
     }
     return found;
   });
-  const traps = new Map(
-    (groups.get(key) ?? []).map((trap) => [trap.trapId, { intervals: judged(historyOf(prepared, trap), from) }]),
-  );
-  return { from, traps, nights: nightsSeen([...traps.values()]) };
+  return groups.get(key) ?? [];
 }
 
 function saidToBeSo(prepared: Prepared, key: string): boolean {

@@ -12,11 +12,11 @@ import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
 import { blindSpots } from './blind-spots.ts';
 import type { CatchFinding, DesignFinding } from './catch-finding.ts';
+import { type StageFit, type StageKnown, stageFit } from './crop-stage.ts';
 import { nextCheck } from './due.ts';
 import type { Findings } from './findings.ts';
 import { larvaeFinding } from './larvae-finding.ts';
 import { samplingEvidence, samplingRule } from './scouting.ts';
-import { type StageFit, type StageKnown, stageFit } from './crop-stage.ts';
 import type { TreatmentFinding } from './treatment.ts';
 import type { Caution, Evidence, Verb } from './types.ts';
 
