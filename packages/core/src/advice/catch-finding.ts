@@ -9,7 +9,7 @@ import { type DispersionEstimate, estimateRate, probabilityAbove, sumIntervals }
 import type { CatchInterval, PooledCatch, RateEstimate } from '../catch/types.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
 import { lookAlikes, lureUnknown, rateEvidence } from './catch-evidence.ts';
-import { type StageFit, type StageFit, type StageKnown, type StageKnown, stageFit, stageFit, stageOf, stageOf } from './crop-stage.ts';
+import { type StageFit, type StageKnown, stageFit, stageOf } from './crop-stage.ts';
 import { pooled } from './pooled.ts';
 import { type Prepared, recordDay, trapsThisSeason, weatherEnd, weatherSourceOf } from './prepare.ts';
 import { type CatchRule, lowestPerNight, reaches, ruleForDesign, SLACK } from './rules.ts';
@@ -17,9 +17,7 @@ import type { SharedPool } from './shared.ts';
 import type { Evidence } from './types.ts';
 import { visitScatter } from './visit-dispersion.ts';
 
-/**
- * Evidence and what only some verbs ask for are worked out when first read: past days are read for their verb alone.
- */
+/** Evidence and what only some verbs ask for are worked out when first read: past days are read for their verb alone. */
 export interface DesignFinding {
   readonly design: TrapDesign;
   readonly rule: CatchRule | null;

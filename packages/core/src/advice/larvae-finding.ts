@@ -5,6 +5,7 @@ import { groupBy } from '../base/group-by.ts';
 import { lazily } from '../base/lazily.ts';
 import { ASSUMPTIONS, catalogue, searchPlace } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
+import type { CatchInterval } from '../catch/types.ts';
 import type { EventForecast } from '../forecast/event-forecast.ts';
 import { type LifeLine, lifeLine, type StageAmounts } from '../forecast/larvae.ts';
 import { larvaeFromMoths, WORTH_GOING_SHARE } from '../forecast/larvae-outlook.ts';
