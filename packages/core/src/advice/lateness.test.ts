@@ -47,6 +47,15 @@ describe('a decision that nobody answers', () => {
     expect(adviceOn('2025-07-15', daily)).toMatchObject({ verb: 'decide', dueSince: '2025-07-12' });
   });
 
+  it('is not late from before the stage was seen at which the rule holds', () => {
+    const stages = [stageAt('whorl', '2025-07-05'), stageAt('silk', '2025-07-13')];
+    const caught = { ...heavy, stages, checks: heavy.checks.slice(0, 2) };
+    expect(adviceOn('2025-07-12', caught).verb).not.toBe('decide');
+    expect(adviceOn('2025-07-14', caught)).toMatchObject({ verb: 'decide', dueSince: '2025-07-13' });
+    const seenTwice = { ...caught, stages: [stageAt('silk', '2025-07-05'), stageAt('silk', '2025-07-13')] };
+    expect(adviceOn('2025-07-14', seenTwice)).toMatchObject({ verb: 'decide', dueSince: '2025-07-12' });
+  });
+
   it('is not answered by a visit that found the trap down', () => {
     const down = {
       ...heavy,

@@ -6,7 +6,7 @@
  * raised a verb cannot be seen; else watch. The order is the urgency of the act, and each step keeps its evidence.
  */
 
-import { addDays, type Day, formatDay } from '../base/day.ts';
+import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { ASSUMPTIONS, cropById } from '../catalogue/index.ts';
 import type { ActionRule } from '../catalogue/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
@@ -81,11 +81,13 @@ function decideBySample({ sample, treatment, notTreated, caught }: Findings): Dr
   return { verb: 'decide', due, because: () => [sample.because], lead: leading(caught), rule: sample.rule };
 }
 
-function decideByCatch({ caught, treatment, notTreated }: Findings): Draft | null {
+function decideByCatch({ caught, stage, treatment, notTreated }: Findings): Draft | null {
   const lead = asking(caught);
   if (!lead || notTreated?.holding) return null;
   const reached = addDays(newestVisit(lead), decideWithin(lead.rule));
-  const due = Math.max(reached, treatment?.coversUntil ?? reached, notTreated?.holdsUntil ?? reached) as Day;
+  // Before the stage was seen there was nothing to decide, whatever had been caught.
+  const seen = lead.rule?.stages && stage ? day(stage.observedOn) : reached;
+  const due = Math.max(reached, seen, treatment?.coversUntil ?? reached, notTreated?.holdsUntil ?? reached) as Day;
   return { verb: 'decide', due, because: () => lead.because, lead, rule: lead.rule };
 }
 
