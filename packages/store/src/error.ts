@@ -1,6 +1,6 @@
 /**
  * `busy`: somebody else writes for longer than one may wait. `away`: the database server does not answer just now.
- * `damaged`: what the file holds is not what was written to it.
+ * `damaged`: what the file holds is not what was written to it. `disk-fault`: the disk did not do what it was asked.
  */
 export type StoreErrorCode =
   | 'cannot-open'
@@ -8,6 +8,9 @@ export type StoreErrorCode =
   | 'foreign-database'
   | 'newer-schema'
   | 'damaged'
+  | 'disk-full'
+  | 'disk-fault'
+  | 'read-only'
   | 'busy'
   | 'away'
   | 'file-exists';

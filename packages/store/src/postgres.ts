@@ -53,6 +53,7 @@ export async function openPostgres(url: string, program: string): Promise<Driver
       transaction(pool, 'begin isolation level repeatable read read only', (client) => copyToSqlite(client, file)),
     // The server watches over its own pages; what can be asked from here is whether it answers.
     integrity: async () => (await pool.query('select 1')) && [],
+    quickCheck: async () => void (await pool.query('select 1')),
     close: async () => void (pool.ended || (await pool.end())),
   };
 }
@@ -77,10 +78,26 @@ async function transaction<T>(pool: pg.Pool, begin: string, work: (client: pg.Po
     await client.query('rollback').catch((failure: Error) => {
       broken = failure;
     });
-    throw isAway(error) ? away(error) : error;
+    throw asStoreError(error);
   } finally {
     client.release(broken);
   }
+}
+
+/** Troubles of the machine that PostgreSQL runs on (appendix A of its manual: classes 53, 25 and XX). */
+const OF_THE_SERVER: Readonly<Record<string, readonly [StoreError['code'], string]>> = {
+  '53100': ['disk-full', 'The disk of PostgreSQL is full. Make room, then do it again.'],
+  '58030': ['disk-fault', 'The disk of PostgreSQL does not do what it is asked. Look into its log.'],
+  '25006': ['read-only', 'This PostgreSQL may only be read. Name the server that is written to.'],
+  XX001: ['damaged', 'PostgreSQL found damaged data. Look into its log, and bring back the newest backup that is sound.'],
+  XX002: ['damaged', 'PostgreSQL found a damaged index. Look into its log; REINDEX may mend it.'],
+};
+
+/** PostgreSQL's own refusals, said so that a person can act on them; anything else as it is. */
+function asStoreError(error: unknown): unknown {
+  if (isAway(error)) return away(error);
+  const trouble = OF_THE_SERVER[String((error as { code?: unknown }).code)];
+  return trouble ? new StoreError(...trouble, { cause: error }) : error;
 }
 
 async function connect(pool: pg.Pool): Promise<pg.PoolClient> {

@@ -30,6 +30,8 @@ export interface Driver {
   backup(file: string): Promise<Copied>;
   /** What the database's own check complains of. */
   integrity(): Promise<string[]>;
+  /** Throws when its pages are not what they should be. */
+  quickCheck(): Promise<void>;
   close(): Promise<void>;
 }
 

@@ -45,6 +45,12 @@ export function refuseGarbage(file: string): void {
     const start = Buffer.alloc(MAGIC.length);
     const length = readSync(handle, start, 0, MAGIC.length, 0);
     if (length > 0 && start.toString('latin1') !== MAGIC) throw notADatabase(file);
+  } catch (error) {
+    if (error instanceof StoreError) throw error;
+    throw new StoreError(
+      'cannot-open',
+      `${file} cannot be read: ${(error as Error).message}. Name a file, and look at its disk.`,
+    );
   } finally {
     closeSync(handle);
   }
@@ -88,7 +94,11 @@ export function inTransaction<T>(database: DatabaseSync, kind: 'deferred' | 'imm
 }
 
 const notADatabase = (file: string, cause?: unknown): StoreError =>
-  new StoreError('not-a-database', `${file} is not a database. Nothing was changed. Name another file.`, { cause });
+  new StoreError(
+    'not-a-database',
+    `${file} is not a database, or damaged from its first bytes. Nothing was changed. Name another file, or bring back the newest backup that is sound: duskwatch restore BACKUP --data NEW-FOLDER.`,
+    { cause },
+  );
 
 export const damaged = (file: string, found: string, cause?: unknown): StoreError =>
   new StoreError(
@@ -99,8 +109,14 @@ export const damaged = (file: string, found: string, cause?: unknown): StoreErro
 
 /** Primary result codes (sqlite.org/rescode.html). */
 const SQLITE_BUSY = 5;
+const SQLITE_READONLY = 8;
+const SQLITE_IOERR = 10;
 const SQLITE_CORRUPT = 11;
+const SQLITE_FULL = 13;
+const SQLITE_CANTOPEN = 14;
 const SQLITE_NOTADB = 26;
+
+const NOT_KEPT = 'What was just being written is not kept; what was kept before is untouched.';
 
 /** The last byte of SQLite's result code, which says what kind of refusal it is; null for an error that is none. */
 const refusal = (error: unknown): number | null =>
@@ -110,10 +126,31 @@ export const isDamage = (error: unknown): error is Error => refusal(error) === S
 
 export const isBusy = (error: unknown): boolean => refusal(error) === SQLITE_BUSY;
 
+/** Whatever the disk would not do, by SQLite's result code. */
+const OF_THE_DISK: Readonly<Record<number, (file: string, said: string) => [StoreError['code'], string]>> = {
+  [SQLITE_FULL]: (file) => ['disk-full', `The disk of ${file} is full. ${NOT_KEPT} Make room, then do it again.`],
+  [SQLITE_READONLY]: (file) => [
+    'read-only',
+    `${file} cannot be written. ${NOT_KEPT} Let the account that runs Duskwatch write to the file and its folder.`,
+  ],
+  [SQLITE_IOERR]: (file, said) => [
+    'disk-fault',
+    `The disk of ${file} does not do what it is asked (${said}). ${NOT_KEPT} Look whether it is there and sound; keep a backup elsewhere.`,
+  ],
+  [SQLITE_CANTOPEN]: (file, said) => [
+    'cannot-open',
+    `${file} cannot be opened (${said}). Check that its folder is there and may be written.`,
+  ],
+};
+
 /** SQLite's own refusals, said so that a person can act on them; anything else as it is. */
 export function asStoreError(error: unknown, file: string): unknown {
   const code = refusal(error);
   if (code === SQLITE_NOTADB) return notADatabase(file, error);
+  const trouble = code === null ? undefined : OF_THE_DISK[code];
+  if (trouble) return new StoreError(...trouble(file, (error as Error).message), { cause: error });
+  // Only what is stored is parsed here, and it was JSON when it was written.
+  if (error instanceof SyntaxError) return damaged(file, 'a record cannot be read', error);
   if (isDamage(error)) return damaged(file, error.message, error);
   if (isBusy(error)) {
     return new StoreError('busy', `${file} is being written by another process. Nothing was changed. Try again.`, {

@@ -95,6 +95,7 @@ export function openSqlite(file: string, program: string, patienceMs = PATIENCE_
         }),
       ),
     integrity: () => attempt(() => complaints(database)),
+    quickCheck: () => attempt(() => refuseDamage(database, file, 'quick_check')),
     close: async () => {
       if (database.isOpen) database.close();
     },

@@ -31,6 +31,7 @@ export function storeOn(driver: Driver, program: string): Store {
     changesSince: (sequence, limit = 1_000) => driver.read(changesSince(context, sequence, limit)),
     counts: () => driver.read(counts(context)),
     backup: (file) => driver.backup(file),
+    check: () => driver.quickCheck(),
     async verify() {
       const complaints = (await driver.integrity()).map((got) => ({
         where: { file: 'database' },

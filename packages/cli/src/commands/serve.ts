@@ -44,6 +44,8 @@ export async function serve(options: ServeOptions): Promise<Outcome> {
 
   const store = await openDatabase(options);
   try {
+    // What is not sound is not shown.
+    await store.check();
     if (options.demo) {
       const { isEmpty, loadDemo } = await import('../load-demo.ts');
       if (await isEmpty(store)) {

@@ -26,6 +26,11 @@ const hintSchema = z
   .meta({ id: 'Hint' });
 export type Hint = Shape<typeof hintSchema>;
 
+const storageTroubleSchema = z
+  .enum(['busy', 'away', 'disk-full', 'disk-fault', 'read-only', 'damaged'])
+  .meta({ id: 'StorageTrouble' });
+export type StorageTrouble = Shape<typeof storageTroubleSchema>;
+
 export const faultSchema = z
   .discriminatedUnion('kind', [
     z
@@ -57,6 +62,9 @@ export const faultSchema = z
     z.object({ kind: z.literal('other-farm') }),
     z.object({ kind: z.literal('too-large') }),
     z.object({ kind: z.literal('photo-type'), types: texts }),
+    z
+      .object({ kind: z.literal('storage'), trouble: storageTroubleSchema })
+      .describe('The server cannot read or keep its data just now; nothing of the request was kept.'),
   ])
   .meta({ id: 'Fault', description: 'What exactly is wrong, as values, for languages other than English.' });
 export type Fault = Shape<typeof faultSchema>;

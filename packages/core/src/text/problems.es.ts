@@ -1,6 +1,6 @@
 /** Spanish for every fault; one without words does not compile. */
 
-import type { Fault, Hint, Wanted } from '../base/fault.ts';
+import type { Fault, Hint, StorageTrouble, Wanted } from '../base/fault.ts';
 import { cropById, insectById } from '../catalogue/index.ts';
 import { spanishDay } from './days.ts';
 
@@ -34,6 +34,19 @@ const ROLES: Readonly<Record<string, string>> = {
   scout: 'quien revisa trampas',
   grower: 'quien cultiva',
   reader: 'quien solo lee',
+};
+
+const STORAGE: Readonly<Record<StorageTrouble, string>> = {
+  busy: 'Otro proceso está escribiendo. Vuelva a intentarlo en un momento; lo no enviado espera en el teléfono.',
+  away: 'La base de datos no responde ahora. Vuelva a intentarlo en un momento; lo no enviado espera en el teléfono.',
+  'disk-full':
+    'El disco del servidor está lleno: no se guardó nada de esto, y lo guardado antes sigue ahí. Pida a quien administra el servidor que libere espacio.',
+  'disk-fault':
+    'El disco del servidor no responde bien: no se guardó nada de esto. Pida a quien administra el servidor que lo revise.',
+  'read-only':
+    'El servidor no puede escribir en su carpeta: no se guardó nada de esto. Pida a quien lo administra que corrija los permisos.',
+  damaged:
+    'La base de datos está dañada, y lo que no es seguro no se muestra. Pida a quien administra el servidor que restaure la última copia buena; no escriba más hasta entonces.',
 };
 
 function wanted({ type, minimum, maximum }: Wanted): string {
@@ -169,5 +182,6 @@ export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { re
     expected: 'menos de lo enviado',
     fix: 'Acorte la nota, o pida a quien administra el servidor que suba su límite.',
   }),
+  storage: ({ trouble }) => ({ expected: 'datos que se puedan leer y guardar', fix: STORAGE[trouble] }),
   'photo-type': ({ types }) => ({ expected: types.join(', '), fix: 'Envíe la foto como la hizo la cámara, o como JPEG.' }),
 };

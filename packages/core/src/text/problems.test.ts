@@ -132,6 +132,9 @@ const ofServer: readonly Fault[] = [
   { kind: 'other-farm' },
   { kind: 'too-large' },
   { kind: 'photo-type', types: ['image/jpeg'] },
+  ...(['busy', 'away', 'disk-full', 'disk-fault', 'read-only', 'damaged'] as const).map(
+    (trouble): Fault => ({ kind: 'storage', trouble }),
+  ),
 ];
 
 describe('what is wrong with what somebody wrote', () => {

@@ -25,6 +25,34 @@ describe('GET /api/health', () => {
     expect(answer.body).not.toContain('secret');
   });
 
+  it.each([
+    ['disk-full', 507],
+    ['disk-fault', 500],
+    ['read-only', 500],
+    ['damaged', 500],
+  ] as const)('says by its own code that the storage is %s, what to do, and no fault of Duskwatch', async (trouble, status) => {
+    const store = {
+      ...memoryStore(smallProgram()),
+      loadProgram: () => Promise.reject(new StoreError(trouble, 'at /secret/path')),
+    };
+    const answer = await buildServer({ store }).inject('/api/health');
+    expect(answer.statusCode).toBe(status);
+    expect(answer.json().problems[0].fault).toEqual({ kind: 'storage', trouble });
+    expect(answer.json().problems[0].fix).toContain('whoever runs the server');
+    expect(answer.body).not.toMatch(/secret|fault in Duskwatch/);
+  });
+
+  it.each([
+    ['ENOSPC', 507],
+    ['EACCES', 500],
+  ])('takes %s of the system for what it is', async (code, status) => {
+    const error = Object.assign(new Error('at /secret/path'), { code, syscall: 'write' });
+    const store = { ...memoryStore(smallProgram()), loadProgram: () => Promise.reject(error) };
+    const answer = await buildServer({ store }).inject('/api/health');
+    expect(answer.statusCode).toBe(status);
+    expect(answer.body).not.toContain('secret');
+  });
+
   it('recovers once the program can be read again', async () => {
     const store = memoryStore(smallProgram());
     const read = store.loadProgram.bind(store);

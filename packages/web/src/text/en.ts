@@ -283,6 +283,7 @@ export const en = {
       text: 'A date reads YYYY-MM-DD, such as 2025-07-12. Go back to the newest day.',
     },
     failed: { title: 'The server failed on this page', text: 'Its log says why. Other days and fields may still open.' },
+    storage: 'The server cannot read or keep its data',
     'signed-out': { title: 'You are signed out', text: 'Sign in, and this page opens where you left it.' },
     forbidden: {
       title: 'This page is not open to you',

@@ -281,6 +281,7 @@ export const es: Words = {
       title: 'El servidor no aceptó esta dirección',
       text: 'Una fecha se escribe AAAA-MM-DD, por ejemplo 2025-07-12. Vuelva al último día.',
     },
+    storage: 'El servidor no puede leer o guardar sus datos',
     failed: {
       title: 'El servidor falló en esta página',
       text: 'Su registro dice por qué. Puede que otros días y parcelas se abran.',

@@ -1,14 +1,22 @@
+import { problemInWords } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { type ApiFailure, failureOf } from '../api/client.ts';
+import { ApiError, type ApiFailure, failureOf } from '../api/client.ts';
 import { isMissingPart } from '../browser/renew.ts';
 import { words } from '../text/index.ts';
+import { language } from '../text/language.ts';
 
 /** What went wrong, in the reader's terms, and the way on. */
 export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' | 'broken'; again?: () => void }) {
   const partIsMissing = isMissingPart(props.error);
   const kind = partIsMissing ? 'outdated' : (props.kind ?? failureOf(props.error));
   const again = partIsMissing ? () => location.reload() : props.again;
-  const { title, text } = words.failure[kind];
+  const storage =
+    props.error instanceof ApiError ? props.error.problems.find(({ fault }) => fault?.kind === 'storage') : undefined;
+  // One that passes by itself says so as any server does that is away for a moment.
+  const { title, text } =
+    storage && kind === 'failed'
+      ? { title: words.failure.storage, text: problemInWords(storage, language).fix }
+      : words.failure[kind];
   return (
     <main className="page notice" id="page">
       <h1>{title}</h1>
