@@ -1,9 +1,10 @@
 /**
- * All advice for 400 traps with 30 checks each, four insects and 200 fields; then all of it again after one more check,
- * as a server that holds the program works it out for whoever asks next. One check moves every rate a little, since how
- * visits scatter is learned from all traps; what rests on weather and on the other traps' visits is kept.
- * Targets: 150 ms for all, and after one more check less than for all. Reference in the same run: reading the program
- * from JSON text.
+ * All advice for 400 traps with 30 checks each, four insects and 200 fields; then, after one more check, the cells that its
+ * trap informs and all of it, as a server that holds the program works it out for whoever asks next. How visits scatter is
+ * learned from all traps of an insect and design, so that one check moves a little every rate of that quarter of the cells;
+ * the other three quarters are kept. In a program of one insect and design it moves them all.
+ * Targets: 150 ms for all, and 5 ms for the cells that the check informs. Reference in the same run: reading the program from
+ * JSON text.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -14,6 +15,7 @@ import { build } from 'esbuild';
 const here = dirname(fileURLToPath(import.meta.url));
 const RUNS = 9;
 const TARGET_ALL = 150;
+const TARGET_INFORMED = 5;
 const FIELDS = 200;
 const TRAPS = 400;
 const CHECKS = 30;
@@ -27,6 +29,7 @@ export async function run() {
     const text = JSON.stringify(inventedProgram(core));
     const on = core.day('2025-07-26');
     const all = [];
+    const informed = [];
     const one = [];
     const parse = [];
     let first = 0;
@@ -41,18 +44,23 @@ export async function run() {
       const { prepared, advice } = advised.result;
       cells = advice.length;
       const check = { ...program.checks.at(-1), checkedOn: '2025-07-26', targetCount: 40 };
-      const again = time(() => {
-        const written = { ...program, checks: [...program.checks, check] };
-        return core.adviseAll(core.withChecks(prepared, written, new Set([check.trapId])));
+      const { insect, informs } = program.traps.find(({ trapId }) => trapId === check.trapId);
+      const afterCheck = () =>
+        core.withChecks(prepared, { ...program, checks: [...program.checks, check] }, new Set([check.trapId]));
+      const few = time(() => {
+        const after = afterCheck();
+        return informs.map((fieldId) => core.adviseCell(after, fieldId, insect));
       });
+      const again = time(() => core.adviseAll(afterCheck()));
       if (again.result.length !== cells) throw new Error('advice for every cell is wanted again');
       if (i === 0) first = advised.milliseconds;
       parse.push(parsed.milliseconds);
       all.push(advised.milliseconds);
+      informed.push(few.milliseconds);
       one.push(again.milliseconds);
     }
     const milliseconds = median(all);
-    const oneMore = median(one);
+    const [informedOnly, oneMore] = [median(informed), median(one)];
     const referenceMilliseconds = median(parse);
     return {
       name: `all advice for ${TRAPS} traps × ${CHECKS} checks, ${cells} fields × insects, against reading the program from JSON`,
@@ -60,8 +68,8 @@ export async function run() {
       referenceMilliseconds,
       ratio: milliseconds / referenceMilliseconds,
       target: TARGET_ALL,
-      met: milliseconds <= TARGET_ALL && oneMore < milliseconds,
-      note: `median of ${RUNS} runs, the first ${first.toFixed(0)} ms; after one more check ${oneMore.toFixed(0)} ms, ${(oneMore / milliseconds).toFixed(2)} of all`,
+      met: milliseconds <= TARGET_ALL && informedOnly <= TARGET_INFORMED,
+      note: `median of ${RUNS} runs, the first ${first.toFixed(0)} ms; after one more check the cells it informs ${informedOnly.toFixed(1)} ms (target ${TARGET_INFORMED}), all ${oneMore.toFixed(0)} ms`,
     };
   } finally {
     rmSync(folder, { recursive: true, force: true });
