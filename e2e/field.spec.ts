@@ -98,6 +98,29 @@ test.describe('what goes wrong', () => {
     await expect(page.locator('.cell').first()).toBeVisible();
   });
 
+  for (const [locale, heading, advice] of [
+    ['en-GB', 'The server cannot read or keep its data', 'Ask whoever runs the server to make room.'],
+    ['es-MX', 'El servidor no puede leer o guardar sus datos', /libere espacio/],
+  ] as const) {
+    test.describe(locale, () => {
+      test.use({ locale });
+
+      test('a server that cannot keep its data says what is wrong with them and whom to ask', async ({ page }) => {
+        const said = {
+          where: {},
+          got: 'a disk of the server that is full',
+          expected: 'data that can be read and kept',
+          fix: 'Ask whoever runs the server to make room.',
+          fault: { kind: 'storage', trouble: 'disk-full' },
+        };
+        await page.route('**/api/week**', (route) => route.fulfill({ status: 507, json: { problems: [said] } }));
+        await page.goto('/');
+        await expect(page.getByRole('heading', { name: heading })).toBeVisible();
+        await expect(page.getByText(advice)).toBeVisible();
+      });
+    });
+  }
+
   test('a program with no fields teaches how to begin', async ({ page, request }) => {
     const week = await weekOf(request);
     await page.route('**/api/week**', (route) => route.fulfill({ json: { ...week, countsTo: null, fields: [] } }));
