@@ -20,7 +20,7 @@ export interface LagAxis {
   readonly window: number;
 }
 
-export interface AxisPair extends SampledPair {
+interface AxisPair extends SampledPair {
   readonly catches: readonly (InfestationPair['catches'][number] & { readonly daysBefore: number })[];
 }
 
