@@ -1,11 +1,12 @@
 /** A server of a test's own, with a fresh demo: for tests that write. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { request as ask, createServer } from 'node:http';
 import { type AddressInfo, createServer as createProbe } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Readable } from 'node:stream';
 
 export interface OwnServer {
   readonly url: string;
@@ -18,8 +19,8 @@ export const startServer = (...options: readonly string[]) => startEmptyServer('
 export async function startEmptyServer(...options: readonly string[]): Promise<OwnServer & { printed(): string }> {
   const port = await freePort();
   const data = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-own-'));
-  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--port', String(port), '--data', data, ...options];
-  const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  if (options.includes('--demo')) cpSync(await keptDemo(), data, { recursive: true });
+  const child = serve(port, data, options);
   const url = `http://127.0.0.1:${port}`;
   let printed = '';
   child.stdout.on('data', (part) => {
@@ -35,6 +36,29 @@ export async function startEmptyServer(...options: readonly string[]): Promise<O
       rmSync(data, { recursive: true, force: true });
     },
   };
+}
+
+function serve(port: number, data: string, options: readonly string[]): ChildProcess & { readonly stdout: Readable } {
+  const args = ['packages/cli/bin/duskwatch.mjs', 'serve', '--port', String(port), '--data', data, ...options];
+  return spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+}
+
+let kept: Promise<string> | undefined;
+
+/** The demo's data, loaded once for the servers that one worker starts. */
+function keptDemo(): Promise<string> {
+  kept ??= loadDemo();
+  return kept;
+}
+
+async function loadDemo(): Promise<string> {
+  const data = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-demo-'));
+  process.once('exit', () => rmSync(data, { recursive: true, force: true }));
+  const child = serve(await freePort(), data, ['--demo']);
+  await listening(child);
+  child.kill('SIGTERM');
+  if (child.exitCode === null) await once(child, 'exit');
+  return data;
 }
 
 /** Resolves when the server prints its address; it does so once it answers. */
