@@ -70,6 +70,13 @@ describe('the date of an event', () => {
     );
   });
 
+  it('is certain from its day on where all past years were alike to the hour', () => {
+    const forecast = forecastEvent(through(yearsAt([2, 2, 10]), day('2024-05-31')), START, 700);
+    if (forecast.status !== 'ahead') throw new Error(forecast.status);
+    const { middle } = forecast.window;
+    expect([addDays(middle, -1), middle, addDays(middle, 1)].map((on) => chanceBy(forecast, on))).toEqual([0, 1, 1]);
+  });
+
   it('is 10, 50 and 90 % likely to have come by the dates of its window, and never less likely a day later', () => {
     const paces = fc.array(fc.integer({ min: 2, max: 12 }), { minLength: 3, maxLength: 15 });
     fc.assert(

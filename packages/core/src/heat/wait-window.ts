@@ -54,7 +54,8 @@ export function chanceWithin(past: PastWaits, days: number): number {
   const { sorted } = past;
   if (byOrder(sorted)) return sorted.filter((wait) => wait <= days).length / sorted.length;
   const { mean, spread, freedom } = predictive(past);
-  return studentCdf((days - mean) / spread, freedom);
+  // Years that are alike to the hour leave nothing to chance.
+  return spread === 0 ? (days < mean ? 0 : 1) : studentCdf((days - mean) / spread, freedom);
 }
 
 const byOrder = (sorted: readonly number[]): boolean =>
