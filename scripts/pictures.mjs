@@ -160,8 +160,9 @@ async function inside(look, ending) {
   await save('settings');
   await visit('/scouting', '.scouting-table');
   await save('scouting');
-  await page.locator('.scouting-table a').first().click();
-  await page.locator('.plan-svg').first().waitFor();
+  // Rules of a figure alone have a plan with curves.
+  await page.locator('.scouting-table tr', { hasText: '%' }).first().locator('a').first().click();
+  await page.locator('main svg').first().waitFor();
   await save('scouting-plan');
   await visit('/scout', 'main h1');
   await save('scout');
