@@ -1,11 +1,10 @@
 /** How often the interval of a nightly rate holds the truth, over invented programs whose scatter k is known. */
 
-import { addDays } from '../base/day.ts';
 import { type Random, randomFrom } from '../statistics/random.testing.ts';
 import { type DispersionEstimate, type DispersionPrior, dispersionBetweenVisits } from './dispersion.ts';
 import { estimateRate } from './rate.ts';
-import { HUNG } from './season.testing.ts';
 import type { CatchInterval, CatchSum } from './types.ts';
+import { visitOf } from './visit.testing.ts';
 
 /** What the program has seen before: nothing, four weeks of four traps, or a season of four traps. */
 export type Records = 'none' | 'month' | 'season';
@@ -55,22 +54,6 @@ export function inventedSeason(random: Random, k: number, peak: number, nights: 
   }
   return visits;
 }
-
-const visitOf = (trapId: string, from: number, to: number, count: number): CatchInterval => ({
-  trapId,
-  design: 'mesh-cone',
-  from: addDays(HUNG, from),
-  to: addDays(HUNG, to),
-  visits: [1],
-  nights: to - from,
-  count,
-  others: null,
-  condition: 'fit',
-  noInformation: null,
-  lureAgeDays: null,
-  lureLifeDays: null,
-  lurePastLife: null,
-});
 
 /** Whether the interval held, for one draw of the newest visits. */
 export function heldOnce(random: Random, { k, perNight }: Truth, { traps, nights }: Newest, belief: DispersionEstimate) {

@@ -5,6 +5,7 @@ import { type Random, randomFrom } from '../statistics/random.testing.ts';
 import { HUNG } from './season.testing.ts';
 import { nightsSeen, type TrapDoubt, trapDoubt } from './soundness.ts';
 import type { CatchInterval } from './types.ts';
+import { visitOf } from './visit.testing.ts';
 
 export interface Network {
   readonly traps: number;
@@ -67,22 +68,6 @@ export function inventedNetwork(random: Random, network: Network, fault: Fault |
     }),
   };
 }
-
-const visitOf = (trapId: string, from: number, to: number, count: number): CatchInterval => ({
-  trapId,
-  design: 'mesh-cone',
-  from: addDays(HUNG, from),
-  to: addDays(HUNG, to),
-  visits: [1],
-  nights: to - from,
-  count,
-  others: null,
-  condition: 'fit',
-  noInformation: null,
-  lureAgeDays: null,
-  lureLifeDays: null,
-  lurePastLife: null,
-});
 
 /** What is doubted of some traps after each of their visits, everything known up to then. */
 export function doubtsOf(
