@@ -3,7 +3,6 @@ export * from './daily.ts';
 export * from './project.ts';
 export * from './rule.ts';
 export * from './sine.ts';
-export * from './student.ts';
 export * from './sum.ts';
 export * from './track.ts';
 export * from './triangle.ts';

@@ -1,5 +1,5 @@
 /** From the days an event took in each of some years to the days it may take in one more. */
-import { studentCdf, studentQuantile } from './student.ts';
+import { studentCdf, studentLimit } from '../statistics/student.ts';
 
 /** Days until an event: not before `early` in nine cases of ten, not after `late` in nine of ten. */
 export interface WaitWindow {
@@ -42,7 +42,7 @@ export function waitWindow(past: PastWaits): WaitWindow {
   const { sorted } = past;
   if (byOrder(sorted)) return wholeDays(...quantilesOf(sorted));
   const { mean, spread, freedom } = predictive(past);
-  const reach = studentQuantile(LATE, freedom) * spread;
+  const reach = studentLimit(LATE - EARLY, freedom) * spread;
   return wholeDays(mean - reach, mean, mean + reach);
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { digamma, logGamma, stirlingError, trigamma } from './gamma-function.ts';
 import { betaCdf, betaQuantile } from './incomplete-beta.ts';
 import reference from './reference/special-functions.json' with { type: 'json' };
-import { studentLimit } from './student.ts';
+import { studentCdf, studentLimit } from './student.ts';
 
 const relativeError = (got: number, expected: number) => Math.abs(got / expected - 1);
 
@@ -65,5 +65,13 @@ describe('Student’s t and the normal', () => {
   it('leave outside what R says', () => {
     for (const { level, df, limit } of reference.student) expect(studentLimit(level, df) / limit).toBeCloseTo(1, 9);
     for (const { level, limit } of reference.normal) expect(studentLimit(level, Infinity) / limit).toBeCloseTo(1, 8);
+  });
+
+  it('leave as much below a limit as above its mirror image', () => {
+    for (const { level, df, limit } of reference.student) {
+      expect(studentCdf(limit, df)).toBeCloseTo((1 + level) / 2, 9);
+      expect(studentCdf(-limit, df)).toBeCloseTo((1 - level) / 2, 9);
+    }
+    expect(studentCdf(0, 3)).toBe(0.5);
   });
 });
