@@ -1,7 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 
-const TESTS = ['packages/*/src/**/*.test.{ts,tsx}', 'packages/*/test/**/*.test.ts'];
+const TESTS = ['scripts/*.test.mjs', 'packages/*/src/**/*.test.{ts,tsx}', 'packages/*/test/**/*.test.ts'];
 /** Whoever puts another module in the place of a real one must not meet a file that has the real one already. */
 const replacing = globSync(TESTS).filter((file) => readFileSync(file, 'utf8').includes('vi.mock('));
 
