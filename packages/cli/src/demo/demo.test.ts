@@ -147,6 +147,18 @@ test('one treatment still covers and one has lapsed', () => {
   expect(adviceFor('dunnoch-sparrow', 'helicoverpa-zea').verb).toBe('decide');
 });
 
+test('one decision not to treat holds, and another has let its question come back', () => {
+  const said = (field: string) => adviceFor(field, 'melittia-cucurbitae');
+  expect(said('quernstead-gourd')).toMatchObject({
+    verb: 'watch',
+    because: expect.arrayContaining([expect.objectContaining({ kind: 'decision', reason: 'harvest-near' })]),
+  });
+  const answered = said('pightle-great');
+  const decision = answered.because.find((item) => item.kind === 'decision')!;
+  expect(answered.verb).toBe('decide');
+  expect(answered.dueSince! >= decision.holdsUntil).toBe(true);
+});
+
 test('samples lie on both sides of their rule, and were walked on days when somebody was on the farm', () => {
   const verdicts = advice.flatMap((a) => a.because).flatMap((item) => (item.kind === 'sample' ? [item.verdict] : []));
   expect(verdicts).toEqual(expect.arrayContaining(['above', 'below']));

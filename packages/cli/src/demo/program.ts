@@ -17,7 +17,7 @@ import { pastSamples } from './infestation.ts';
 import { type DemoTrap, INSECTS, type InsectCode, TRAPS, trapIdOf } from './network.ts';
 import { PLANNING } from './planning.ts';
 import { type Random, randomFor } from './prng.ts';
-import { OWN_RULES, SAMPLES, TREATMENTS } from './scouting.ts';
+import { DECISIONS, OWN_RULES, SAMPLES, TREATMENTS } from './scouting.ts';
 import { sownOn, stageNotes } from './stages.ts';
 import { storiesOf } from './stories.ts';
 import { trueWeather, WEATHER_SOURCE, weatherRecords } from './weather.ts';
@@ -173,7 +173,7 @@ export function simulateDemo(): Demo {
       weather: weatherRecords(truth),
       samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON), visitsTo).filter(notWalkedAlready), ...SAMPLES],
       treatments: [...TREATMENTS],
-      decisions: [],
+      decisions: [...DECISIONS],
       rules: [...OWN_RULES],
       ...PLANNING,
       answers: [],

@@ -1,5 +1,5 @@
-/** Samples walked and treatments recorded. Products are letters: no real one is meant. */
-import type { RuleRecord, SampleRecord, TreatmentRecord } from '@duskwatch/core';
+/** Samples walked, treatments recorded, and decisions not to treat. Products are letters: no real one is meant. */
+import type { DecisionRecord, RuleRecord, SampleRecord, TreatmentRecord } from '@duskwatch/core';
 import { INSECTS, type InsectCode } from './network.ts';
 
 const sample = (
@@ -65,6 +65,19 @@ export const TREATMENTS: readonly TreatmentRecord[] = [
   treatment('ivelow-lane', 'SF', '2026-07-09', 'Product C', 7, 4, 1),
   treatment('cresslow-spring', 'MC', '2026-07-11', 'Product B', 7, 12, 3),
   treatment('fennelgate-lantern', 'HZ', '2026-07-12', 'Product A', 5, 12, 3),
+];
+
+const decidedNot = (
+  fieldId: string,
+  insect: InsectCode,
+  decidedOn: string,
+  reason: DecisionRecord['reason'],
+  note: string | null,
+): DecisionRecord => ({ fieldId, insect: INSECTS[insect], decidedOn, decision: 'not-treated', reason, note });
+
+export const DECISIONS: readonly DecisionRecord[] = [
+  decidedNot('pightle-great', 'MC', '2026-07-06', 'loss-accepted', 'a few vines of a large field'),
+  decidedNot('quernstead-gourd', 'MC', '2026-07-13', 'harvest-near', null),
 ];
 
 export const OWN_RULES: readonly RuleRecord[] = [

@@ -1,4 +1,5 @@
 import type { Verb, WeekView } from '@duskwatch/core';
+import { VerbMark } from '../../shared/advice/VerbMark.tsx';
 import { VERBS } from '../../shared/advice/verbs.ts';
 import { words } from '../../text/index.ts';
 import { language } from '../../text/language.ts';
@@ -28,7 +29,7 @@ export function VerbFilter({ view, search, change }: { view: WeekView; search: W
           aria-pressed={search.verb === verb}
           onClick={() => change({ verb: search.verb === verb ? undefined : verb })}
         >
-          <b className="verb-word">{wording.verb[verb]}</b> {counts.get(verb) ?? 0}
+          <VerbMark verb={verb} /> <b className="verb-word">{wording.verb[verb]}</b> {counts.get(verb) ?? 0}
         </button>
       ))}
     </fieldset>
