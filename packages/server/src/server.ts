@@ -22,6 +22,7 @@ import { invitationsRoute } from './routes/invitations.ts';
 import { labelsRoute } from './routes/labels.ts';
 import { learnRoute } from './routes/learn.ts';
 import { openApiRoute } from './routes/openapi.ts';
+import { ownFieldsRoute } from './routes/own-fields.ts';
 import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
 import { roundRoute } from './routes/round.ts';
@@ -105,6 +106,7 @@ export function buildServer({
       healthRoute,
       programRoute,
       weekRoute,
+      ownFieldsRoute,
       fieldRoute,
       flightsRoute,
       adviceRoute,

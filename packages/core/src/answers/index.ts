@@ -4,6 +4,8 @@ export { fieldView } from './field.ts';
 export * from './field-schema.ts';
 export * from './flights.ts';
 export * from './flights-schema.ts';
+export { ownFieldsView } from './own-fields.ts';
+export * from './own-fields-schema.ts';
 export { roundsView } from './planned-rounds.ts';
 export * from './planned-rounds-schema.ts';
 export { type RoundPlace, type RoundWay, roundAlong, roundPlace, roundStops, roundView, roundWay } from './round.ts';

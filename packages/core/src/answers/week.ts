@@ -54,7 +54,7 @@ export function weekView(prepared: Prepared): WeekView {
 }
 
 /** A field whose crop came off long ago, or is planted next year, has no line on this week's page. */
-function inThisYear(prepared: Prepared, field: FieldRecord): boolean {
+export function inThisYear(prepared: Prepared, field: FieldRecord): boolean {
   const near = 60;
   const gone = field.harvestOn !== null && daysBetween(day(field.harvestOn), prepared.on) > near;
   const far = field.plantedOn !== null && daysBetween(prepared.on, day(field.plantedOn)) > near;
@@ -152,7 +152,7 @@ export function insectName(id: string): InsectName {
     : { id, scientificName: id, commonName: { en: id, es: id } };
 }
 
-function newestCheck(prepared: Prepared): string | null {
+export function newestCheck(prepared: Prepared): string | null {
   const today = formatDay(prepared.on);
   let newest: string | null = null;
   for (const { checkedOn } of prepared.program.checks)

@@ -40,6 +40,8 @@ export interface Wording {
   readonly when: (advice: Pick<Advice, 'verb' | 'by' | 'dueSince'>) => string | null;
   /** One sentence that says what to do and the first reason for it. */
   readonly headline: (advice: Advice) => string;
+  /** The reason for the verb in a few words that a grower reads while walking; the verb itself stands before it. */
+  readonly inShort: (advice: Advice) => string;
   readonly evidence: (evidence: Evidence) => string;
   readonly caution: (caution: Caution) => string;
 }

@@ -36,6 +36,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/advice': ['200 200 200 403 401', () => ({ url: '/api/advice' })],
   'GET /api/advice/:fieldId/:insect': ['200 200 404 403 401', () => ({ url: '/api/advice/birch-1/helicoverpa-zea' })],
   'GET /api/flights': ['200 200 200 403 401', () => ({ url: '/api/flights' })],
+  'GET /api/own-fields': ['200 200 200 403 401', () => ({ url: '/api/own-fields' })],
   'GET /api/fields/:fieldId/flights': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1/flights' })],
   'GET /api/fields/:fieldId': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1' })],
   'GET /api/learn': ['200 403 403 403 401', () => ({ url: '/api/learn' })],
