@@ -1,10 +1,10 @@
 /** Do field and insect meet now? Host, planting, harvest and the stage of the crop. */
 
 import { type Day, day, daysBetween, formatDay } from '../base/day.ts';
-import { ASSUMPTIONS, canonicalStage, cropById, insectById, stageOrder } from '../catalogue/index.ts';
+import { ASSUMPTIONS, canonicalStage, cropById, cropHeat, insectById, stageOrder } from '../catalogue/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { cellKey, growingYearStart, once, type Prepared, recordDay } from './prepare.ts';
-import { type CarriedStage, carriedStage } from './stage-carried.ts';
+import { cellKey, growingYearStart, heatOf, once, type Prepared, recordDay, weatherSourceOf } from './prepare.ts';
+import { type CarriedStage, type CropHeatTrack, carriedStage } from './stage-carried.ts';
 import type { Evidence } from './types.ts';
 
 export interface StageKnown {
@@ -31,14 +31,20 @@ function stageOn(prepared: Prepared, field: FieldRecord): StageKnown | null {
     canonical: canonicalStage(field.crop, seen.stage),
     observedOn: seen.observedOn,
     ageDays: daysBetween(day(seen.observedOn), prepared.on),
-    carried: carriedStage(field, { stage: seen.stage, on: day(seen.observedOn) }, prepared.on),
+    carried: carriedStage(field, { stage: seen.stage, on: day(seen.observedOn) }, prepared.on, heatOfCrop(prepared, field)),
   };
+}
+
+function heatOfCrop(prepared: Prepared, field: FieldRecord): CropHeatTrack | null {
+  const crop = cropHeat(field.crop);
+  const source = crop && weatherSourceOf(prepared, field);
+  return crop && source !== null ? { crop, track: heatOf(prepared, source, crop.heat) } : null;
 }
 
 export type StageFit =
   | { readonly kind: 'any' }
   | { readonly kind: 'susceptible' | 'not-yet' | 'over'; readonly stage: StageKnown }
-  /** Seen at another stage, or at this one long ago: by the calendar it may be there now, since `since` at the earliest. */
+  /** Seen at another stage, or at this one long ago: by heat or by the calendar it may be there now, since `since` at the earliest. */
   | { readonly kind: 'may-be'; readonly stage: StageKnown; readonly since: Day }
   /** Nobody wrote a stage, the word is not understood, or nothing says how far the crop has moved on since it was seen. */
   | { readonly kind: 'unknown'; readonly stage: StageKnown | null };
@@ -58,7 +64,7 @@ export function stageFit(field: FieldRecord, needed: readonly string[] | null, s
   const { carried } = stage;
   if (carried === null) return seenHere ? { kind: 'susceptible', stage } : { kind: isOld ? 'unknown' : 'not-yet', stage };
   const within = places.filter((place) => carried.from <= place && place <= carried.to);
-  // Nobody saw this stage end: the calendar alone ends it only where the crop must have come to harvest.
+  // Nobody saw this stage end: heat or the calendar alone ends it only where the crop must have come to harvest.
   const ended = carried.from >= (cropById(field.crop)?.stages.findIndex(({ id }) => id === 'harvest') ?? 0);
   if (seenHere && within.length === 0 && !ended) return { kind: 'may-be', stage, since: day(stage.observedOn) };
   if (within.length === 0) return { kind: carried.from > Math.max(...places) ? 'over' : 'not-yet', stage };

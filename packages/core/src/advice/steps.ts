@@ -17,6 +17,7 @@ import { nextCheck } from './due.ts';
 import type { Findings } from './findings.ts';
 import { larvaeFinding } from './larvae-finding.ts';
 import { samplingEvidence, samplingRule } from './scouting.ts';
+import type { CarriedByHeat } from './stage-carried.ts';
 import type { TreatmentFinding } from './treatment.ts';
 import type { Caution, Evidence, Verb } from './types.ts';
 
@@ -271,6 +272,17 @@ export function stageEvidence(field: FieldRecord, rules: readonly ActionRule[], 
       from: name(stage.carried.from),
       to: name(stage.carried.to),
       mayBeSince: since.length === 0 ? null : formatDay(Math.min(...since) as Day),
+      heat: stage.carried.heat && carriedByHeat(stage.carried.heat),
     },
   };
 }
+
+const carriedByHeat = ({ degreeDays, sums: [fast, slow], ofField, crop }: CarriedByHeat) => ({
+  degreeDays,
+  fast,
+  slow,
+  unit: crop.heat.unit,
+  ofField,
+  source: crop.source,
+  standing: crop.standing,
+});

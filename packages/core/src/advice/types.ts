@@ -103,6 +103,20 @@ export const missingSchema = z.enum([
   'protection',
 ]);
 
+/** What a stage is carried forward by where it is heat. */
+const stageHeatSchema = z
+  .object({
+    degreeDays: z.number().describe('Since the stage was seen, as far as weather is known.'),
+    fast: z.number().describe('From planting to harvest, of the fastest planting.'),
+    slow: z.number().describe('The same of the slowest.'),
+    unit: heatUnit,
+    ofField: z.boolean().describe('Both are of past years between the dates typed for the field, not of the catalogue.'),
+    source: z.string(),
+    standing: standingSchema,
+  })
+  .meta({ id: 'StageHeat' });
+export type StageHeat = Shape<typeof stageHeatSchema>;
+
 export const evidenceSchema = z
   .discriminatedUnion('kind', [
     z
@@ -121,10 +135,15 @@ export const evidenceSchema = z
       needed: z.array(z.string()),
       susceptible: z.boolean(),
       now: z
-        .object({ from: z.string(), to: z.string(), mayBeSince: isoDay.nullable() })
+        .object({
+          from: z.string(),
+          to: z.string(),
+          mayBeSince: isoDay.nullable(),
+          heat: stageHeatSchema.nullable().describe('Null where the stage is carried by the calendar.'),
+        })
         .nullable()
         .describe(
-          'Stages that the crop may be at by the calendar, and the earliest day since which one of those needed; null where nothing carries the stage forward.',
+          'Stages that the crop may be at by heat or by the calendar, and the earliest day since which one of those needed; null where nothing carries the stage forward.',
         ),
     }),
     z.object({

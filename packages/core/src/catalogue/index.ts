@@ -2,6 +2,7 @@ export { ASSUMPTIONS, type AssumptionId } from './assumptions.ts';
 export { catalogue } from './catalogue.ts';
 export { type CropCalendar, cropCalendar } from './crops/calendar.ts';
 export { canonicalCrop } from './crops/crop-words.ts';
+export { type CropHeat, cropHeat } from './crops/heat.ts';
 export { canonicalStage, stageOrder } from './crops/stages.ts';
 export { type HangingFacts, hangingFacts } from './designs/hanging.ts';
 export { catalogueWords } from './known-words.ts';

@@ -1,5 +1,5 @@
 /** English for what advice rests on. */
-import type { Evidence, VisitScatter } from '../advice/types.ts';
+import type { Evidence, StageHeat, VisitScatter } from '../advice/types.ts';
 import { degreeDaysFrom, type TemperatureUnit } from '../base/temperature.ts';
 import { citation } from '../catalogue/index.ts';
 import { decision, decisionReason } from './decisions.en.ts';
@@ -10,10 +10,19 @@ import { askedSentence, choiceOpenSentence, otherRuleSentence, sampleSentence } 
 import { cropName, type Dates, design, event, plural, readable, standing, verb } from './words.en.ts';
 
 /** Where the crop may be by now, where that is not only the stage seen. */
-function carried({ now, ageDays }: Evidence & { kind: 'stage' }, date: Dates): string {
+function carried({ now, ageDays }: Evidence & { kind: 'stage' }, date: Dates, unit: TemperatureUnit): string {
   if (now === null || ageDays === 0) return '';
   const span = now.from === now.to ? `at ${readable(now.to)}` : `anywhere from ${readable(now.from)} to ${readable(now.to)}`;
-  return ` By the calendar it may now be ${span}${now.mayBeSince === null ? '' : `, at a stage of the rules since ${date(now.mayBeSince)} at the earliest`}.`;
+  return ` ${now.heat === null ? 'By the calendar' : byHeat(now.heat, unit)} it may now be ${span}${now.mayBeSince === null ? '' : `, at a stage of the rules since ${date(now.mayBeSince)} at the earliest`}.`;
+}
+
+function byHeat(heat: StageHeat, shown: TemperatureUnit): string {
+  const written = (value: number) => String(Math.round(degreeDaysFrom(value, heat.unit, shown)));
+  const sums = `${written(heat.fast)}–${written(heat.slow)} from planting to harvest`;
+  const from = heat.ofField
+    ? 'what past years brought between the dates typed for this field'
+    : [citation(heat.source), standing[heat.standing]].filter((part) => part !== null).join('; ');
+  return `By heat (${written(heat.degreeDays)} °${shown}·d since then; ${sums}: ${from})`;
 }
 
 export function outOfSeason(item: Evidence & { kind: 'out-of-season' }, date: Dates): string {
@@ -40,7 +49,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, da
     case 'stage':
       return `Crop stage ${readable(item.stage)}, seen ${date(item.observedOn)} (${plural(item.ageDays, 'day')} ago); ${
         item.needed.length === 0 ? 'the rules hold at any stage' : `the rules hold at ${item.needed.map(readable).join(', ')}`
-      }.${carried(item, date)}`;
+      }.${carried(item, date, unit)}`;
     case 'rate': {
       const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)}, ${scatter(item.scatter)}`;
       if (item.count === 0)

@@ -1,5 +1,5 @@
 /** Spanish for what advice rests on. */
-import type { Evidence, VisitScatter } from '../advice/types.ts';
+import type { Evidence, StageHeat, VisitScatter } from '../advice/types.ts';
 import { degreeDaysFrom, type TemperatureUnit } from '../base/temperature.ts';
 import { citation } from '../catalogue/index.ts';
 import { spanishDay as date } from './days.ts';
@@ -29,10 +29,19 @@ import {
 } from './words.es.ts';
 
 /** Where the crop may be by now, where that is not only the stage seen. */
-function carried({ now, ageDays }: Evidence & { kind: 'stage' }): string {
+function carried({ now, ageDays }: Evidence & { kind: 'stage' }, unit: TemperatureUnit): string {
   if (now === null || ageDays === 0) return '';
   const span = now.from === now.to ? `en ${stageName(now.to)}` : `entre ${stageName(now.from)} y ${stageName(now.to)}`;
-  return ` Por el calendario puede estar ahora ${span}${now.mayBeSince === null ? '' : `, en una etapa de las reglas desde el ${date(now.mayBeSince)} como muy pronto`}.`;
+  return ` ${now.heat === null ? 'Por el calendario' : byHeat(now.heat, unit)} puede estar ahora ${span}${now.mayBeSince === null ? '' : `, en una etapa de las reglas desde el ${date(now.mayBeSince)} como muy pronto`}.`;
+}
+
+function byHeat(heat: StageHeat, shown: TemperatureUnit): string {
+  const written = (value: number) => String(Math.round(degreeDaysFrom(value, heat.unit, shown)));
+  const sums = `${written(heat.fast)}–${written(heat.slow)} de la siembra a la cosecha`;
+  const from = heat.ofField
+    ? 'lo que trajeron años pasados entre las fechas anotadas de esta parcela'
+    : [citation(heat.source), standing[heat.standing]].filter((part) => part !== null).join('; ');
+  return `Por el calor (${written(heat.degreeDays)} °${shown}·d desde entonces; ${sums}: ${from})`;
 }
 
 export function outOfSeason(item: Evidence & { kind: 'out-of-season' }): string {
@@ -61,7 +70,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
         item.needed.length === 0
           ? 'las reglas valen en cualquier etapa'
           : `las reglas valen en ${item.needed.map(stageName).join(', ')}`
-      }.${carried(item)}`;
+      }.${carried(item, unit)}`;
     case 'rate': {
       const spread =
         item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))}, ${scatter(item.scatter)}`;
