@@ -72,7 +72,7 @@ interface Shift extends PerformanceEntry {
   readonly hadRecentInput: boolean;
 }
 
-for (const path of ['/', '/traps', '/fields/quernstead-kiln', '/settings'])
+for (const path of ['/', '/fields', '/fields/quernstead-kiln', '/program/settings'])
   test(`${path} stays where it was drawn while it loads`, async ({ page }) => {
     await page.addInitScript(() => {
       const shifts: Shift[] = [];

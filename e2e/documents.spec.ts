@@ -3,7 +3,7 @@ import { test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 
 test('labels are told before they are printed, and come as a PDF', async ({ page }) => {
-  await page.goto('/traps?insect=helicoverpa-zea');
+  await page.goto('/fields?insect=helicoverpa-zea');
   await page.getByRole('button', { name: 'Print labels' }).click();
   const form = page.getByRole('dialog', { name: 'Labels and checklists' });
   await form.getByRole('combobox', { name: /^Sheet/ }).selectOption('a4-2x4');
@@ -34,7 +34,7 @@ test('labels are told before they are printed, and come as a PDF', async ({ page
 });
 
 test('a calendar address is made, shown once, and taken back', async ({ page, request }) => {
-  await page.goto('/settings');
+  await page.goto('/program/data');
   await page.getByRole('button', { name: 'Make a calendar address' }).click();
   const shown = page.getByLabel('Subscribe to this address');
   await expect(shown).toHaveValue(/\/calendar\/[\w-]{43}\.ics$/);

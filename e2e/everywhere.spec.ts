@@ -10,7 +10,7 @@ import { expect, expectNoSidewaysScroll, passesInBothThemes, test, weekOf } from
 import { SURFACES, type Surface, show } from './surfaces.ts';
 
 /** Without a graphics processor it says in the console how slow WebGL is. */
-const MAP: Surface = { name: 'the map', path: () => '/map', ready: '.station-mark' };
+const MAP: Surface = { name: 'the map', path: () => '/fields/map', ready: '.station-mark' };
 
 /** A page that is not there is told of in the console too. */
 test.use({ mayComplain: true, deviceScaleFactor: 2 });

@@ -57,7 +57,7 @@ test('every event of a heat model is listed with its published sum, in the unit 
   const summed = insect.heat.filter((heat) => heat.days.length > 0);
   await expect(section.locator('.events li')).toHaveCount(summed.flatMap((heat) => heat.events).length);
   await expect(section.locator('.events').first()).toContainText('°F·d');
-  await page.goto('/settings');
+  await page.goto('/program/settings');
   await page.getByRole('radio', { name: '°C, °C·d' }).check();
   await page.goto(`/fields/${field.fieldId}`);
   await expect(section.locator('.events').first()).toContainText('°C·d');

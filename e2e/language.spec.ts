@@ -1,7 +1,7 @@
 import { expect, test } from './page.ts';
 
 test('the language chosen in the settings stays, and units and dates follow their own choice', async ({ page }) => {
-  await page.goto('/settings');
+  await page.goto('/program/settings');
   await page.getByRole('radio', { name: 'Español' }).click();
   await expect(page.getByRole('heading', { name: 'Ajustes' })).toBeVisible();
   await page.getByRole('radio', { name: '°C, °C·d' }).check();

@@ -6,7 +6,7 @@ test.describe.configure({ mode: 'serial' });
 
 test('each lesson shows its figures or says what is missing, and passes axe', async ({ page, request }) => {
   const review: ReviewView = await (await request.get('/api/learn/review')).json();
-  await page.goto('/learn');
+  await page.goto('/season/review');
   await expect(page.getByRole('heading', { name: 'Flights' })).toBeVisible();
   await expect(page.getByText(`Scout ${review.program.calls.given.scout} times`)).toBeVisible();
   await expectNoSidewaysScroll(page);
@@ -37,7 +37,7 @@ test('a threshold is used only after a yes, then the advice names it, and undo t
     ).json();
     return advice.filter(({ rule }) => rule?.id.startsWith('learned')).map(({ field }) => field);
   };
-  await page.goto('/learn?part=infestation');
+  await page.goto('/season/review?part=infestation');
   await page.getByRole('button', { name: 'Use it as our own rule …' }).click();
   const asked = page.getByRole('dialog', { name: 'A rule of our own' });
   await expect(asked).toContainText('A decision is not a treatment.');
@@ -69,7 +69,8 @@ test('a question opens its check, and once answered is not asked again', async (
   const [open] = (await questions()).open;
   expect(open?.question).toMatchObject({ kind: 'unlikely-count', checks: [{ trapId: 'MA3-ON-26' }] });
   await page.goto('/');
-  await page.getByRole('link', { name: /^Questions 1/ }).click();
+  await page.getByRole('link', { name: 'Fields & traps 1 question or conflict to answer' }).click();
+  await page.getByRole('link', { name: 'Questions 1' }).click();
   await expect(page.getByRole('heading', { name: 'An unlikely count' })).toBeVisible();
   await page.getByText('Evidence', { exact: true }).click();
   await page.getByRole('button', { name: /^Correct it: the check of MA3-ON-26/ }).click();
@@ -89,7 +90,7 @@ test('a question opens its check, and once answered is not asked again', async (
 test('speaks Spanish throughout', async ({ browser, server }) => {
   const context = await browser.newContext({ locale: 'es-MX', baseURL: server.url });
   const page = await context.newPage();
-  await page.goto('/learn?part=infestation');
+  await page.goto('/season/review?part=infestation');
   await expect(page.getByRole('heading', { name: 'Aprender' })).toBeVisible();
   await expect(page.getByText(/la captura habla del cultivo/i)).toBeVisible();
   await page.goto('/questions');

@@ -14,16 +14,23 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => server.stop());
 
-/** Questions come and go. */
-const pages = (page: import('@playwright/test').Page) =>
-  page
-    .getByRole('navigation', { name: 'Pages' })
-    .getByRole('link')
-    .filter({ hasNotText: /^Questions/ });
+const places = (page: import('@playwright/test').Page) => page.getByRole('navigation', { name: 'Pages' }).getByRole('link');
 
-const FOR_GROWERS = ['This week', 'Traps', 'Flights', 'Map', 'Scouting', 'Learn', 'Settings'];
-const FOR_SCOUTS = FOR_GROWERS.toSpliced(5, 0, 'Round', 'Season');
-const FOR_COORDINATORS = [...FOR_SCOUTS.toSpliced(7, 0, 'Plan rounds').slice(0, -1), 'People', 'Settings'];
+// How many questions are open comes and goes.
+const FOR_STAFF = ['This week', /^Fields & traps/, 'Rounds', 'Flights', 'Season'];
+const FOR_GROWERS = ['This week', /^Fields & traps/, 'Scouting', 'Flights', 'Review'];
+
+/** What the Program menu leads to. */
+async function programPages(page: import('@playwright/test').Page): Promise<string[]> {
+  await page.getByRole('button', { name: 'Program' }).click();
+  const menu = page.getByRole('navigation', { name: 'Program' });
+  await expect(menu).toBeVisible();
+  const found = await menu.getByRole('link').allTextContents();
+  await page.keyboard.press('Escape');
+  await expect(menu).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Program' })).toBeFocused();
+  return found;
+}
 
 test('the code from the terminal makes the first coordinator, who comes to this week', async ({ page }) => {
   await page.goto(server.url);
@@ -43,11 +50,12 @@ test('the code from the terminal makes the first coordinator, who comes to this 
   await page.getByLabel('Code from the terminal').fill(server.code());
   await page.getByRole('button', { name: 'Become the coordinator' }).click();
   await expect(page.locator('.cell').first()).toBeVisible();
-  await expect(pages(page)).toHaveText(FOR_COORDINATORS);
+  await expect(places(page)).toHaveText(FOR_STAFF);
+  expect(await programPages(page)).toEqual(['People', 'Rules & insects', 'Import & export', 'Settings']);
 });
 
 test('a wrong password is told in a way that helps, and a right one opens the page that was asked for', async ({ page }) => {
-  await page.goto(`${server.url}/settings`);
+  await page.goto(`${server.url}/program/settings`);
   await page.getByLabel('Name').fill('ida  brook');
   const password = page.getByLabel('Password', { exact: true });
   await password.fill('herons over wet clovers');
@@ -78,8 +86,9 @@ test('a grower joins by a link, sees own farms and nothing of others', async ({ 
   await expect(page.locator('.cell').first()).toBeVisible();
   await expect(page.getByText(own).locator('visible=true').first()).toBeVisible();
   await expect(page.getByText(other)).toHaveCount(0);
-  await expect(pages(page)).toHaveText(FOR_GROWERS);
-  await page.goto(`${server.url}/people`);
+  await expect(places(page)).toHaveText(FOR_GROWERS);
+  expect(await programPages(page)).toEqual(['Rules & insects', 'Import & export', 'Settings']);
+  await page.goto(`${server.url}/program/people`);
   await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
   await context.clearCookies();
   await page.goto(`${server.url}${path}`);
@@ -90,17 +99,18 @@ test('a scout reaches the round, a reader no place', async ({ browser, playwrigh
   const coordinator = await playwright.request.newContext();
   await server.signIn(coordinator, 'Ida Brook');
   for (const [role, name, expected] of [
-    ['scout', 'Tom Marsh', FOR_SCOUTS],
-    ['reader', 'Sam Quill', ['This week', 'Settings']],
+    // A scout has no rounds of others to plan.
+    ['scout', 'Tom Marsh', FOR_STAFF],
+    ['reader', 'Sam Quill', ['This week']],
   ] as const) {
     const context = await browser.newContext({ viewport, locale: 'en-US' });
     await server.join(context.request, await server.invite(coordinator, role), name);
     const page = await context.newPage();
     await page.goto(server.url);
-    await expect(pages(page)).toHaveText([...expected]);
+    await expect(places(page)).toHaveText([...expected]);
     if (role === 'reader') {
       await expect(page.getByRole('heading', { name: 'The week of a reader' })).toBeVisible();
-      await page.goto(`${server.url}/traps`);
+      await page.goto(`${server.url}/fields`);
       await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
     } else {
       await expect(page.locator('.cell').first()).toBeVisible();
@@ -111,7 +121,7 @@ test('a scout reaches the round, a reader no place', async ({ browser, playwrigh
 
 test('the coordinator invites, changes a role and takes that back', async ({ page }) => {
   await server.signIn(page.request, 'Ida Brook');
-  await page.goto(`${server.url}/people`);
+  await page.goto(`${server.url}/program/people`);
   await page.getByRole('radio', { name: /^grower/ }).check();
   await page.getByRole('button', { name: 'Make a link' }).click();
   await expect(page.getByText('Choose at least one farm for a grower.')).toBeVisible();
@@ -138,7 +148,7 @@ test('the coordinator invites, changes a role and takes that back', async ({ pag
 
 test('a session that ends leaves what was typed, and the page goes on after signing in', async ({ page, context }) => {
   await server.signIn(page.request, 'Ida Brook');
-  await page.goto(`${server.url}/traps`);
+  await page.goto(`${server.url}/fields`);
   const search = page.getByRole('searchbox').or(page.getByLabel('Search')).first();
   await search.fill('typed before');
   await context.clearCookies();
@@ -157,7 +167,7 @@ test('signing out everywhere ends the sessions of other machines too', async ({ 
   const elsewhere = await browser.newContext();
   await server.signIn(elsewhere.request, 'Ida Brook');
   await server.signIn(page.request, 'Ida Brook');
-  await page.goto(`${server.url}/settings`);
+  await page.goto(`${server.url}/program/settings`);
   await page.getByRole('button', { name: 'Sign out everywhere' }).click();
   await expect(page.getByRole('heading', { name: 'Sign in' })).toBeVisible();
   const { person } = (await (await elsewhere.request.get(`${server.url}/api/session`)).json()) as { person: object | null };

@@ -11,7 +11,7 @@ test('the region and a rule chosen under Settings are the program’s, and say s
 }, { project }) => {
   const settings = async (): Promise<Said['value']> =>
     ((await (await request.get('/api/records/settings')).json()) as Said[])[0]!.value;
-  await page.goto('/settings');
+  await page.goto('/program/rules');
   await expect(page.getByRole('heading', { name: 'Region and rules' })).toBeVisible();
   const region = page.getByLabel('Region of the program');
   const wanted = project.name === 'phone' ? 'New Hampshire' : 'Maine';

@@ -69,7 +69,7 @@ export const SURFACES: readonly Surface[] = [
   },
   {
     name: 'the traps and the form of a new one',
-    path: () => '/traps',
+    path: () => '/fields',
     ready: '.traps tbody tr, .trap-card',
     open: [0, 1].map((nth) => panelOf('.actions button.primary, .actions button.primary ~ button.button', nth)),
   },
@@ -80,8 +80,20 @@ export const SURFACES: readonly Surface[] = [
     open: [0, 1, 2, 3, 4, 5].map((nth) => panelOf('.trap-actions button', nth)),
   },
   { name: 'conflicts', path: () => '/conflicts', ready: '.quiet, .conflict' },
-  { name: 'people', path: () => '/people', ready: 'main h1' },
-  { name: 'settings', path: () => '/settings', ready: '.settings-page' },
+  { name: 'people', path: () => '/program/people', ready: 'main h1' },
+  { name: 'rules and their sources', path: () => '/program/rules', ready: '.sources details' },
+  { name: 'import and export', path: () => '/program/data', ready: '.setting' },
+  {
+    name: 'settings, with the program menu',
+    path: () => '/program/settings',
+    ready: '.setting',
+    open: [
+      async (page) => {
+        await page.locator('.program-menu button').click();
+        await expect(page.locator('.program-pages')).toBeVisible();
+      },
+    ],
+  },
   { name: 'no page', path: () => '/nowhere', ready: 'main h1' },
   { name: 'no such field', path: () => '/fields/nowhere', ready: 'main h1' },
   { name: 'no such trap', path: () => '/traps/nowhere', ready: 'main h1' },
@@ -89,9 +101,9 @@ export const SURFACES: readonly Surface[] = [
   { name: 'flights', path: () => '/flights', ready: 'main[aria-busy="false"] table' },
   { name: 'a season planned', path: () => '/season', ready: 'main h2' },
   { name: 'rounds planned', path: () => '/rounds', ready: 'main h1' },
-  { name: 'scouting plans', path: () => '/scouting', ready: 'main h1' },
+  { name: 'scouting plans', path: () => '/rounds/scouting', ready: 'main h1' },
   { name: 'one scouting plan', path: ({ due }) => scoutingOf(due.scouting[0]!), ready: 'main svg' },
-  { name: 'what was learned', path: () => '/learn', ready: 'main h2' },
+  { name: 'what was learned', path: () => '/season/review', ready: 'main h2' },
   { name: 'questions', path: () => '/questions', ready: 'main h1' },
   { name: 'scouting on a phone', path: () => '/scout', ready: 'main h1' },
   { name: 'the start of a round', path: () => '/round', ready: '.stops li' },

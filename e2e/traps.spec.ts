@@ -12,7 +12,7 @@ const rows = (page: Page) => page.locator('.traps tbody tr, .trap-cards > li');
 const unique = (prefix: string) => `${prefix}-${Math.random().toString(36).slice(2, 8)}`;
 
 async function fillNewTrap(page: Page, trapId: string): Promise<void> {
-  await page.goto('/traps');
+  await page.goto('/fields');
   await page.getByRole('button', { name: 'Add a trap' }).click();
   const form = page.getByRole('dialog', { name: 'Add a trap' });
   await form.getByLabel('Trap name').fill(trapId);
@@ -25,7 +25,7 @@ async function fillNewTrap(page: Page, trapId: string): Promise<void> {
 test('lists every trap that hangs, and finds, filters and sorts them', async ({ page, request }) => {
   const view = await stationsOf(request);
   const hanging = view.places.flatMap(({ traps }) => traps).filter(({ state }) => state === 'hanging');
-  await page.goto('/traps');
+  await page.goto('/fields');
   await expect(page.getByText(/traps? hang/)).toBeVisible();
   expect(await rows(page).count()).toBeGreaterThanOrEqual(hanging.length - 1);
   await expectNoSidewaysScroll(page);
@@ -37,14 +37,14 @@ test('lists every trap that hangs, and finds, filters and sorts them', async ({ 
   await expect(page.getByText('No trap matches these filters.')).toBeVisible();
   await page.getByRole('button', { name: 'Clear the filters' }).click();
   expect(await rows(page).count()).toBeGreaterThan(hanging.length);
-  await page.goto('/traps?sort=rate&down=yes');
+  await page.goto('/fields?sort=rate&down=yes');
   const highest = Math.max(...hanging.map(({ newest }) => newest?.perNight ?? 0));
   await expect(rows(page).first()).toContainText(`${rateText(highest)} a night`);
 });
 
 test('copies the traps as a table that a spreadsheet reads', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto('/traps?farm=Quernstead');
+  await page.goto('/fields?farm=Quernstead');
   await expect(rows(page).first()).toBeVisible();
   const shown = await rows(page).count();
   await page
@@ -149,7 +149,7 @@ test.describe('the map', () => {
     const placed = view.places.filter(
       ({ traps, latitude }) => latitude !== null && traps.some(({ state }) => state === 'hanging'),
     );
-    await page.goto('/map');
+    await page.goto('/fields/map');
     await expect(page.locator('.station-mark').first()).toBeVisible();
     await page.getByText('Table behind the map').click();
     const names = await page.locator('.behind .row-button').allTextContents();
@@ -167,7 +167,7 @@ test.describe('the map', () => {
     await page.addInitScript(() => {
       HTMLCanvasElement.prototype.getContext = () => null;
     });
-    await page.goto('/map');
+    await page.goto('/fields/map');
     await expect(page.getByText('no WebGL')).toBeVisible();
     const mark = page.locator('.station-mark').first();
     const before = await mark.getAttribute('transform');
@@ -180,7 +180,7 @@ test.describe('the map', () => {
   });
 
   test('names an address that it may not ask, and what allows it', async ({ page }) => {
-    await page.goto('/map');
+    await page.goto('/fields/map');
     await page.getByText('Base map', { exact: true }).click();
     await page.getByLabel('An address').fill('ftp://nowhere');
     await page.getByRole('button', { name: 'Use it' }).click();
@@ -197,7 +197,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     test.use({ colorScheme });
 
     test('the table, a trap and its forms pass axe', async ({ page }) => {
-      await page.goto('/traps?state=all');
+      await page.goto('/fields?state=all');
       await expect(rows(page).first()).toBeVisible();
       expect(await accessibilityProblems(page)).toEqual([]);
       await page.getByRole('button', { name: 'Add a trap' }).click();

@@ -104,12 +104,12 @@ async function inside(look, ending) {
   await page.locator('svg.rate').first().waitFor();
   await page.evaluate(() => scrollTo(0, 0));
   await save('field');
-  await visit('/traps', '.traps tbody tr, .trap-card');
+  await visit('/fields', '.traps tbody tr, .trap-card');
   await save('traps');
   await page.getByRole('button', { name: 'Add a trap' }).click();
   await page.getByRole('radio', { name: 'mesh cone' }).check();
   await save('trap-form');
-  await visit('/traps', '.traps tbody tr, .trap-card');
+  await visit('/fields', '.traps tbody tr, .trap-card');
   await page.getByRole('button', { name: 'Print labels' }).click();
   await page.getByRole('dialog').waitFor();
   await save('labels');
@@ -130,7 +130,7 @@ async function inside(look, ending) {
   await visit('/fields/quernstead-kiln', 'svg.rate');
   await page.getByRole('button', { name: 'Sample', exact: true }).click();
   await save('sample-form');
-  await visit('/map', '.station-mark');
+  await visit('/fields/map', '.station-mark');
   await save('map');
   await visit('/season?year=2027', '.insect-plan');
   await save('season-plan');
@@ -143,22 +143,22 @@ async function inside(look, ending) {
   await visit('/season?part=truth', '.truth-line');
   await save('season-truth');
   for (const part of ['review', 'years', 'designs', 'lures', 'infestation']) {
-    await visit(`/learn?part=${part}&insect=ostrinia-nubilalis`, '.review h3, .lesson');
+    await visit(`/season/review?part=${part}&insect=ostrinia-nubilalis`, '.review h3, .lesson');
     await save(`learn-${part}`);
   }
   await visit('/questions', '.question, .quiet');
   await save('questions');
   await visit('/conflicts', '.quiet, .conflict');
   await save('conflicts');
-  await visit('/people', '.people-page, main');
+  await visit('/program/people', '.people-page, main');
   await save('people');
   await visit('/rounds', '.rounds-due');
   await page.getByRole('button', { name: 'Plan the rounds' }).click();
   await page.locator('.round-sheet').first().waitFor();
   await save('rounds');
-  await visit('/settings', '.settings-page');
+  await visit('/program/settings', '.setting');
   await save('settings');
-  await visit('/scouting', '.scouting-table');
+  await visit('/rounds/scouting', '.scouting-table');
   await save('scouting');
   // Rules of a figure alone have a plan with curves.
   await page.locator('.scouting-table tr', { hasText: '%' }).first().locator('a').first().click();

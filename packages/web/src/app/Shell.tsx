@@ -7,13 +7,12 @@ import { useTheme } from '../browser/preferences.ts';
 import { words } from '../text/index.ts';
 import { Toasts } from '../ui/Toasts.tsx';
 import { Gate } from './Gate.tsx';
-import { Navigation } from './Navigation.tsx';
+import { Navigation, PlaceNavigation } from './Navigation.tsx';
+import { ProgramMenu } from './ProgramMenu.tsx';
 
 export function Shell() {
   const { data: session, isError } = useQuery(sessionQuery);
   const { data: program } = useQuery({ ...programQuery, enabled: isError || Boolean(session?.person) });
-  const [theme, chooseTheme] = useTheme();
-  const otherTheme = theme === 'dark' ? 'light' : 'dark';
   return (
     <>
       <a className="skip" href="#page">
@@ -24,18 +23,35 @@ export function Shell() {
           {words.app.name}
         </Link>
         <p className="masthead-program">
-          <span>{program?.name}</span>
+          <span title={program?.name}>{program?.name}</span>
           {program?.invented && <span className="invented">{words.app.invented}</span>}
         </p>
         <Navigation />
         <div className="masthead-tools">
-          <button type="button" onClick={() => chooseTheme(otherTheme)} aria-label={words.app.theme.label[otherTheme]}>
-            {words.app.theme[otherTheme]}
-          </button>
+          <ProgramMenu />
+          <ThemeButton />
         </div>
       </header>
+      <PlaceNavigation />
       <Gate />
       <Toasts />
     </>
+  );
+}
+
+/** A moon, to go over to the night; a sun, to come back. */
+function ThemeButton() {
+  const [theme, chooseTheme] = useTheme();
+  const other = theme === 'dark' ? 'light' : 'dark';
+  return (
+    <button type="button" onClick={() => chooseTheme(other)} aria-label={words.app.theme[other]} title={words.app.theme[other]}>
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        {other === 'dark' ? (
+          <path d="M19.5 14.6A8 8 0 0 1 9.4 4.5a8 8 0 1 0 10.1 10.1Z" />
+        ) : (
+          <path d="M12 8a4 4 0 1 0 0 8 4 4 0 0 0 0-8Zm0-6v3m0 14v3M2 12h3m14 0h3M4.9 4.9 7 7m10 10 2.1 2.1m0-14.2L17 7M7 17l-2.1 2.1" />
+        )}
+      </svg>
+    </button>
   );
 }

@@ -5,12 +5,13 @@ import {
   createRouter,
   lazyRouteComponent,
   Outlet,
+  redirect,
   useLocation,
 } from '@tanstack/react-router';
 import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
-import { daySearch, parseSearch, stringifySearch } from '../browser/address.ts';
+import { daySearch, parseSearch, type RawSearch, stringifySearch } from '../browser/address.ts';
 import { mapSearch } from '../desk/map/search.ts';
 import { learnSearch } from '../desk/review/search.ts';
 import { planSearch } from '../desk/scouting/search.ts';
@@ -60,7 +61,7 @@ const flights = createRoute({
 });
 const traps = createRoute({
   getParentRoute,
-  path: '/traps',
+  path: '/fields',
   validateSearch: stationsSearch,
   component: lazyRouteComponent(() => import('../desk/traps/StationsPage.tsx'), 'StationsPage'),
 });
@@ -72,13 +73,13 @@ const trap = createRoute({
 });
 const map = createRoute({
   getParentRoute,
-  path: '/map',
+  path: '/fields/map',
   validateSearch: mapSearch,
   component: lazyRouteComponent(() => import('../desk/map/MapPage.tsx'), 'MapPage'),
 });
 const learn = createRoute({
   getParentRoute,
-  path: '/learn',
+  path: '/season/review',
   validateSearch: learnSearch,
   component: lazyRouteComponent(() => import('../desk/review/LearnPage.tsx'), 'LearnPage'),
 });
@@ -112,7 +113,7 @@ const rounds = createRoute({
 });
 const scouting = createRoute({
   getParentRoute,
-  path: '/scouting',
+  path: '/rounds/scouting',
   validateSearch: daySearch,
   component: lazyRouteComponent(() => import('../desk/scouting/ScoutingPage.tsx'), 'ScoutingPage'),
 });
@@ -130,13 +131,23 @@ const scout = createRoute({
 });
 const people = createRoute({
   getParentRoute,
-  path: '/people',
+  path: '/program/people',
   component: lazyRouteComponent(() => import('../desk/people/PeoplePage.tsx'), 'PeoplePage'),
 });
 const settings = createRoute({
   getParentRoute,
-  path: '/settings',
+  path: '/program/settings',
   component: lazyRouteComponent(() => import('../desk/settings/SettingsPage.tsx'), 'SettingsPage'),
+});
+const rules = createRoute({
+  getParentRoute,
+  path: '/program/rules',
+  component: lazyRouteComponent(() => import('../desk/rules/RulesPage.tsx'), 'RulesPage'),
+});
+const data = createRoute({
+  getParentRoute,
+  path: '/program/data',
+  component: lazyRouteComponent(() => import('../desk/data/DataPage.tsx'), 'DataPage'),
 });
 const signIn = createRoute({
   getParentRoute,
@@ -153,6 +164,28 @@ const join = createRoute({
   path: '/join/$token',
   component: lazyRouteComponent(() => import('../door/JoinPage.tsx'), 'JoinPage'),
 });
+
+/** Where a page stood before: links that people kept lead on, with all that they say after the path. */
+const moved = <From extends string>(
+  from: From,
+  to: '/fields' | '/fields/map' | '/rounds/scouting' | '/season/review' | '/program/people' | '/program/settings',
+) =>
+  createRoute({
+    getParentRoute,
+    path: from,
+    validateSearch: (raw: RawSearch) => raw,
+    beforeLoad: ({ search }) => {
+      throw redirect({ to, search, hash: true, replace: true });
+    },
+  });
+const MOVED = [
+  moved('/traps', '/fields'),
+  moved('/map', '/fields/map'),
+  moved('/scouting', '/rounds/scouting'),
+  moved('/learn', '/season/review'),
+  moved('/people', '/program/people'),
+  moved('/settings', '/program/settings'),
+] as const;
 
 /** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */
 function Root() {
@@ -184,10 +217,13 @@ export const routerOver = (queries: QueryClient) =>
       plan,
       scout,
       people,
+      rules,
+      data,
       settings,
       signIn,
       first,
       join,
+      ...MOVED,
     ]),
     parseSearch,
     stringifySearch,

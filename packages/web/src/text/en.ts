@@ -7,7 +7,7 @@ export const en = {
     skip: 'Skip to the page',
     invented: 'invented demo',
     home: 'Duskwatch: this week',
-    theme: { light: 'Light', dark: 'Dark', label: { light: 'Use the light theme', dark: 'Use the dark theme' } },
+    theme: { light: 'Use the light theme', dark: 'Use the dark theme' },
   },
 
   date: {

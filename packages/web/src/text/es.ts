@@ -9,7 +9,7 @@ export const es: Words = {
     skip: 'Ir al contenido',
     invented: 'demostración inventada',
     home: 'Duskwatch: esta semana',
-    theme: { light: 'Claro', dark: 'Oscuro', label: { light: 'Usar el tema claro', dark: 'Usar el tema oscuro' } },
+    theme: { light: 'Usar el tema claro', dark: 'Usar el tema oscuro' },
   },
 
   date: {

@@ -1,21 +1,31 @@
-/** The names of the pages, as links to them. */
+/** The names of the places and pages, as links to them. */
+const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
+
 export const pagesEn = {
   label: 'Pages',
-  week: 'This week',
-  traps: 'Traps',
-  flights: 'Flights',
-  map: 'Map',
-  scouting: 'Scouting',
-  round: 'Round',
-  season: 'Season',
-  rounds: 'Plan rounds',
-  conflicts: (n: number) => `Conflicts ${n}`,
-  conflictsLabel: (n: number) => `Conflicts ${n}: to decide`,
-  learn: 'Learn',
-  questions: (n: number) => `Questions ${n}`,
-  questionsLabel: (n: number) => `Questions ${n}: open, about the records`,
-  people: 'People',
-  settings: 'Settings',
+  places: { week: 'This week', fields: 'Fields & traps', rounds: 'Rounds', flights: 'Flights', season: 'Season' },
+  within: (place: string) => `Within ${place}`,
+  pages: {
+    week: 'This week',
+    list: 'List',
+    map: 'Map',
+    questions: 'Questions',
+    conflicts: 'Conflicts',
+    rounds: 'Rounds',
+    scouting: 'Scouting',
+    round: 'Today’s round',
+    flights: 'Flights',
+    plan: 'Season plan',
+    review: 'Review',
+  },
+  toAnswer: (n: number) => plural(n, 'question or conflict to answer', 'questions and conflicts to answer'),
+  program: 'Program',
+  programPages: {
+    people: 'People',
+    rules: 'Rules & insects',
+    data: 'Import & export',
+    settings: 'Settings',
+  },
 };
 
 export type PagesWords = typeof pagesEn;

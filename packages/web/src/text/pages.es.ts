@@ -1,20 +1,30 @@
 import type { PagesWords } from './pages.en.ts';
 
+const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
+
 export const pagesEs: PagesWords = {
   label: 'Páginas',
-  week: 'Esta semana',
-  traps: 'Trampas',
-  flights: 'Vuelos',
-  map: 'Mapa',
-  scouting: 'Muestreo',
-  round: 'Ronda',
-  season: 'Temporada',
-  rounds: 'Planear rondas',
-  conflicts: (n) => `Conflictos ${n}`,
-  conflictsLabel: (n) => `Conflictos ${n}: por decidir`,
-  learn: 'Aprender',
-  questions: (n) => `Preguntas ${n}`,
-  questionsLabel: (n) => `Preguntas ${n}: abiertas, sobre los registros`,
-  people: 'Personas',
-  settings: 'Ajustes',
+  places: { week: 'Esta semana', fields: 'Parcelas y trampas', rounds: 'Rondas', flights: 'Vuelos', season: 'Temporada' },
+  within: (place) => `Dentro de ${place}`,
+  pages: {
+    week: 'Esta semana',
+    list: 'Lista',
+    map: 'Mapa',
+    questions: 'Preguntas',
+    conflicts: 'Conflictos',
+    rounds: 'Rondas',
+    scouting: 'Muestreo',
+    round: 'Ronda de hoy',
+    flights: 'Vuelos',
+    plan: 'Plan de temporada',
+    review: 'Balance',
+  },
+  toAnswer: (n) => plural(n, 'pregunta o conflicto por responder', 'preguntas y conflictos por responder'),
+  program: 'Programa',
+  programPages: {
+    people: 'Personas',
+    rules: 'Reglas e insectos',
+    data: 'Importar y exportar',
+    settings: 'Ajustes',
+  },
 };

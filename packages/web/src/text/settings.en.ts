@@ -65,13 +65,6 @@ export const settingsEn = {
     safety:
       'Duskwatch says when a decision is due, and why. The product’s label, local law and a licensed adviser decide what is done.',
   },
-  backup: {
-    title: 'Backup',
-    text: 'One file holds every record with its history. Make one before the season, after it, and keep it elsewhere:',
-    command: 'npx duskwatch backup FILE',
-    tables: 'The same records as tables for a spreadsheet:',
-    tablesCommand: 'npx duskwatch export FOLDER',
-  },
   sources: {
     title: (n: number) => `Sources of the catalogue, ${n} facts`,
     text: 'Every model, rule and figure that advice rests on, and how far to trust it.',

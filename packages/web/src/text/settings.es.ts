@@ -67,13 +67,6 @@ export const settingsEs: SettingsWords = {
     safety:
       'Duskwatch dice cuándo toca decidir, y por qué. La etiqueta del producto, la ley local y un asesor autorizado deciden lo que se hace.',
   },
-  backup: {
-    title: 'Copia de seguridad',
-    text: 'Un archivo guarda cada registro con su historia. Haga uno antes de la temporada y otro después, y guárdelo en otro lugar:',
-    command: 'npx duskwatch backup ARCHIVO',
-    tables: 'Los mismos registros como tablas para una hoja de cálculo:',
-    tablesCommand: 'npx duskwatch export CARPETA',
-  },
   sources: {
     title: (n) => `Fuentes del catálogo, ${n} datos`,
     text: 'Cada modelo, regla y cifra en que se apoyan los consejos, y cuánto fiarse. Las fuentes se citan en su idioma.',

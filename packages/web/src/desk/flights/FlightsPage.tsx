@@ -69,7 +69,7 @@ export function FlightsPage() {
           <h2>{w.empty.title}</h2>
           <p>{w.empty.text}</p>
           <p>
-            <Link to="/traps">{w.empty.link}</Link>
+            <Link to="/fields">{w.empty.link}</Link>
           </p>
         </section>
       )}

@@ -18,7 +18,7 @@ import { marksOf } from './marks.ts';
 import { PlanGround } from './PlanGround.tsx';
 
 const GlGround = lazy(() => import('./GlGround.tsx').then((module) => ({ default: module.GlGround })));
-const route = getRouteApi('/map');
+const route = getRouteApi('/fields/map');
 
 /** Whether this browser draws with WebGL 2, which MapLibre needs. */
 function drawsMaps(): boolean {

@@ -14,7 +14,7 @@ import { ReviewPart } from './ReviewPart.tsx';
 import { type LearnSearch, PARTS, type Part } from './search.ts';
 import { YearsPart } from './YearsPart.tsx';
 
-const route = getRouteApi('/learn');
+const route = getRouteApi('/season/review');
 
 /** What compares farms with one another is the coordinator's. */
 const FOR_ALL: readonly Part[] = ['review', 'years'];
@@ -53,7 +53,7 @@ export function LearnPage() {
         tabs={parts.map((id) => ({
           id,
           link: (
-            <Link to="/learn" search={(before) => ({ ...before, part: id })} resetScroll={false}>
+            <Link to="/season/review" search={(before) => ({ ...before, part: id })} resetScroll={false}>
               {w.parts[id]}
             </Link>
           ),

@@ -52,7 +52,7 @@ export function PlanPage() {
         <Link to="/fields/$fieldId" params={{ fieldId }} search={{ on: search.on }} hash={insect}>
           ‹ {field?.name ?? w.back}
         </Link>{' '}
-        <Link to="/scouting" search={{ on: search.on }}>
+        <Link to="/rounds/scouting" search={{ on: search.on }}>
           {w.all}
         </Link>
       </p>

@@ -16,7 +16,7 @@ import { Table } from '../../ui/table/Table.tsx';
 import { scoutingQuery } from './queries.ts';
 import { sheetsAddress } from './search.ts';
 
-const route = getRouteApi('/scouting');
+const route = getRouteApi('/rounds/scouting');
 /** As many as the server prints at once. */
 const MOST_SHEETS = 100;
 

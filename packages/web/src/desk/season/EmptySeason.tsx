@@ -13,7 +13,7 @@ export function EmptySeason({ view }: { view: SeasonView }) {
         <>
           <p>{w.text}</p>
           <p className="actions">
-            <Link to="/traps" className="button primary">
+            <Link to="/fields" className="button primary">
               {w.fields}
             </Link>
           </p>

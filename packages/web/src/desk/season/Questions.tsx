@@ -16,7 +16,7 @@ export function Questions({ view }: { view: SeasonView }) {
         ))}
       </ul>
       <p className="actions no-print">
-        <Link to="/traps" className="button">
+        <Link to="/fields" className="button">
           {w.toTrap}
         </Link>
       </p>

@@ -8,11 +8,8 @@ import { chooseDayOrder, chooseLanguage, dayOrder, language } from '../../text/l
 import { settingsWords as w } from '../../text/settings.ts';
 import { LanguageChoice } from '../../ui/LanguageChoice.tsx';
 import { useTitle } from '../../ui/media.ts';
+import { Setting } from '../../ui/Setting.tsx';
 import { About } from './About.tsx';
-import { Calendar } from './Calendar.tsx';
-import { Rules } from './Rules.tsx';
-import { Setting } from './Setting.tsx';
-import { Sources } from './Sources.tsx';
 import { You } from './You.tsx';
 
 /** A day whose number cannot be taken for a month's. */
@@ -32,7 +29,7 @@ export function SettingsPage() {
     chooseLanguage(next);
   };
   return (
-    <main className="page settings-page" id="page">
+    <main className="page" id="page">
       <div className="page-head">
         <div>
           <h1>{w.title}</h1>
@@ -66,11 +63,8 @@ export function SettingsPage() {
         <Setting title={w.theme.title}>
           <Choice<Theme> label={w.theme.title} options={w.theme.options} value={theme} choose={chooseTheme} />
         </Setting>
-        <Rules />
-        <Calendar />
         <About />
       </div>
-      <Sources />
     </main>
   );
 }

@@ -3,7 +3,7 @@ import { send } from '../../api/client.ts';
 import { sessionQuery } from '../../api/session.ts';
 import { useDesk } from '../../shared/record/desk.ts';
 import { peopleWords } from '../../text/people.ts';
-import { Setting } from './Setting.tsx';
+import { Setting } from '../../ui/Setting.tsx';
 
 /** Who is signed in here, and the ways out. */
 export function You() {

@@ -21,7 +21,7 @@ import { TrapTable } from './TrapTable.tsx';
 
 const LabelsPanel = lazy(async () => ({ default: (await import('./LabelsPanel.tsx')).LabelsPanel }));
 
-const route = getRouteApi('/traps');
+const route = getRouteApi('/fields');
 
 const insectNameOf = (id: string) => {
   const known = insectById(id);
@@ -71,7 +71,7 @@ export function StationsPage() {
               {documentsWords.open}
             </button>
           )}
-          <Link to="/map" className="button">
+          <Link to="/fields/map" className="button">
             {w.onMap}
           </Link>
           {(data ?? search.on) && (

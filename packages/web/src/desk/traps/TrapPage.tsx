@@ -64,7 +64,7 @@ export function TrapPage() {
 
 const Back = ({ on }: { on: string | undefined }) => (
   <p className="back">
-    <Link to="/traps" search={{ on }}>
+    <Link to="/fields" search={{ on }}>
       ‹ {w.trap.back}
     </Link>
   </p>

@@ -36,8 +36,8 @@ export function NoFields({ view, on }: { view: WeekView; on: string | undefined 
   if (program && program.farms.length > 0) {
     return (
       <Note title={firstWords.quiet.title} text={firstWords.quiet.text}>
-        <Link to="/traps" search={{ on, state: 'all' }} className="button">
-          {pagesWords.traps}
+        <Link to="/fields" search={{ on, state: 'all' }} className="button">
+          {pagesWords.places.fields}
         </Link>
       </Note>
     );

@@ -7,7 +7,7 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { cropName, insectName, localName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
-import { Setting } from './Setting.tsx';
+import { Setting } from '../../ui/Setting.tsx';
 
 const settingsQuery = queryOptions({
   queryKey: ['records', 'settings'],

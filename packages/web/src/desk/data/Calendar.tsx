@@ -5,7 +5,7 @@ import { sessionQuery } from '../../api/session.ts';
 import { copyText } from '../../browser/clipboard.ts';
 import { longDay } from '../../format/day.ts';
 import { settingsWords } from '../../text/settings.ts';
-import { NOT_YET, Setting } from './Setting.tsx';
+import { NOT_YET, Setting } from '../../ui/Setting.tsx';
 
 interface Feed {
   readonly madeAt: string | null;

@@ -1,0 +1,78 @@
+/** The way through the desk: five places, one menu, and every old address. */
+import { expect, expectNoSidewaysScroll, test } from './page.ts';
+
+const current = (page: import('@playwright/test').Page) =>
+  page.getByRole('navigation', { name: 'Pages' }).locator('[aria-current]').textContent();
+
+for (const [old, now] of [
+  ['/traps?insect=helicoverpa-zea&state=all', '/fields?insect=helicoverpa-zea&state=all'],
+  ['/map?insect=helicoverpa-zea&on=2026-07-08', '/fields/map?insect=helicoverpa-zea&on=2026-07-08'],
+  ['/scouting', '/rounds/scouting'],
+  ['/learn?part=years&insect=helicoverpa-zea', '/season/review?part=years&insect=helicoverpa-zea'],
+  ['/people', '/program/people'],
+  ['/settings#page', '/program/settings#page'],
+] as const)
+  test(`${old} leads on to ${now}`, async ({ page }) => {
+    await page.goto(old);
+    await expect(page.locator('main h1')).toBeVisible();
+    const { pathname, search, hash } = new URL(page.url());
+    const wanted = new URL(now, page.url());
+    expect(pathname).toBe(wanted.pathname);
+    expect(Object.fromEntries(new URLSearchParams(search))).toEqual(Object.fromEntries(wanted.searchParams));
+    expect(hash).toBe(wanted.hash);
+  });
+
+test('the place is marked wherever one is in it', async ({ page }) => {
+  for (const [path, place] of [
+    ['/', 'This week'],
+    ['/fields/quernstead-kiln', 'Fields & traps'],
+    ['/traps/CR2-MC-26', 'Fields & traps'],
+    ['/questions', 'Fields & traps'],
+    ['/fields/quernstead-kiln/scouting/helicoverpa-zea', 'Rounds'],
+    ['/season/review', 'Season'],
+  ] as const) {
+    await page.goto(path);
+    await expect(page.locator('main h1')).toBeVisible();
+    expect(await current(page), path).toContain(place);
+  }
+});
+
+test('the program menu opens by key, walks, and closes when left', async ({ page }) => {
+  await page.goto('/');
+  const button = page.getByRole('button', { name: 'Program' });
+  await button.focus();
+  await page.keyboard.press('Enter');
+  const menu = page.getByRole('navigation', { name: 'Program' });
+  await expect(menu).toBeVisible();
+  await page.keyboard.press('Tab');
+  await expect(menu.getByRole('link').first()).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(menu).toBeHidden();
+  await expect(button).toBeFocused();
+  await button.click();
+  await menu.getByRole('link', { name: 'Settings' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Settings' })).toBeVisible();
+  await expect(menu).toBeHidden();
+  await expect(button).toHaveAttribute('aria-current', 'true');
+});
+
+for (const locale of ['en-US', 'es-MX'])
+  test.describe(locale, () => {
+    test.use({ locale });
+    for (const width of [1024, 1280, 1440])
+      test(`the program’s name stands whole in one or two lines at ${width} pixels`, async ({ page, isMobile }) => {
+        test.skip(isMobile, 'a desk’s masthead');
+        await page.setViewportSize({ width, height: 800 });
+        await page.goto('/');
+        const name = page.locator('.masthead-program > span').first();
+        await expect(name).not.toBeEmpty();
+        const { lines, cut } = await name.evaluate((element) => ({
+          lines: Math.round(element.getBoundingClientRect().height / Number.parseFloat(getComputedStyle(element).lineHeight)),
+          cut: element.scrollHeight > element.clientHeight + 1,
+        }));
+        expect(lines).toBeLessThanOrEqual(2);
+        expect(cut).toBe(false);
+        expect((await page.locator('.masthead').boundingBox())!.height).toBeLessThanOrEqual(64);
+        await expectNoSidewaysScroll(page);
+      });
+  });

@@ -1,0 +1,75 @@
+/** The five places of the desk and the program's own pages: who reaches which, and where an address belongs. */
+import type { Role } from '@duskwatch/core';
+
+const STAFF: readonly Role[] = ['coordinator', 'scout'];
+const MEMBERS: readonly Role[] = [...STAFF, 'grower'];
+const ALL: readonly Role[] = [...MEMBERS, 'reader'];
+const COORDINATOR: readonly Role[] = ['coordinator'];
+
+/** In the order of the masthead; of a place with several pages, in the order of its own navigation. */
+export const PLACES = [
+  { id: 'week', pages: [{ id: 'week', to: '/', roles: ALL }] },
+  {
+    id: 'fields',
+    pages: [
+      { id: 'list', to: '/fields', roles: MEMBERS },
+      { id: 'map', to: '/fields/map', roles: MEMBERS },
+      { id: 'questions', to: '/questions', roles: STAFF },
+      { id: 'conflicts', to: '/conflicts', roles: MEMBERS },
+    ],
+  },
+  {
+    id: 'rounds',
+    pages: [
+      { id: 'rounds', to: '/rounds', roles: COORDINATOR },
+      { id: 'scouting', to: '/rounds/scouting', roles: MEMBERS },
+      { id: 'round', to: '/round', roles: STAFF },
+    ],
+  },
+  { id: 'flights', pages: [{ id: 'flights', to: '/flights', roles: MEMBERS }] },
+  {
+    id: 'season',
+    pages: [
+      { id: 'plan', to: '/season', roles: STAFF },
+      { id: 'review', to: '/season/review', roles: MEMBERS },
+    ],
+  },
+] as const;
+
+export const PROGRAM_PAGES = [
+  { id: 'people', to: '/program/people', roles: COORDINATOR },
+  { id: 'rules', to: '/program/rules', roles: ALL },
+  { id: 'data', to: '/program/data', roles: MEMBERS },
+  { id: 'settings', to: '/program/settings', roles: ALL },
+] as const;
+
+export type PlaceId = (typeof PLACES)[number]['id'];
+type Page = (typeof PLACES)[number]['pages'][number];
+
+export interface Place {
+  readonly id: PlaceId;
+  /** At least one. */
+  readonly pages: readonly [Page, ...Page[]];
+}
+
+const reaches = (role: Role) => (page: { readonly roles: readonly Role[] }) => page.roles.includes(role);
+
+/** The places that a role has a page in, each with its pages. */
+export const placesFor = (role: Role): Place[] =>
+  PLACES.flatMap(({ id, pages }) => {
+    const [first, ...others] = (pages as readonly Page[]).filter(reaches(role));
+    return first ? [{ id, pages: [first, ...others] as const }] : [];
+  });
+
+export const programPagesFor = (role: Role) => PROGRAM_PAGES.filter(reaches(role));
+
+/** Which place an address belongs to, or the program's own pages; null: the door, or nowhere. */
+export function placeOf(path: string): PlaceId | 'program' | null {
+  if (path === '/') return 'week';
+  if (/^\/fields\/[^/]+\/scouting\//.test(path)) return 'rounds';
+  if (/^\/(program\/|help(\/|$))/.test(path)) return 'program';
+  // Also of a page below, such as one trap.
+  const [start] = path.slice(1).split('/');
+  if (start === 'traps') return 'fields';
+  return PLACES.find(({ pages }) => pages.some(({ to }) => to === `/${start}`))?.id ?? null;
+}

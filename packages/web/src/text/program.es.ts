@@ -1,0 +1,27 @@
+import type { ProgramWords } from './program.en.ts';
+
+export const programEs: ProgramWords = {
+  rules: {
+    title: 'Reglas e insectos',
+    sub: 'En qué se apoyan los avisos: qué reglas publicadas valen y de dónde viene cada dato.',
+  },
+  data: {
+    title: 'Importar y exportar',
+    sub: 'Cómo entran los registros y cómo salen.',
+    import: {
+      title: 'Importar',
+      text: 'Una carpeta de tablas CSV o una hoja de conteos. Todo se revisa antes de guardar algo; lo que está mal se nombra con su renglón y su columna:',
+      command: 'npx duskwatch import CARPETA',
+    },
+    export: {
+      title: 'Exportar',
+      text: 'Los registros como tablas para una hoja de cálculo:',
+      command: 'npx duskwatch export CARPETA',
+    },
+    backup: {
+      title: 'Copia de seguridad',
+      text: 'Un archivo guarda cada registro con su historia. Haga uno antes de la temporada y otro después, y guárdelo en otro lugar:',
+      command: 'npx duskwatch backup ARCHIVO',
+    },
+  },
+};
