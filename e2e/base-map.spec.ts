@@ -106,5 +106,6 @@ test('a base map that is not there, or is none, is told, and the stations stand 
   await expect(page.locator('.station-mark')).toHaveCount(stations);
   await page.getByText('Table behind the map').click();
   await page.locator('.behind .row-button').first().click();
-  await expect(page.locator('.chosen-station')).toBeVisible();
+  await expect(page.locator('.map-panel h2')).toBeVisible();
+  await expect(page).toHaveURL(/field=/);
 });

@@ -1,7 +1,7 @@
 import type { APIRequestContext, Page } from '@playwright/test';
 import { english, type TrapsView, type TrapView } from '../packages/core/src/index.ts';
 import { test } from './own-test.ts';
-import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, weekOf } from './page.ts';
 
 const stationsOf = async (request: APIRequestContext): Promise<TrapsView> => (await request.get('/api/traps')).json();
 const trapOf = async (request: APIRequestContext, trapId: string): Promise<TrapView> =>
@@ -155,12 +155,51 @@ test.describe('the map', () => {
     const names = await page.locator('.behind .row-button').allTextContents();
     for (const { station } of placed.filter(({ station }) => !station.includes('Test post'))) expect(names).toContain(station);
     await page.getByRole('button', { name: placed[0]!.station, exact: true }).click();
-    await expect(page.locator('.chosen-station')).toContainText(placed[0]!.station);
+    await expect(page.locator('.map-panel h2')).toHaveText(placed[0]!.station);
     await page.getByRole('button', { name: 'Nearer' }).click();
     await page.getByRole('combobox', { name: 'Insect' }).selectOption({ index: 1 });
     await expect(page).toHaveURL(/insect=/);
     await expectNoSidewaysScroll(page);
     expect(foreign).toEqual([]);
+  });
+
+  test('shows each field by its most pressing verb, and keeps its size and its address when something is pointed at', async ({
+    page,
+    request,
+  }) => {
+    const { due } = await weekOf(request);
+    await page.goto('/map');
+    const decided = page.locator('.field-mark.verb-decide');
+    await expect(decided.first()).toBeVisible();
+    const named = await page.locator('.field-mark.verb-decide text').allTextContents();
+    for (const { name } of due.decisions) expect(named.some((text) => text.includes(name))).toBe(true);
+    const ground = page.locator('.ground');
+    const before = await ground.boundingBox();
+    await page.getByRole('button', { name: 'The next station' }).click();
+    await expect(page).toHaveURL(/station=/);
+    await expect(page.locator('.walk')).toContainText('station 1 of');
+    const first = await page.locator('.map-panel h2').textContent();
+    await page.getByRole('button', { name: 'The next station' }).click();
+    await expect(page.locator('.map-panel h2')).not.toHaveText(first!);
+    await page.getByRole('button', { name: 'The station before' }).click();
+    await expect(page.locator('.map-panel h2')).toHaveText(first!);
+    const after = await ground.boundingBox();
+    expect([after!.width, after!.height]).toEqual([before!.width, before!.height]);
+    await page.reload();
+    await expect(page.locator('.map-panel h2')).toHaveText(first!);
+    await expect(page.locator('.station-mark.chosen')).toHaveCount(1);
+  });
+
+  test('draws rates only of one insect in one design, explained in figures', async ({ page }) => {
+    await page.goto('/map');
+    await page.getByRole('button', { name: 'Moth rates' }).click();
+    await expect(page.getByText('Rates need one insect and one trap design')).toBeVisible();
+    await expect(page.locator('.by-rate')).toHaveCount(0);
+    await page.getByRole('combobox', { name: 'Insect' }).selectOption('helicoverpa-zea');
+    await page.getByRole('combobox', { name: 'Trap design' }).selectOption('mesh-cone');
+    await expect(page.locator('.map-key')).toContainText(/\d a night/);
+    await expect(page.locator('.marks .station-mark.by-rate').first()).toBeVisible();
+    await expect(page).toHaveURL(/design=mesh-cone/);
   });
 
   test('stands on a plain plan where the browser draws no map', async ({ page }) => {
@@ -169,7 +208,7 @@ test.describe('the map', () => {
     });
     await page.goto('/fields/map');
     await expect(page.getByText('no WebGL')).toBeVisible();
-    const mark = page.locator('.station-mark').first();
+    const mark = page.locator('.station-mark > g').first();
     const before = await mark.getAttribute('transform');
     await page.locator('.plan').focus();
     await page.keyboard.press('ArrowLeft');

@@ -5,7 +5,7 @@ import type { Place } from '../../shared/places/projection.ts';
 import { mapWords as w } from '../../text/map.ts';
 import { useBaseMap } from './base-map.ts';
 import { Controls } from './Controls.tsx';
-import type { GroundProps } from './ground.ts';
+import { type GroundProps, roomBeside } from './ground.ts';
 import { BaseMapError, groundOf } from './style.ts';
 
 // From an address of ours: the page's content policy allows no worker made of a blob.
@@ -119,5 +119,7 @@ export function GlGround({ places, children, label }: GroundProps) {
 function showAll(map: GlMap, places: readonly Place[]): void {
   const bounds = new LngLatBounds();
   for (const { latitude, longitude } of places) bounds.extend([longitude, latitude]);
-  if (!bounds.isEmpty()) map.fitBounds(bounds, { padding: 56, maxZoom: 15, animate: false });
+  const across = roomBeside(map.getContainer().clientWidth);
+  const padding = { left: across, right: across, top: 56, bottom: 48 };
+  if (!bounds.isEmpty()) map.fitBounds(bounds, { padding, maxZoom: 15, animate: false });
 }

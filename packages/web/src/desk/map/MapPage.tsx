@@ -1,21 +1,25 @@
+import type { StationTrap, TrapDesign } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
+import { weekQuery } from '../../api/queries.ts';
 import { useAround } from '../../shared/record/useAround.ts';
 import { stationsQuery } from '../../shared/traps/queries.ts';
 import { mapWords as w } from '../../text/map.ts';
 import { localName } from '../../text/names.ts';
+import { useWording } from '../../text/wording.ts';
 import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { BaseMapForm } from './BaseMapForm.tsx';
-import { ChosenStation } from './ChosenStation.tsx';
-import { Key } from './Key.tsx';
-import { MarksLayer } from './MarksLayer.tsx';
+import { RateKey, VerbKey } from './Key.tsx';
+import { MapPanel } from './MapPanel.tsx';
+import { MarksLayer, type Pointed } from './MarksLayer.tsx';
 import { MarksTable } from './MarksTable.tsx';
-import { marksOf } from './marks.ts';
+import { fieldMarks, mostPressingFirst, stationMarks } from './marks.ts';
 import { PlanGround } from './PlanGround.tsx';
+import type { MapSearch } from './search.ts';
 
 const GlGround = lazy(() => import('./GlGround.tsx').then((module) => ({ default: module.GlGround })));
 const route = getRouteApi('/fields/map');
@@ -29,101 +33,145 @@ function drawsMaps(): boolean {
   }
 }
 
-/** The stations where they stand; nothing between them, since catch is local. */
+const hangingOf = (places: readonly { readonly traps: readonly StationTrap[] }[]) =>
+  places.flatMap(({ traps }) => traps.filter(({ state }) => state === 'hanging'));
+
+/** Where to act: the fields by their most pressing verb where they lie; or the rates of one insect in one design. */
 export function MapPage() {
   const search = route.useSearch();
   const navigate = route.useNavigate();
   const { data: view, error, refetch, isPlaceholderData } = useQuery(stationsQuery(search.on));
+  const { data: week, error: weekError, refetch: weekAgain } = useQuery(weekQuery(search.on));
   const { names } = useAround();
-  const [chosen, choose] = useState<string | null>(null);
+  const wording = useWording();
   const [webgl] = useState(drawsMaps);
   useTitle(w.title);
   const insect = search.insect ?? null;
-  const shown = useMemo(() => (view ? marksOf(view, insect) : null), [view, insect]);
-  const insects = useMemo(
-    () =>
-      new Map(
-        (view?.places ?? []).flatMap(({ traps }) =>
-          traps
-            .filter(({ state }) => state === 'hanging')
-            .map((trap) => [trap.insect.id, localName(trap.insect.commonName)] as const),
-        ),
-      ),
-    [view],
+  const design = search.design ?? null;
+  const asksRates = search.show === 'rates';
+  const rates = asksRates && insect !== null && design !== null;
+  const stations = useMemo(
+    () => (view ? stationMarks(view, { insect, design: asksRates ? design : null }) : null),
+    [view, insect, design, asksRates],
+  );
+  const fields = useMemo(() => (week ? fieldMarks(week, names.fields, insect) : null), [week, names, insect]);
+  const walked = useMemo(() => (stations && week ? mostPressingFirst(stations.marks, week) : null), [stations, week]);
+  const places = useMemo(() => [...(fields ?? []), ...(stations?.marks ?? [])], [fields, stations]);
+  const hanging = hangingOf(view?.places ?? []);
+  const insects = new Map(hanging.map((trap) => [trap.insect.id, localName(trap.insect.commonName)]));
+  const designs = new Map<TrapDesign, string>(
+    hanging
+      .filter((trap) => insect === null || trap.insect.id === insect)
+      .map((trap) => [trap.design, wording.design[trap.design]]),
   );
   if (error && !view) return <Failure error={error} again={refetch} />;
-  const label = w.label(insect === null ? w.all : (insects.get(insect) ?? insect));
-  const mark = shown?.marks.find(({ key }) => key === chosen) ?? null;
+  if (weekError && !week) return <Failure error={weekError} again={weekAgain} />;
+  const change = (next: Partial<MapSearch>) =>
+    void navigate({ search: (before) => ({ ...before, ...next }), replace: true, resetScroll: false });
+  const chosen: Pointed = { station: search.station, field: search.field };
+  const choose = (pointed: Pointed) => change({ station: undefined, field: undefined, ...pointed });
+  const chooseInsect = (id: string) => {
+    const kept = hanging.some((trap) => trap.insect.id === id && trap.design === design);
+    change({ insect: id || undefined, ...(id && !kept ? { design: undefined } : {}) });
+  };
+  const label = rates
+    ? w.labelRates(insects.get(insect!) ?? insect!, designs.get(design as TrapDesign) ?? design!)
+    : w.labelVerbs;
   const Ground = webgl ? GlGround : PlanGround;
+  const ready = fields && stations && walked && week;
   return (
-    <main className="page map-page" id="page" aria-busy={!view || isPlaceholderData}>
+    <main className="page map-page" id="page" aria-busy={!ready || isPlaceholderData}>
       <div className="page-head">
         <div>
           <h1>{w.title}</h1>
-          <p className="sub">{shown ? w.sub(shown.marks.length, shown.unplaced.length) : w.loading}</p>
+          <p className="sub">{ready ? w.sub(fields.length, stations.marks.length, stations.unplaced.length) : w.loading}</p>
         </div>
-        <div className="filters map-tools">
-          <SelectField
-            label={w.insect}
-            value={insect ?? ''}
-            all={w.all}
-            choices={[...insects]}
-            choose={(value) =>
-              void navigate({
-                search: (before) => ({ ...before, insect: value || undefined }),
-                replace: true,
-                resetScroll: false,
-              })
-            }
+        {(view ?? search.on) && (
+          <DateControl
+            on={search.on ?? view!.on}
+            pinned={search.on !== undefined}
+            choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
           />
-          {(view ?? search.on) && (
-            <DateControl
-              on={search.on ?? view!.on}
-              pinned={search.on !== undefined}
-              choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
-            />
-          )}
-        </div>
+        )}
       </div>
-      {!shown && <div className="skeleton skeleton-field" aria-hidden="true" />}
-      {shown && shown.marks.length === 0 && <p className="no-match">{w.empty}</p>}
-      {shown && shown.marks.length > 0 && (
+      <div className="filters map-tools">
+        <fieldset className="choice-of-two">
+          <legend className="unseen">{w.show.label}</legend>
+          <button type="button" aria-pressed={!asksRates} onClick={() => change({ show: undefined })}>
+            {w.show.verbs}
+          </button>
+          <button type="button" aria-pressed={asksRates} onClick={() => change({ show: 'rates' })}>
+            {w.show.rates}
+          </button>
+        </fieldset>
+        <SelectField
+          label={w.insect}
+          value={insect ?? ''}
+          all={asksRates ? w.choose : w.allInsects}
+          choices={[...insects]}
+          choose={chooseInsect}
+        />
+        {asksRates && (
+          <SelectField
+            label={w.design}
+            value={design ?? ''}
+            all={w.choose}
+            choices={[...designs]}
+            choose={(value) => change({ design: value || undefined })}
+          />
+        )}
+      </div>
+      {!webgl && <p className="basis">{w.noWebgl}</p>}
+      {asksRates && !rates && (
+        <p className="needs-both" role="status">
+          {w.needsBoth}
+        </p>
+      )}
+      {!ready && <div className="skeleton skeleton-field" aria-hidden="true" />}
+      {ready && places.length === 0 && <p className="no-match">{w.empty}</p>}
+      {ready && places.length > 0 && (
         <>
-          {!webgl && <p className="absent">{w.noWebgl}</p>}
-          <div className="map-and-station">
-            <Suspense fallback={<div className="ground skeleton skeleton-field" aria-hidden="true" />}>
-              <Ground places={shown.marks} label={label}>
-                {(now) => (
-                  <MarksLayer
-                    now={now}
-                    marks={shown.marks}
-                    highest={shown.highest}
-                    fields={[...names.fields.values()]}
-                    chosen={chosen}
-                    choose={choose}
-                    label={label}
-                  />
-                )}
-              </Ground>
-            </Suspense>
-            {mark && <ChosenStation mark={mark} on={search.on} today={view!.on} />}
+          <div className="map-and-panel">
+            <div className="map-column">
+              <Suspense fallback={<div className="ground ground-map" aria-hidden="true" />}>
+                <Ground places={places} label={label}>
+                  {(now) => (
+                    <MarksLayer
+                      now={now}
+                      fields={asksRates ? [] : fields}
+                      stations={stations.marks}
+                      highest={rates ? stations.highest : 0}
+                      rates={rates}
+                      chosen={chosen}
+                      choose={choose}
+                      label={label}
+                    />
+                  )}
+                </Ground>
+              </Suspense>
+              {rates && <RateKey highest={stations.highest} />}
+              {!asksRates && <VerbKey fields={fields} />}
+            </div>
+            <MapPanel week={week} fields={fields} stations={walked} chosen={chosen} choose={choose} on={search.on} />
           </div>
-          <Key />
-          <MarksTable marks={shown.marks} chosen={chosen} choose={choose} on={search.on} today={view!.on} />
+          <MarksTable fields={fields} stations={walked} chosen={chosen} choose={choose} on={search.on} today={week.on} />
         </>
       )}
-      {shown && shown.unplaced.length > 0 && (
-        <ul className="unplaced">
-          {shown.unplaced.map((place) => (
-            <li key={`${place.station}|${place.place}`}>
-              {place.traps[0] && (
-                <Link to="/traps/$trapId" params={{ trapId: place.traps[0].trapId }}>
-                  {place.station}
-                </Link>
-              )}
-            </li>
-          ))}
-        </ul>
+      {stations && stations.unplaced.length > 0 && (
+        <>
+          <h2 className="unplaced-head">{w.unplaced}</h2>
+          <ul className="unplaced">
+            {stations.unplaced.map((place) => (
+              <li key={`${place.station}|${place.place}`}>
+                {place.traps[0] && (
+                  <Link to="/traps/$trapId" params={{ trapId: place.traps[0].trapId }} search={{ on: search.on }}>
+                    {place.station}
+                  </Link>
+                )}
+              </li>
+            ))}
+          </ul>
+        </>
       )}
       <BaseMapForm />
     </main>

@@ -1,83 +1,130 @@
-/** What stands on the ground: fields, stations sized by rate, rings where something is due. */
-import type { FieldRecord } from '@duskwatch/core';
+/** What stands on the ground: fields by their verbs, or stations by their rates, each joined to its true place. */
+import { useMemo } from 'react';
 import { useLengthUnit } from '../../browser/preferences.ts';
-import { graticuleStep } from '../../shared/places/projection.ts';
+import { shortDay } from '../../format/day.ts';
+import { rateText } from '../../format/number.ts';
+import { VerbGlyph } from '../../shared/advice/VerbMark.tsx';
 import { mapWords as w } from '../../text/map.ts';
+import { Graticule } from './Graticule.tsx';
 import type { GroundNow } from './ground.ts';
-import { radiusOf, type StationMark } from './marks.ts';
+import { type FarmMark, farmMarks, fieldKey, rateGroups, STATION, stationKey, verbGroups, type Wordings } from './groups.ts';
+import { layOut, type Placed, WORD_GAP } from './layout.ts';
+import { type FieldMark, HOLLOW_RADIUS, radiusOf, type StationMark, shortName, tells } from './marks.ts';
 import { scaleBarIn } from './scale-bar.ts';
 
-/** Nearer than this, names have room. */
-const NAMES_BELOW_M = 14;
-const FEW = 14;
+export interface Pointed {
+  readonly station?: string | undefined;
+  readonly field?: string | undefined;
+}
 
 export interface MarksLayerProps {
   readonly now: GroundNow;
-  readonly marks: readonly StationMark[];
+  readonly fields: readonly FieldMark[];
+  readonly stations: readonly StationMark[];
   readonly highest: number;
-  readonly fields: readonly FieldRecord[];
-  readonly chosen: string | null;
-  readonly choose: (key: string) => void;
+  readonly rates: boolean;
+  readonly chosen: Pointed;
+  readonly choose: (pointed: Pointed) => void;
   readonly label: string;
 }
 
-export function MarksLayer({ now, marks, highest, fields, chosen, choose, label }: MarksLayerProps) {
+/** Beside a field's name: how late it is, or by when. */
+export function whenText({ verb, by, daysLate }: FieldMark): string {
+  if (daysLate > 0) return w.late(daysLate);
+  return by !== null && (verb === 'decide' || verb === 'scout') ? w.by(shortDay(by)) : '';
+}
+
+const wordings: Wordings = {
+  field: (mark) => `${mark.name}  ${whenText(mark)}`,
+  station: ({ station, perNight }) => (perNight === null ? station : `${rateText(perNight)}  ${station}`),
+  farm: ({ farm, fields }) => (fields.length > 1 ? `${farm}  ${w.fields(fields.length)}` : farm),
+};
+
+export function MarksLayer(props: MarksLayerProps) {
+  const { now, fields, stations, highest, rates, chosen, choose, label } = props;
   const { width, height, project, metresPerPixel } = now;
-  const inSight = ([x, y]: readonly [number, number]) => x > -60 && x < width + 60 && y > -60 && y < height + 60;
-  const near = metresPerPixel < NAMES_BELOW_M;
-  const drawn = marks
-    .map((mark) => ({ mark, at: project(mark), radius: radiusOf(mark.perNight, highest) }))
-    .filter(({ at }) => inSight(at))
-    // Large ones below, so that none hides a small one.
-    .sort((a, b) => b.radius - a.radius);
-  const named = near || drawn.length <= FEW;
+  const farms = useMemo(() => farmMarks(fields, stations), [fields, stations]);
+  const whole = [...fields, ...stations].every((mark) => {
+    const [x, y] = project(mark);
+    return x >= 0 && x <= width && y >= 0 && y <= height;
+  });
+  // Marks move with their places, and are laid out anew when the scale is another by a quarter of a zoom.
+  const scale = Math.round(4 * Math.log2(metresPerPixel));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the ground's own functions change with each move of it
+  const laid = useMemo(() => {
+    const bounds = whole ? { left: 4, right: width - 4, top: 40, bottom: height - 24 } : null;
+    const groups = rates ? rateGroups(farms, highest, project, wordings) : verbGroups(farms, project, wordings);
+    const from = new Map(groups.map(({ key, place }) => [key, { place, at: project(place) }]));
+    return { placed: layOut(groups, bounds), from };
+  }, [farms, rates, highest, scale, width, height, whole]);
+  const moved = (group: string, spot: Placed | null | undefined): Placed | null => {
+    const from = laid.from.get(group);
+    if (!spot || !from) return null;
+    const [x, y] = project(from.place);
+    return { ...spot, x: spot.x + x - from.at[0], y: spot.y + y - from.at[1] };
+  };
+  const spot = (key: string, farm: string): Placed | null =>
+    moved(farm, laid.placed.get(farm)?.items.get(key)) ?? moved(key, laid.placed.get(key)?.items.get(key));
+  const inSight = ({ x, y }: Placed) => x > -200 && x < width + 200 && y > -40 && y < height + 40;
   const [unit] = useLengthUnit();
   const bar = scaleBarIn(unit, metresPerPixel, Math.min(140, width / 4));
   return (
     <svg className="marks" width={width} height={height} role="img" aria-label={label}>
       {now.plain && <Graticule now={now} />}
-      {fields.map((field) => {
-        if (field.latitude === null || field.longitude === null) return null;
-        const at = project({ latitude: field.latitude, longitude: field.longitude });
-        if (!inSight(at)) return null;
+      {farms.map((farm) => {
+        const own = laid.placed.get(farm.key);
+        const alone = `${farm.key}|name`;
+        const name = moved(farm.key, own?.heading) ?? moved(alone, laid.placed.get(alone)?.items.get(alone));
+        const asOne = spot(farm.key, farm.key);
         return (
-          <g key={field.fieldId} className="field-mark" transform={`translate(${at[0]} ${at[1]})`}>
-            <rect x={-3.5} y={-3.5} width={7} height={7} />
-            {near && (
-              <text x={7} y={4}>
-                {field.name}
+          <g key={farm.key}>
+            {name && (
+              <text className="farm-name" x={name.x} y={name.y + 4} textAnchor={name.anchor}>
+                {farm.farm}
               </text>
             )}
+            {asOne && inSight(asOne) && <Farm farm={farm} at={asOne} choose={choose} bare={own?.way === 3} />}
+            {farm.stations.map((mark) => {
+              const at = spot(stationKey(mark), farm.key);
+              if (!at || !inSight(at)) return null;
+              return (
+                <Station
+                  key={mark.key}
+                  mark={mark}
+                  at={at}
+                  true={project(mark)}
+                  radius={rates ? radiusOf(mark.perNight, highest) : STATION}
+                  rates={rates}
+                  chosen={chosen.station === mark.key}
+                  choose={() => choose({ station: mark.key })}
+                />
+              );
+            })}
+            {!rates &&
+              farm.fields.map((mark) => {
+                const at = spot(fieldKey(mark), farm.key);
+                if (!at || !inSight(at)) return null;
+                return (
+                  <Field
+                    key={mark.fieldId}
+                    mark={mark}
+                    at={at}
+                    true={project(mark)}
+                    chosen={chosen.field === mark.fieldId}
+                    choose={() => choose({ field: mark.fieldId })}
+                  />
+                );
+              })}
           </g>
         );
       })}
-      {drawn.map(({ mark, at, radius }) => (
-        // Pointers only: the table below holds the same stations for keys and readers.
-        // biome-ignore lint/a11y/noStaticElementInteractions: see the line above
-        <g
-          key={mark.key}
-          className={`station-mark${mark.perNight === null ? ' hollow' : ''}${mark.key === chosen ? ' chosen' : ''}`}
-          transform={`translate(${at[0]} ${at[1]})`}
-          onClick={() => choose(mark.key)}
-        >
-          <circle className="reach" r={Math.max(radius + 6, 14)} />
-          {mark.due && <circle className="due-ring" r={radius + 4.5} />}
-          <circle className="rate-disc" r={radius} />
-          {mark.perNight === null && <path className="no-rate" d="M-4,-4L4,4M4,-4L-4,4" />}
-          {(named || mark.key === chosen) && (
-            <text x={radius + 7} y={-6}>
-              {mark.station}
-            </text>
-          )}
-        </g>
-      ))}
-      <g className="scale-bar" transform={`translate(${width - bar.pixels - 16} ${height - 14})`}>
+      <g className="scale-bar" transform={`translate(${width - bar.pixels - 16} ${height - 28})`}>
         <path d={`M0,-5V0H${bar.pixels}V-5`} />
         <text x={bar.pixels / 2} y={-5} textAnchor="middle">
           {bar.text}
         </text>
       </g>
-      <g className="north" transform="translate(68 34)">
+      <g className="north" transform={`translate(${width - 32} 90)`}>
         <path d="M0,12V-10M-4,-4L0,-11L4,-4" />
         <text y={-15} textAnchor="middle">
           {w.north}
@@ -87,40 +134,104 @@ export function MarksLayer({ now, marks, highest, fields, chosen, choose, label 
   );
 }
 
-/** Lines of equal latitude and longitude in round degrees, where no base map says where this is. */
-function Graticule({ now }: { now: GroundNow }) {
-  const { width, height, project, placeAt } = now;
-  const [topLeft, bottomRight] = [placeAt(0, 0), placeAt(width, height)];
-  const step = graticuleStep(Math.max(bottomRight.longitude - topLeft.longitude, 1e-6));
-  const lines = (from: number, to: number) => {
-    const first = Math.ceil(from / step);
-    return Array.from({ length: Math.max(0, Math.floor(to / step) - first + 1) }, (_, index) => (first + index) * step);
-  };
-  const digits = Math.max(0, Math.ceil(-Math.log10(step)));
+type XY = readonly [number, number];
+
+/** From the true place to the mark that stands aside. */
+function Leader({ from, to, reach }: { from: XY; to: Placed; reach: number }) {
+  const [dx, dy] = [to.x - from[0], to.y - from[1]];
+  const long = Math.hypot(dx, dy);
+  if (long <= reach + 3) return null;
+  const part = (long - reach) / long;
+  return <line className="leader" x1={from[0]} y1={from[1]} x2={from[0] + dx * part} y2={from[1] + dy * part} />;
+}
+
+function Field(props: { mark: FieldMark; at: Placed; true: XY; chosen: boolean; choose: () => void }) {
+  const { mark, at, chosen, choose } = props;
+  const half = mark.verb === 'none' ? 3 : 10;
+  const when = whenText(mark);
+  const word = (half + WORD_GAP) * (at.anchor === 'start' ? 1 : -1);
   return (
-    <g className="graticule">
-      {lines(topLeft.longitude, bottomRight.longitude).map((longitude) => {
-        const [x] = project({ latitude: topLeft.latitude, longitude });
-        return (
-          <g key={longitude}>
-            <line x1={x} x2={x} y1={0} y2={height} />
-            <text x={x + 3} y={height - 4}>
-              {longitude.toFixed(digits)}°
-            </text>
-          </g>
-        );
-      })}
-      {lines(bottomRight.latitude, topLeft.latitude).map((latitude) => {
-        const [, y] = project({ latitude, longitude: topLeft.longitude });
-        return (
-          <g key={latitude}>
-            <line x1={0} x2={width} y1={y} y2={y} />
-            <text x={4} y={y - 3}>
-              {latitude.toFixed(digits)}°
-            </text>
-          </g>
-        );
-      })}
+    // Pointers only: the panel and the table hold the same fields for keys and readers.
+    // biome-ignore lint/a11y/noStaticElementInteractions: see the line above
+    <g className={`field-mark verb-${mark.verb}${chosen ? ' chosen' : ''}`} onClick={choose}>
+      <Leader from={props.true} to={at} reach={half} />
+      <circle className="true-place" cx={props.true[0]} cy={props.true[1]} r={2} />
+      <g transform={`translate(${at.x} ${at.y})`}>
+        <circle className="reach" r={14} />
+        {chosen && <circle className="choice" r={14} />}
+        <VerbGlyph verb={mark.verb} />
+        <text className="field-word" x={word} y={4} textAnchor={at.anchor}>
+          {mark.name}
+          {when && (
+            <tspan className={mark.daysLate > 0 ? 'late' : 'when'} dx={6}>
+              {when}
+            </tspan>
+          )}
+        </text>
+      </g>
+    </g>
+  );
+}
+
+function Station(props: {
+  mark: StationMark;
+  at: Placed;
+  true: XY;
+  radius: number;
+  rates: boolean;
+  chosen: boolean;
+  choose: () => void;
+}) {
+  const { mark, at, radius, rates, chosen, choose } = props;
+  const silent = rates ? mark.perNight === null : !mark.traps.some(tells);
+  const word = (radius + WORD_GAP) * (at.anchor === 'start' ? 1 : -1);
+  const classes = ['station-mark', silent && 'silent', mark.due && 'due-now', rates && 'by-rate', chosen && 'chosen'];
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: pointers only, as above
+    <g className={classes.filter(Boolean).join(' ')} onClick={choose}>
+      <Leader from={props.true} to={at} reach={radius} />
+      <circle className="true-place" cx={props.true[0]} cy={props.true[1]} r={2} />
+      <g transform={`translate(${at.x} ${at.y})`}>
+        <circle className="reach" r={Math.max(radius + 3, 12)} />
+        {chosen && <circle className="choice" r={radius + 4} />}
+        <circle className="station-disc" r={silent && rates ? HOLLOW_RADIUS : radius} />
+        {rates ? (
+          <text className="rate-word" x={word} y={4} textAnchor={at.anchor}>
+            {mark.perNight !== null && <tspan className="rate-figure">{rateText(mark.perNight)}</tspan>}
+            <tspan dx={mark.perNight === null ? 0 : 6}>{mark.station}</tspan>
+          </text>
+        ) : (
+          <text className="station-word" y={4} textAnchor="middle">
+            {shortName(mark.station)}
+          </text>
+        )}
+        <title>{mark.station}</title>
+      </g>
+    </g>
+  );
+}
+
+function Farm(props: { farm: FarmMark; at: Placed; bare: boolean; choose: (pointed: Pointed) => void }) {
+  const { farm, at, bare, choose } = props;
+  const first = farm.fields[0];
+  const word = (10 + WORD_GAP) * (at.anchor === 'start' ? 1 : -1);
+  const press = () => (first ? choose({ field: first.fieldId }) : farm.stations[0] && choose({ station: farm.stations[0].key }));
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: pointers only, as above
+    <g className={`farm-mark verb-${farm.verb ?? 'none'}`} transform={`translate(${at.x} ${at.y})`} onClick={press}>
+      <circle className="reach" r={14} />
+      <VerbGlyph verb={farm.verb ?? 'none'} />
+      {!bare && (
+        <text className="farm-name" x={word} y={4} textAnchor={at.anchor}>
+          {farm.farm}
+          {farm.fields.length > 1 && (
+            <tspan className="when" dx={6}>
+              {w.fields(farm.fields.length)}
+            </tspan>
+          )}
+        </text>
+      )}
+      <title>{farm.farm}</title>
     </g>
   );
 }

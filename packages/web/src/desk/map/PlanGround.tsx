@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import { placeOn, planOf } from '../../shared/places/projection.ts';
 import { useWidth } from '../../ui/chart/useWidth.ts';
 import { Controls } from './Controls.tsx';
-import type { GroundProps } from './ground.ts';
+import { type GroundProps, roomBeside } from './ground.ts';
 
 const MARGIN = 56;
 const STEP = 60;
@@ -20,7 +20,7 @@ export function PlanGround({ places, children, label }: GroundProps) {
   const [shift, setShift] = useState<readonly [number, number]>([0, 0]);
   const from = useRef<readonly [number, number] | null>(null);
   const height = Math.round(Math.min(620, Math.max(360, width * 0.62)));
-  const size = { width, height, margin: MARGIN };
+  const size = { width, height, margin: [roomBeside(width), MARGIN] as const };
   const plan = planOf(places, size, zoom, shift);
   const scaleBy = (factor: number) => {
     const next = Math.min(200, Math.max(1, zoom * factor));

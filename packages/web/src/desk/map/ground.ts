@@ -18,3 +18,6 @@ export interface GroundProps {
   readonly label: string;
   readonly children: (now: GroundNow) => ReactNode;
 }
+
+/** Room that names want on both sides of what must be in sight. */
+export const roomBeside = (width: number): number => Math.min(150, Math.max(56, width * 0.16));

@@ -33,15 +33,17 @@ const LEAST_SPAN_M = 800;
 
 /**
  * All places inside the frame, north up.
+ * @param size margins in pixels, of all sides or of those across and up
  * @param zoom 1 shows all; 2 half the width
  * @param shift pixels to move the ground by
  */
 export function planOf(
   places: readonly Place[],
-  size: { readonly width: number; readonly height: number; readonly margin: number },
+  size: { readonly width: number; readonly height: number; readonly margin: number | readonly [across: number, up: number] },
   zoom = 1,
   shift: readonly [number, number] = [0, 0],
 ): PlanFrame {
+  const [across, up] = typeof size.margin === 'number' ? [size.margin, size.margin] : size.margin;
   const points = places.map(mercator);
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
@@ -51,10 +53,7 @@ export function planOf(
   const least = LEAST_SPAN_M / unitM;
   const scale =
     zoom *
-    Math.min(
-      (size.width - 2 * size.margin) / Math.max(right - left, least),
-      (size.height - 2 * size.margin) / Math.max(bottom - top, least),
-    );
+    Math.min((size.width - 2 * across) / Math.max(right - left, least), (size.height - 2 * up) / Math.max(bottom - top, least));
   const [middleX, middleY] = [(left + right) / 2, (top + bottom) / 2];
   return {
     project(place) {
