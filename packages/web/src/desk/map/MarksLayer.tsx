@@ -85,7 +85,7 @@ export function MarksLayer(props: MarksLayerProps) {
             )}
             {asOne && inSight(asOne) && <Farm farm={farm} at={asOne} choose={choose} bare={own?.way === 3} />}
             {farm.stations.map((mark) => {
-              const at = spot(stationKey(mark), farm.key);
+              const at = spot(stationKey(mark), farm.key) ?? (chosen.station === mark.key ? asItLies(project(mark)) : null);
               if (!at || !inSight(at)) return null;
               return (
                 <Station
@@ -102,7 +102,7 @@ export function MarksLayer(props: MarksLayerProps) {
             })}
             {!rates &&
               farm.fields.map((mark) => {
-                const at = spot(fieldKey(mark), farm.key);
+                const at = spot(fieldKey(mark), farm.key) ?? (chosen.field === mark.fieldId ? asItLies(project(mark)) : null);
                 if (!at || !inSight(at)) return null;
                 return (
                   <Field
@@ -135,6 +135,9 @@ export function MarksLayer(props: MarksLayerProps) {
 }
 
 type XY = readonly [number, number];
+
+/** What was pointed at is seen also where there is no room for the marks of its farm. */
+const asItLies = ([x, y]: XY): Placed => ({ x, y, anchor: 'start' });
 
 /** From the true place to the mark that stands aside. */
 function Leader({ from, to, reach }: { from: XY; to: Placed; reach: number }) {
