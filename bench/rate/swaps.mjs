@@ -5,8 +5,10 @@ const EFFECTS = { designs: true, lures: true, placeLogSd: 0.95 };
 const SEASONS = [
   ['eight farms, three traps each', { ...EFFECTS }],
   ['the same, places drifting', { ...EFFECTS, driftLogSd: 0.5 }],
-  ['one farm of four stations', { ...EFFECTS, farms: 4, oneFarm: true }],
+  ['one farm of four stations, of two designs', { ...EFFECTS, farms: 4, oneFarm: true }],
   ['the same, places drifting', { ...EFFECTS, driftLogSd: 0.5, farms: 4, oneFarm: true }],
+  ['one farm of four stations, of one design', { ...EFFECTS, designs: false, farms: 4, oneFarm: true }],
+  ['the same, places drifting', { ...EFFECTS, designs: false, driftLogSd: 0.5, farms: 4, oneFarm: true }],
   ['one farm of six stations, k 4.5', { ...EFFECTS, farms: 6, oneFarm: true, k: 4.5 }],
   ['the same, places drifting', { ...EFFECTS, driftLogSd: 0.5, farms: 6, oneFarm: true, k: 4.5 }],
 ];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addDays, day, formatDay } from '../base/day.ts';
+import { english, spanish } from '../text/index.ts';
 import { adviseAll, prepare, withChecks } from './index.ts';
 import {
   adviceOn,
@@ -327,6 +328,19 @@ describe('black cutworm', () => {
     const advice = on('2025-05-01', { checks: parts.checks.map((check) => ({ ...check, targetCount: 1 })) });
     expect(advice.verb).toBe('watch');
     expect(evidenceOf(advice, 'biofix')).toEqual([]);
+  });
+
+  it('shows how probable a capture hidden between visits is where that is not enough to date anything', () => {
+    const advice = on('2025-05-01', { checks: [checkOf('2025-04-12', 0), checkOf('2025-04-19', 11), checkOf('2025-05-01', 0)] });
+    expect(evidenceOf(advice, 'biofix')).toEqual([]);
+    const [chance] = evidenceOf(advice, 'capture-chance');
+    expect(chance).toMatchObject({ moths: 9, nights: 2, trapId: 'T1', assumed: { k: 2, likely: 0.5 } });
+    expect(chance!.probability).toBeGreaterThan(0);
+    expect(chance!.probability).toBeLessThan(0.5);
+    expect(chance!.from >= '2025-04-12' && chance!.to <= '2025-04-19').toBe(true);
+    const said = [english({ temperature: 'F' }), spanish({ temperature: 'F' })].map((words) => words.evidence(chance!));
+    expect(said[0]).toMatch(/is not likely: \d+ % \(if single nights scatter with k 2; taken to have happened from 50 % on/);
+    expect(said[1]).toMatch(/no es probable: \d+ % \(si las noches sueltas varían con k 2; se da por ocurrida desde el 50 %/);
   });
 
   it('is blind after an intense capture when the weather since is missing', () => {

@@ -4,7 +4,7 @@ import { addDays, type Day, day, dayOf, daysBetween, formatDay } from '../base/d
 import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS, insectById, modelById } from '../catalogue/index.ts';
 import type { BiofixRule, EventId, HeatScoutRule, PhenologyModel } from '../catalogue/types.ts';
-import { findBiofix } from '../flight/index.ts';
+import { captureChance, findBiofix } from '../flight/index.ts';
 import type { Biofix } from '../flight/types.ts';
 import { type HeatTrack, type Projection, projectEvent } from '../heat/index.ts';
 import type { FieldRecord } from '../records/schema.ts';
@@ -162,6 +162,7 @@ export function heatFinding(prepared: Prepared, field: FieldRecord, rules: reado
     const result = modelHeat(prepared, field, model);
     const biofix = result.kind === 'known' ? result.heat.biofix : result.kind === 'missing' ? result.biofix : null;
     if (biofix && ![...biofixes].some((known) => known.on === biofix.on)) biofixes.add(biofix);
+    if (result.kind === 'not-started') because.push(...chanceOfStart(prepared, field, model.insect));
     if (result.kind === 'missing') lacking = result.missing;
     else seen = true;
     if (result.kind !== 'known') continue;
@@ -178,12 +179,32 @@ export function heatFinding(prepared: Prepared, field: FieldRecord, rules: reado
       earliest: biofix.earliest === null ? null : formatDay(biofix.earliest),
       running: biofix.running,
       probability: biofix.probability,
+      assumed: biofix.probability === null ? null : captureAssumed(),
       trapId: biofix.trapId,
     }),
   );
   due.sort((a, b) => a.by - b.by);
   return { due, seen, missing: lacking, because: [...found, ...because, ...(lacking ? [lacking] : [])] };
 }
+
+/** What the catches say of a start that is not likely enough to date anything by. */
+function chanceOfStart(prepared: Prepared, field: FieldRecord, insect: string): Evidence[] {
+  const rule = insectById(insect)?.biofix?.rule;
+  if (rule?.kind !== 'intense-capture') return [];
+  const histories = trapsThisSeason(prepared, field, insect).map((trap) => historyOf(prepared, trap));
+  const chance = captureChance(rule, histories);
+  if (chance === null) return [];
+  const { probability, trapId, from, on } = chance;
+  const { moths, nights } = rule;
+  return [
+    {
+      kind: 'capture-chance',
+      ...{ moths, nights, probability, trapId, from: formatDay(from), to: formatDay(on), assumed: captureAssumed() },
+    },
+  ];
+}
+
+const captureAssumed = () => ({ k: ASSUMPTIONS.nightDispersionK.value, likely: ASSUMPTIONS.captureLikely.value });
 
 /** The day by which it is worth going: at once while the window is open, the expected day while it is near. */
 function scoutBy(event: EventEvidence, on: Day): Day | null {

@@ -103,6 +103,12 @@ export const missingSchema = z.enum([
   'protection',
 ]);
 
+/** Figures chosen by Duskwatch that an intense capture between visits is read with. */
+const captureAssumed = z.object({
+  k: z.number().describe('Dispersion of the counts of single nights.'),
+  likely: share.describe('Probability from which it is taken to have happened.'),
+});
+
 /** What a stage is carried forward by where it is heat. */
 const stageHeatSchema = z
   .object({
@@ -204,8 +210,23 @@ export const evidenceSchema = z
       earliest: isoDay.nullable().describe('The first day it may have been; null where nothing bounds a flight already running.'),
       running: z.boolean().describe('The flight was already running when the trap was hung: `on` is the latest day.'),
       probability: share.nullable().describe('For an intense capture: the probability that it was reached within those nights.'),
+      assumed: captureAssumed.nullable().describe('For an intense capture: the figures that the probability rests on.'),
       trapId: z.string().nullable(),
     }),
+    z
+      .object({
+        kind: z.literal('capture-chance'),
+        moths: whole,
+        nights: whole,
+        probability: share,
+        trapId: z.string(),
+        from: isoDay,
+        to: isoDay,
+        assumed: captureAssumed,
+      })
+      .describe(
+        'An intense capture that may be hidden in the nights between visits, but is not likely enough to date anything by: its probability in the trap where that is highest, and when it may have been.',
+      ),
     z.object({
       kind: z.literal('event'),
       modelId: z.string(),

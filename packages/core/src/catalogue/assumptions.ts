@@ -151,6 +151,24 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  nightDispersionK: {
+    value: 2,
+    unit: { en: 'dispersion k between the nights of one trap', es: 'dispersión k entre las noches de una trampa' },
+    why: {
+      en: 'A visit tells the sum of its nights. How it may have fallen on them is read as clumped as single nights are: visits of two to four nights show k of 3 to 5, single nights less.',
+      es: 'Una revisión dice la suma de sus noches. Cómo pudo repartirse entre ellas se lee tan agrupado como lo son las noches sueltas: las revisiones de dos a cuatro noches muestran k de 3 a 5; las noches sueltas, menos.',
+    },
+    ...OWN_FIGURE,
+  },
+  captureLikely: {
+    value: 0.5,
+    unit: { en: 'probability', es: 'probabilidad' },
+    why: {
+      en: 'An intense capture hidden in the nights between two visits is taken to have happened once that is more likely than not. Below it the probability is shown, and nothing is dated.',
+      es: 'Una captura intensa oculta en las noches entre dos revisiones se da por ocurrida cuando es más probable que no. Por debajo se muestra la probabilidad, y no se fecha nada.',
+    },
+    ...OWN_FIGURE,
+  },
   intervalLevel: {
     value: 0.8,
     unit: { en: 'probability', es: 'probabilidad' },

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { day } from '../base/day.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import type { BiofixRule } from '../catalogue/types.ts';
 import { after, season } from '../catch/season.testing.ts';
-import { findBiofix, firstCatch } from './biofix.ts';
+import { captureChance, findBiofix, firstCatch } from './biofix.ts';
 
 type Visits = Parameters<typeof season>[0];
 const trapOf = (trapId: string, visits: Visits) => season(visits, { trapId }).history;
@@ -149,6 +150,36 @@ describe('an intense capture of black cutworm: 9 or more moths in 2 nights', () 
       ]),
     ).toBeNull();
     expect(findBiofix(intense, [trapOf('A', nightly([5, 0])), trapOf('B', nightly([0, 5]))])).toBeNull();
+  });
+});
+
+describe('an intense capture that is not likely enough', () => {
+  const week = (moths: number, id = 'T1') =>
+    trapOf(id, [
+      [3, 0],
+      [10, moths],
+    ]);
+
+  it('is told with its probability and its days, and dates nothing', () => {
+    const histories = [week(9)];
+    expect(findBiofix(intense, histories)).toBeNull();
+    const chance = captureChance(intense, histories)!;
+    expect(chance.trapId).toBe('T1');
+    expect(chance.probability).toBeGreaterThan(0);
+    expect(chance.probability).toBeLessThan(ASSUMPTIONS.captureLikely.value);
+    expect([chance.from, chance.on].every((on) => on >= after(3) && on <= after(10))).toBe(true);
+  });
+
+  it('is that of the trap in which it is the most probable', () => {
+    const [less, more] = [week(10, 'A'), week(13, 'B')];
+    const chance = captureChance(intense, [less, more])!;
+    expect(chance.trapId).toBe('B');
+    expect(chance.probability).toBeGreaterThan(captureChance(intense, [less])!.probability);
+  });
+
+  it('is none where too few moths came for any nights to have reached it', () => {
+    expect(captureChance(intense, [week(8)])).toBeNull();
+    expect(captureChance(intense, [])).toBeNull();
   });
 });
 

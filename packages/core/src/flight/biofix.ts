@@ -1,7 +1,8 @@
 import { addDays, type Day } from '../base/day.ts';
+import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import type { BiofixRule } from '../catalogue/types.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
-import { captureByNight } from './intense-capture.ts';
+import { type CaptureByNight, captureByNight } from './intense-capture.ts';
 import type { Biofix } from './types.ts';
 
 /**
@@ -59,21 +60,39 @@ function decidingNights(rule: BiofixRule, intervals: readonly CatchInterval[]): 
   return index === null ? null : { index, on: intervals[index]!.to, from: null, probability: null };
 }
 
-/** Scatter of the counts of one trap's single nights. Own figure: visits of two to four nights show k of 3 to 5, single nights less. */
-const NIGHT_K = 2;
-/** An intense capture is taken to have happened once that is more likely than not. Own figure. */
-const LIKELY = 0.5;
+type IntenseCapture = BiofixRule & { readonly kind: 'intense-capture' };
+
 /** The days in which it may have been are those between these shares of its probability. */
 const SPAN = [0.1, 0.9] as const;
 
-function intenseCapture(rule: BiofixRule & { kind: 'intense-capture' }, intervals: readonly CatchInterval[]): Deciding | null {
-  const nights = captureByNight(rule, intervals, NIGHT_K);
-  const index = nights.find(({ reached }) => reached >= LIKELY)?.interval;
+function intenseCapture(rule: IntenseCapture, intervals: readonly CatchInterval[]): Deciding | null {
+  const nights = captureByNight(rule, intervals, ASSUMPTIONS.nightDispersionK.value);
+  const index = nights.find(({ reached }) => reached >= ASSUMPTIONS.captureLikely.value)?.interval;
   if (index === undefined) return null;
-  const known = nights.filter((night) => night.interval <= index);
-  const probability = known.at(-1)!.reached;
-  const nightAt = (share: number) => known.find(({ reached }) => reached >= share * probability - ROUNDING)!.night;
-  return { index, on: addDays(nightAt(SPAN[1]), 1), from: nightAt(SPAN[0]), probability };
+  return { index, ...spanOf(nights.filter((night) => night.interval <= index)) };
+}
+
+function spanOf(nights: readonly CaptureByNight[]): { readonly on: Day; readonly from: Day; readonly probability: number } {
+  const probability = nights.at(-1)!.reached;
+  const nightAt = (share: number) => nights.find(({ reached }) => reached >= share * probability - ROUNDING)!.night;
+  return { on: addDays(nightAt(SPAN[1]), 1), from: nightAt(SPAN[0]), probability };
+}
+
+/** How probable it is that a rule was reached between visits, and when; of one trap. */
+export interface CaptureChance {
+  readonly probability: number;
+  readonly from: Day;
+  readonly on: Day;
+  readonly trapId: string;
+}
+
+/** The trap in which an intense capture is the most probable, likely or not; null where it cannot have been in any. */
+export function captureChance(rule: IntenseCapture, histories: readonly TrapHistory[]): CaptureChance | null {
+  return histories.reduce<CaptureChance | null>((best, { trapId, intervals }) => {
+    const nights = captureByNight(rule, intervals, ASSUMPTIONS.nightDispersionK.value);
+    const probability = nights.at(-1)?.reached ?? 0;
+    return probability > Math.max(ROUNDING, best?.probability ?? 0) ? { trapId, ...spanOf(nights) } : best;
+  }, null);
 }
 
 const ROUNDING = 1e-9;

@@ -75,6 +75,10 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, da
     }
     case 'accumulation':
       return `Over the last ${plural(item.nights, 'night')} a trap caught ${figure(item.perTrap)} in all, ${percent(item.share)} of what the threshold every night would give (${figure(item.atThreshold)})${item.addsUp ? ': egg-laying adds up even below the threshold' : ''}.`;
+    case 'capture-chance': {
+      const { moths, nights, probability, from, to, trapId } = item;
+      return `An intense capture (${moths} or more in ${nights} nights) between visits of trap ${trapId}, from ${date(from)} to ${date(to)}, is not likely: ${percent(probability)}${captureRests(item.assumed)}. Nothing is dated from it.`;
+    }
     case 'biofix':
       return biofixSentence(item, date);
     case 'event':
@@ -168,16 +172,23 @@ function biofixName(rule: (Evidence & { kind: 'biofix' })['rule']): string {
   }
 }
 
+/** The figures of ours that stand behind a capture between visits. */
+const captureRests = ({ k, likely }: (Evidence & { kind: 'capture-chance' })['assumed']): string =>
+  ` (if single nights scatter with k ${exact(k)}; taken to have happened from ${percent(likely)} on: figures chosen by Duskwatch)`;
+
 function biofixSentence(
-  { rule, on, earliest, running, probability, trapId }: Evidence & { kind: 'biofix' },
+  { rule, on, earliest, running, probability, assumed, trapId }: Evidence & { kind: 'biofix' },
   date: Dates,
 ): string {
   const where = trapId === null ? '' : ` in trap ${trapId}`;
+  const chance =
+    probability === null || probability > 0.995
+      ? ''
+      : `, with a probability of ${percent(probability)}${assumed === null ? '' : captureRests(assumed)}`;
   if (running)
     return `Flight already running when trap ${trapId} was hung: ${biofixName(rule).toLowerCase()} by ${date(on)} at the latest, ${
       earliest === null ? 'and nothing tells how much earlier' : `and not before ${date(earliest)} by other traps or past years`
-    }.`;
-  const chance = probability === null || probability > 0.995 ? '' : `, with a probability of ${percent(probability)}`;
+    }${chance}.`;
   return `${biofixName(rule)} on ${date(on)}${where}${earliest === null || earliest === on ? '' : ` (could have been from ${date(earliest)} on)`}${chance}.`;
 }
 

@@ -97,6 +97,10 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
     }
     case 'accumulation':
       return `En las últimas ${plural(item.nights, 'noche')} una trampa capturó ${number(item.perTrap)} en total, el ${share(item.share)} de lo que daría el umbral cada noche (${number(item.atThreshold)})${item.addsUp ? ': la puesta se acumula aun por debajo del umbral' : ''}.`;
+    case 'capture-chance': {
+      const { moths, nights, probability, from, to, trapId } = item;
+      return `Una captura intensa (${moths} o más en ${nights} noches) entre revisiones de la trampa ${trapId}, del ${date(from)} al ${date(to)}, no es probable: ${share(probability)}${captureRests(item.assumed)}. Nada se fecha a partir de ella.`;
+    }
     case 'biofix':
       return biofixSentence(item);
     case 'event':
@@ -190,13 +194,20 @@ function decisionHolds({ by, days }: Evidence & { kind: 'decision' }): string {
     : `a los ${plural(days, 'día')}, supuesto: la regla no da un intervalo`;
 }
 
-function biofixSentence({ rule, on, earliest, running, probability, trapId }: Evidence & { kind: 'biofix' }): string {
+/** Las cifras nuestras detrás de una captura entre revisiones. */
+const captureRests = ({ k, likely }: (Evidence & { kind: 'capture-chance' })['assumed']): string =>
+  ` (si las noches sueltas varían con k ${given(k)}; se da por ocurrida desde el ${share(likely)}: cifras elegidas por Duskwatch)`;
+
+function biofixSentence({ rule, on, earliest, running, probability, assumed, trapId }: Evidence & { kind: 'biofix' }): string {
   const where = trapId === null ? '' : ` en la trampa ${trapId}`;
+  const chance =
+    probability === null || probability > 0.995
+      ? ''
+      : `, con una probabilidad del ${share(probability)}${assumed === null ? '' : captureRests(assumed)}`;
   if (running)
     return `El vuelo ya había empezado cuando se colgó la trampa ${trapId}: ${biofixName(rule).toLowerCase()} a más tardar el ${date(on)}, ${
       earliest === null ? 'y nada dice cuánto antes' : `y no antes del ${date(earliest)} según otras trampas o años anteriores`
-    }.`;
-  const chance = probability === null || probability > 0.995 ? '' : `, con una probabilidad del ${share(probability)}`;
+    }${chance}.`;
   return `${biofixName(rule)} el ${date(on)}${where}${earliest === null || earliest === on ? '' : ` (pudo ser desde el ${date(earliest)})`}${chance}.`;
 }
 
