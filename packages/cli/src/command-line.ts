@@ -173,11 +173,13 @@ export function commandLine(): Command {
 
   program
     .command('import')
-    .description('bring a program folder, one of its tables, a wide spreadsheet or a weather file into the database')
-    .argument('<path>', 'folder with a datapackage.json or CSV tables, or a CSV or XLSX file')
-    .option('--propose', 'for a wide spreadsheet: print the match that its columns suggest, and import nothing')
-    .option('--match <file>', 'for a wide spreadsheet: import it by this match, as --propose printed it and you corrected it')
-    .option('--sheet <name>', 'which sheet of a workbook')
+    .description('bring a program folder, one of its tables, a sheet of any layout or a weather file into the database')
+    .argument('<path>', 'folder with a datapackage.json or CSV tables, or a CSV, TSV, XLSX, XLS or ODS file')
+    .option('--propose', 'say how a sheet would be read and what it leaves open, and import nothing')
+    .option('--answer <id=answer...>', 'answer a question that a sheet leaves open')
+    .option('--out <file>', 'write the proposed match, with the answers so far, and import nothing')
+    .option('--match <file>', 'import a sheet by this match, as --out wrote it')
+    .option('--sheet <name>', 'which sheet of a workbook; without it all that hold counts')
     .addOption(stationUnits())
     .option(...JSON_OUTPUT)
     .option(...DATA)
@@ -185,7 +187,8 @@ export function commandLine(): Command {
       'after',
       examples(
         'duskwatch import my-program',
-        'duskwatch import counts.xlsx --propose > match.json',
+        'duskwatch import counts.xlsx --propose',
+        'duskwatch import counts.xlsx --answer insect=helicoverpa-zea --answer dateOrder=mdy --out match.json',
         'duskwatch import counts.xlsx --match match.json',
       ),
     )

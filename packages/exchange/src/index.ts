@@ -1,4 +1,5 @@
 export * from './catalogue-words.ts';
+export { decodeSheetText } from './files/decode-sheet-text.ts';
 export * from './files/problem-list.ts';
 export * from './files/read-text.ts';
 export * from './folder/data-package.ts';
@@ -8,6 +9,7 @@ export * from './folder/write-folder.ts';
 export * from './noaa/noaa-units.ts';
 export * from './noaa/read-noaa-daily.ts';
 export * from './recognise.ts';
+export * from './sheet/answers.ts';
 export * from './sheet/apply-match.ts';
 export * from './sheet/propose-match.ts';
 export * from './table/match-header.ts';

@@ -1,7 +1,7 @@
 /** What a path is, so that one command can take whatever somebody has. */
 import { readdir, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { allTables, ok, type RecordKind, type Result, refuse, type SheetMatch } from '@duskwatch/core';
+import { allTables, ok, type RecordKind, type Result, refuse, type SheetProposal } from '@duskwatch/core';
 import { delimiterOf, scanRows } from './csv/scan-rows.ts';
 import { decodeText, readBytes } from './files/read-text.ts';
 import { isNoaaHeader } from './noaa/read-noaa-daily.ts';
@@ -14,7 +14,7 @@ export type Recognised =
   | { readonly is: 'table'; readonly kind: RecordKind; readonly file: string; readonly text: string }
   | { readonly is: 'noaa-daily'; readonly file: string; readonly text: string }
   /** Counts in another shape: to be read with `applyMatch` once the match's questions are answered. */
-  | { readonly is: 'sheet'; readonly file: string; readonly bytes: Uint8Array; readonly match: SheetMatch };
+  | { readonly is: 'sheet'; readonly file: string; readonly bytes: Uint8Array; readonly proposal: SheetProposal };
 
 export interface RecogniseOptions extends ProposeOptions {
   readonly maxBytes?: number;
@@ -35,7 +35,7 @@ export async function recognise(path: string, options: RecogniseOptions = {}): P
     if (isNoaaHeader(header)) return ok({ is: 'noaa-daily', file, text: text.value });
   }
   const match = await proposeMatch(bytes.value, file, options);
-  return match.ok ? ok({ is: 'sheet', file, bytes: bytes.value, match: match.value }) : match;
+  return match.ok ? ok({ is: 'sheet', file, bytes: bytes.value, proposal: match.value.proposal }) : match;
 }
 
 async function folder(dir: string): Promise<Result<Recognised>> {

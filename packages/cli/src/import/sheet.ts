@@ -1,37 +1,77 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { ok, type Problem, type Program, type Result, refuse, type SheetMatch } from '@duskwatch/core';
-import { applyMatch, proposeMatch, readBytes } from '@duskwatch/exchange';
+import {
+  ok,
+  type Problem,
+  type Program,
+  type Result,
+  refuse,
+  type SheetMatch,
+  type SheetProposal,
+  type SheetQuestion,
+  sheetEnglish,
+} from '@duskwatch/core';
+import { answerMatch, applyMatch, decodeSheetText, isAnswered, proposeMatch, readBytes, readMatch } from '@duskwatch/exchange';
 
 export interface SheetOptions {
+  /** File with a match, or a whole proposal. */
   readonly match?: string;
   readonly sheet?: string;
+  /** Answers by the ids of their questions. */
+  readonly answers?: Readonly<Record<string, string>>;
+  /** Asks a person for what is still open; null for an answer she does not give. */
+  readonly askPerson?: (question: SheetQuestion) => Promise<string | null>;
 }
 
-/** How a wide sheet would be read, with the questions that only a person can answer. */
-export async function proposeSheetMatch(path: string, existing: Program, sheet: string | undefined): Promise<Result<SheetMatch>> {
+/** How a sheet would be read, with the questions that only a person can answer. The match holds what was answered already. */
+export async function proposeSheet(path: string, existing: Program, options: SheetOptions): Promise<Result<SheetProposal>> {
   const bytes = await readBytes(path);
-  return bytes.ok ? proposeMatch(bytes.value, basename(path), { sheet: sheet ?? null, existing }) : bytes;
+  if (!bytes.ok) return bytes;
+  const looked = await proposeMatch(bytes.value, basename(path), { sheet: options.sheet ?? null, existing });
+  if (!looked.ok) return looked;
+  const { match, questions, reading } = looked.value.proposal;
+  if (match === null) return ok(looked.value.proposal);
+  const answered = answerMatch(match, questions, options.answers ?? {});
+  if (!answered.ok) return answered;
+  return ok({ reading, questions: questions.filter((question) => !isAnswered(answered.value, question)), match: answered.value });
 }
 
-/** Reads a wide sheet by the match given, or by the proposed one when that leaves nothing open. */
+/** Reads a sheet by the match given, or by the proposed one with the answers; refused while anything is open. */
 export async function readSheet(path: string, existing: Program, options: SheetOptions): Promise<Result<Partial<Program>>> {
-  const match =
-    options.match === undefined
-      ? await proposeSheetMatch(path, existing, options.sheet)
-      : readMatch(options.match, options.sheet);
+  const match = await settledMatch(path, existing, options);
   if (!match.ok) return match;
-  if (options.match === undefined && match.value.questions.length > 0)
-    return { ok: false, problems: match.value.questions.map((question) => openQuestion(path, question)) };
   const bytes = await readBytes(path);
   if (!bytes.ok) return bytes;
   return applyMatch(bytes.value, match.value, existing, basename(path));
 }
 
-function readMatch(path: string, sheet: string | undefined): Result<SheetMatch> {
+async function settledMatch(path: string, existing: Program, options: SheetOptions): Promise<Result<SheetMatch>> {
+  if (options.match !== undefined) {
+    const kept = matchOfFile(options.match);
+    if (!kept.ok || options.answers === undefined) return kept;
+    const asked = await proposeSheet(path, existing, { ...(options.sheet === undefined ? {} : { sheet: options.sheet }) });
+    return asked.ok ? answerMatch(kept.value, asked.value.questions, options.answers) : asked;
+  }
+  const proposed = await proposeSheet(path, existing, options);
+  if (!proposed.ok) return proposed;
+  const { match, questions } = proposed.value;
+  if (match === null) return refuse(weatherNotRead(path));
+  let answered = match;
+  const open: SheetQuestion[] = [];
+  for (const question of questions) {
+    const answer = (await options.askPerson?.(question)) ?? null;
+    const taken = answer === null ? null : answerMatch(answered, questions, { [question.id]: answer });
+    if (taken?.ok === false) return taken;
+    if (taken === null) open.push(question);
+    else answered = taken.value;
+  }
+  return open.length > 0 ? { ok: false, problems: open.map((question) => openQuestion(path, question)) } : ok(answered);
+}
+
+/** However it was saved: PowerShell writes UTF-16, editors a byte order mark. */
+function matchOfFile(path: string): Result<SheetMatch> {
   try {
-    const match = JSON.parse(readFileSync(path, 'utf8')) as SheetMatch;
-    return ok(sheet === undefined ? match : { ...match, sheet });
+    return readMatch(JSON.parse((decodeSheetText(readFileSync(path)) ?? '').replace(/^\uFEFF/, '')));
   } catch (error) {
     return refuse({
       where: { file: path },
@@ -42,12 +82,20 @@ function readMatch(path: string, sheet: string | undefined): Result<SheetMatch> 
   }
 }
 
-function openQuestion(path: string, { about, ask, choices, suggestion }: SheetMatch['questions'][number]): Problem {
-  const file = basename(path);
+function openQuestion(path: string, question: SheetQuestion): Problem {
+  const { id, choices, suggestion } = question;
+  const perhaps = suggestion === null ? '' : ` Perhaps ${suggestion}.`;
   return {
-    where: { file, column: about },
-    got: 'a sheet that does not say',
-    expected: `${ask}${choices.length > 0 ? ` (${choices.join(', ')})` : ''}${suggestion === null ? '' : ` Perhaps ${suggestion}.`}`,
-    fix: `Run: duskwatch import ${path} --propose > match.json; answer there under ${about}; then import with --match match.json.`,
+    where: { file: basename(path), column: id },
+    got: `a sheet that does not say (${sheetEnglish.evidence(question)})`,
+    expected: `${sheetEnglish.question(question)}${choices.length > 0 ? ` (${choices.join(', ')})` : ''}${perhaps}`,
+    fix: `Answer with --answer "${id}=…"; or run: duskwatch import ${path} --propose --out match.json, and import with --match match.json.`,
   };
 }
+
+const weatherNotRead = (path: string): Problem => ({
+  where: { file: basename(path) },
+  got: 'weather in columns of its own',
+  expected: 'source_id, date, tmin_c (or tmin_f) and tmax_c (or tmax_f), or the daily summaries of a station',
+  fix: 'Name the columns so, and import the file again.',
+});

@@ -5,6 +5,7 @@ export { canonicalCrop } from './crops/crop-words.ts';
 export { type CropHeat, cropHeat } from './crops/heat.ts';
 export { canonicalStage, stageOrder } from './crops/stages.ts';
 export { type HangingFacts, hangingFacts } from './designs/hanging.ts';
+export { insectIn, plainName, type WrittenInsect } from './insects/written-names.ts';
 export { catalogueWords } from './known-words.ts';
 export { lookFor } from './look-for.ts';
 export * from './look-up.ts';

@@ -4,5 +4,8 @@ export { exact, figure, fine, percent } from './figures.ts';
 export { type ProblemInWords, problemInWords } from './problems.ts';
 export { scoutingWording } from './scouting.ts';
 export type { Sampled, ScoutingWording } from './scouting-types.ts';
+export { sheetEnglish } from './sheet.en.ts';
+export { sheetSpanish } from './sheet.es.ts';
+export type { SheetWording } from './sheet-types.ts';
 export * from './types.ts';
 export * from './unfit-reason.ts';

@@ -1,3 +1,4 @@
+/** Reads a sheet by a match whose questions are answered. */
 import {
   type CheckRecord,
   type Context,
@@ -10,16 +11,19 @@ import {
   type Program,
   type Result,
   type SheetMatch,
-  sheetMatchSchema,
+  type SheetQuestion,
   type TrapRecord,
   visitNumbers,
 } from '@duskwatch/core';
 import { ProblemList } from '../files/problem-list.ts';
+import { isAnswered, readMatch } from './answers.ts';
+import { columnLetters, type Grid } from './grid.ts';
 import { newTraps } from './new-traps.ts';
-import { openAnswers } from './open-answers.ts';
-import { loadGrid } from './open-sheets.ts';
+import { openGrids } from './open-sheets.ts';
+import { askAll } from './questions.ts';
 import { readVisits, type Visit } from './read-visits.ts';
-import { sightings } from './sightings.ts';
+import { allSightings, type Sighting } from './sightings.ts';
+import { trapNamer } from './trap-names.ts';
 
 /** What a sheet adds to a program. */
 export interface SheetRecords {
@@ -40,16 +44,21 @@ export async function applyMatch(
   existing: Program = emptyProgram(),
   file = 'sheet',
 ): Promise<Result<SheetRecords>> {
-  const parsed = sheetMatchSchema.safeParse(match);
-  if (!parsed.success) return { ok: false, problems: faultyMatch(parsed.error.issues) };
-  const grid = await loadGrid(bytes, file, match.sheet);
-  if (!grid.ok) return grid;
-  const seen = sightings(grid.value, match);
-  const unsettled = openAnswers(match, seen, existing);
-  if (unsettled.length > 0) return { ok: false, problems: unsettled };
+  const parsed = readMatch(match);
+  if (!parsed.ok) return parsed;
+  const opened = await openGrids(bytes, file, null);
+  if (!opened.ok) return opened;
+  const grids = opened.value;
+  const seen = allSightings(grids, match.tables);
+  const decimalComma = (sighting: Sighting) => grids.find(({ sheet }) => sheet === sighting.sheet)?.decimalComma ?? false;
+  const { questions } = askAll(match.tables, seen, { grids, decimalComma, existing, file });
+  const open = questions.filter((question) => !isAnswered(match, question));
+  if (open.length > 0) return { ok: false, problems: open.map(unanswered) };
 
   const problems = new ProblemList(file);
-  const visits = readVisits(grid.value, match, seen, problems);
+  reportFaultyCells(grids, match, problems);
+  const nameOf = trapNamer(seen);
+  const visits = readVisits(seen, match, nameOf, decimalComma, problems);
   const made = newTraps(match, visits, existing, problems);
   const checks = numbered(visits.map((visit) => checkOf(visit, made.idOf(visit))));
   if (problems.isEmpty) checkTogether({ checks, visits, made, existing }, problems);
@@ -57,16 +66,29 @@ export async function applyMatch(
   return ok({ fields: made.fields, traps: made.traps, checks });
 }
 
-const faultyMatch = (issues: readonly { path: PropertyKey[]; message: string }[]): Problem[] =>
-  issues.map(({ path, message }) => ({
-    where: { column: path.join('.') },
-    got: 'a match that does not read',
-    expected: message,
-    fix: 'Correct this part of the match, or let it be proposed again.',
-  }));
+const unanswered = ({ id, choices }: SheetQuestion): Problem => ({
+  where: { column: id },
+  got: 'no answer yet',
+  expected: choices.length > 0 ? `one of ${choices.join(', ')}` : 'an answer',
+  fix: `Answer ${id}.`,
+});
 
-function checkOf({ day, row: _, trapName: __, told: ___, ...seen }: Visit, trapId: string): Omit<CheckRecord, 'visit'> {
-  return { trapId, checkedOn: day, emptied: true, ...seen };
+/** Errors and formulas without a result, where the tables have their counts. */
+function reportFaultyCells(grids: readonly Grid[], { tables }: SheetMatch, problems: ProblemList): void {
+  for (const { sheet, from, to, counts } of tables) {
+    const grid = grids.find((each) => each.sheet === sheet);
+    for (const [at, { got, fix }] of grid?.faults ?? []) {
+      const [row, column] = at.split(',').map(Number) as [number, number];
+      const letters = columnLetters(column);
+      if (row + 1 < from || row + 1 > to || !counts.includes(letters)) continue;
+      problems.add({ where: { file: problems.file, row: row + 1, column: letters }, got, expected: 'a value', fix });
+    }
+  }
+}
+
+function checkOf(visit: Visit, trapId: string): Omit<CheckRecord, 'visit'> {
+  const { day, targetCount, otherCount, condition, unfitReason, note } = visit;
+  return { trapId, checkedOn: day, targetCount, otherCount, condition, emptied: true, unfitReason, note };
 }
 
 function numbered(checks: readonly Omit<CheckRecord, 'visit'>[]): CheckRecord[] {
@@ -82,7 +104,7 @@ interface Together {
 }
 
 function checkTogether({ checks, visits, made, existing }: Together, problems: ProblemList): void {
-  const locate: Context['locate'] = (_, index) => ({ file: problems.file, row: visits[index]!.row });
+  const locate: Context['locate'] = (_, index) => ({ file: problems.file, row: visits[index]!.sighting.row });
   const report = (problem: Problem) => problems.add(problem);
   const context: Context = { locate, words: null, report };
   checkTable('checks', checks, context);

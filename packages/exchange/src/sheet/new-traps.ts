@@ -1,6 +1,6 @@
+/** Makes the traps and fields that a sheet names and the program does not know. */
 import {
   CellFault,
-  type ColumnRole,
   canonicalCrop,
   type FieldRecord,
   fieldSchema,
@@ -11,9 +11,10 @@ import {
   trapSchema,
 } from '@duskwatch/core';
 import type { ProblemList } from '../files/problem-list.ts';
+import { insectOf } from './read-sheet.ts';
 import type { Visit } from './read-visits.ts';
 import { designNamed, insectNamed } from './resolve-words.ts';
-import { sheetDay } from './sheet-day.ts';
+import { dayMeant, writtenDay } from './words/written-day.ts';
 
 export interface NewTraps {
   readonly fields: readonly FieldRecord[];
@@ -21,25 +22,29 @@ export interface NewTraps {
   readonly idOf: (visit: Visit) => string;
 }
 
-/** Makes the traps and fields that a sheet names and the program does not know. */
 export function newTraps(match: SheetMatch, visits: readonly Visit[], existing: Program, problems: ProblemList): NewTraps {
   const known = new Set(existing.traps.map(({ trapId }) => trapId));
   const unknown = visits.filter(({ trapName }) => !known.has(trapName));
-  const insectOf = insectReader(match, unknown, problems);
+  const slugs = insectSlugs(match, unknown, problems);
+  const slugOf = ({ sighting }: Visit) => slugs.get(insectOf(sighting, match) ?? '')!;
   const insectsAt = new Map<string, Set<string>>();
-  for (const visit of unknown) insectsAt.set(visit.trapName, (insectsAt.get(visit.trapName) ?? new Set()).add(insectOf(visit)));
+  for (const visit of unknown) insectsAt.set(visit.trapName, (insectsAt.get(visit.trapName) ?? new Set()).add(slugOf(visit)));
   /** Where a sheet counts several insects under one name, each has a trap of its own there. */
   const idOf = (visit: Visit) =>
-    (insectsAt.get(visit.trapName)?.size ?? 0) > 1 ? `${visit.trapName} ${insectOf(visit)}` : visit.trapName;
+    (insectsAt.get(visit.trapName)?.size ?? 0) > 1 ? `${visit.trapName} ${slugOf(visit)}` : visit.trapName;
 
   const byTrap = new Map<string, Visit[]>();
-  for (const visit of unknown) byTrap.set(idOf(visit), [...(byTrap.get(idOf(visit)) ?? []), visit]);
+  for (const visit of unknown) {
+    const ofTrap = byTrap.get(idOf(visit));
+    if (ofTrap === undefined) byTrap.set(idOf(visit), [visit]);
+    else ofTrap.push(visit);
+  }
   const fields = new Map<string, FieldRecord>();
   const fieldIds = new Set(existing.fields.map(({ fieldId }) => fieldId));
   const traps = [...byTrap].map(([trapId, ofTrap]) => {
     const fieldId = fieldNameOf(match, trapId, ofTrap[0]!);
     if (!fieldIds.has(fieldId) && !fields.has(fieldId)) fields.set(fieldId, newField(match, fieldId, ofTrap[0]!));
-    return newTrap(match, { trapId, fieldId, insect: insectOf(ofTrap[0]!) }, ofTrap, problems);
+    return newTrap(match, { trapId, fieldId, insect: slugOf(ofTrap[0]!) }, ofTrap, problems);
   });
   if (problems.isEmpty) {
     for (const field of fields.values()) reportUnfit(fieldSchema.safeParse(field).error, field.fieldId, problems);
@@ -60,47 +65,37 @@ function reportUnfit(
   }
 }
 
-const told = (match: SheetMatch, visit: Visit, role: ColumnRole & keyof SheetMatch['constants']): string => {
-  const cell = match.columns[role] === undefined ? '' : visit.told(role).text;
-  return cell === '' ? (match.constants[role] ?? '') : cell;
-};
-
-function insectReader(match: SheetMatch, visits: readonly Visit[], problems: ProblemList): (visit: Visit) => string {
-  const read = new Map<string, string>();
-  for (const visit of visits) {
-    const text = told(match, visit, 'insect');
-    if (read.has(text)) continue;
-    const insect = insectNamed(text);
-    if (insect instanceof CellFault) fault(problems, match, visit, 'insect', text, insect);
-    read.set(text, insect instanceof CellFault ? text : insect);
+/** The slug of every insect that the visits name; each that is unknown is reported once, where it first stands. */
+function insectSlugs(match: SheetMatch, visits: readonly Visit[], problems: ProblemList): Map<string, string> {
+  const slugs = new Map<string, string>();
+  for (const { sighting } of visits) {
+    const name = insectOf(sighting, match) ?? '';
+    if (slugs.has(name)) continue;
+    const slug = insectNamed(name);
+    slugs.set(name, slug instanceof CellFault ? name : slug);
+    if (!(slug instanceof CellFault)) continue;
+    const { row, column } = sighting.told('insect');
+    problems.add({
+      where: { file: problems.file, row, column },
+      got: name || 'an empty cell',
+      expected: slug.expected,
+      fix: slug.fix,
+    });
   }
-  return (visit) => read.get(told(match, visit, 'insect'))!;
+  return slugs;
 }
 
-function fault(
-  problems: ProblemList,
-  match: SheetMatch,
-  visit: Visit,
-  role: ColumnRole,
-  text: string,
-  { expected, fix }: CellFault,
-): void {
-  const letter = match.columns[role];
-  const where = letter === undefined ? { column: `constants.${role}` } : { file: problems.file, row: visit.row, column: letter };
-  problems.add({ where, got: text === '' ? 'an empty cell' : text, expected, fix });
+function fieldNameOf({ constants }: SheetMatch, trapId: string, { sighting }: Visit): string {
+  const name = sighting.names.field || constants.field || 'each-trap';
+  return name === 'each-trap' ? trapId : name;
 }
 
-function fieldNameOf(match: SheetMatch, trapId: string, visit: Visit): string {
-  const name = told(match, visit, 'field');
-  return name === 'each-trap' || name === '' ? trapId : name;
-}
-
-function newField(match: SheetMatch, fieldId: string, visit: Visit): FieldRecord {
+function newField({ constants }: SheetMatch, fieldId: string, { sighting: { names } }: Visit): FieldRecord {
   return {
     fieldId,
-    farm: told(match, visit, 'farm'),
+    farm: names.farm || (constants.farm ?? ''),
     name: fieldId,
-    crop: canonicalCrop(told(match, visit, 'crop')),
+    crop: canonicalCrop(names.crop || (constants.crop ?? '')),
     growthHabit: null,
     plantedOn: null,
     harvestOn: null,
@@ -117,14 +112,13 @@ function newTrap(
   visits: readonly Visit[],
   problems: ProblemList,
 ): TrapRecord {
-  const first = visits[0]!;
-  const written = told(match, first, 'design');
-  const design = designNamed(written);
-  if (design instanceof CellFault) fault(problems, match, first, 'design', written, design);
-  const station = match.columns.station === undefined ? '' : first.told('station').text;
+  const { sighting, trapName } = visits[0]!;
+  const written = sighting.names.design;
+  const design = designNamed(match.designs[written] ?? (written || (match.constants.design ?? '')));
+  if (design instanceof CellFault) fault(problems, visits[0]!, 'design', written, design);
   return {
     trapId,
-    station: station === '' ? first.trapName : station,
+    station: sighting.names.station || trapName,
     insect,
     design: design as TrapDesign,
     latitude: null,
@@ -135,27 +129,25 @@ function newTrap(
   };
 }
 
+function fault(
+  problems: ProblemList,
+  { sighting }: Visit,
+  role: 'design' | 'hungOn',
+  text: string,
+  { expected, fix }: CellFault,
+): void {
+  const { row, column } = sighting.told(role);
+  problems.add({ where: { file: problems.file, row, column }, got: text === '' ? 'an empty cell' : text, expected, fix });
+}
+
 function hungOn(match: SheetMatch, visits: readonly Visit[], problems: ProblemList): string {
-  if (cellMissing(match, visits[0]!)) {
-    const expected = 'the day the trap was hung; the match gives none for empty cells';
-    fault(problems, match, visits[0]!, 'hungOn', '', new CellFault(expected, 'Fill it in, or set hungOn in the match.'));
-  }
   const firstDay = visits.map(({ day }) => day).sort()[0]!;
-  const cell = visits[0]!.told('hungOn');
-  if (match.columns.hungOn !== undefined && cell.text !== '') {
-    const day = sheetDay(cell, { order: match.dateOrder, year: match.year });
+  const cell = visits[0]!.sighting.told('hungOn');
+  if (cell.text !== '') {
+    const written = writtenDay(cell);
+    const day = written === null ? null : dayMeant(written, { order: match.dateOrder, year: match.year, shift: 0 });
     if (day !== null) return day;
-    fault(
-      problems,
-      match,
-      visits[0]!,
-      'hungOn',
-      cell.text,
-      new CellFault('the day the trap was hung', 'Write it as YYYY-MM-DD.'),
-    );
+    fault(problems, visits[0]!, 'hungOn', cell.text, new CellFault('the day the trap was hung', 'Write it as YYYY-MM-DD.'));
   }
   return match.hungOn === null || match.hungOn === 'first-date' ? firstDay : match.hungOn;
 }
-
-const cellMissing = (match: SheetMatch, visit: Visit): boolean =>
-  match.columns.hungOn !== undefined && visit.told('hungOn').text === '' && match.hungOn === null;

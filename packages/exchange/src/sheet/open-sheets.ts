@@ -1,46 +1,83 @@
-import { ok, type Problem, type Result, refuse } from '@duskwatch/core';
-import { delimiterOf, scanRows } from '../csv/scan-rows.ts';
-import { decodeText } from '../files/read-text.ts';
+/** Opens whatever holds a sheet: text in any encoding, XLSX, ODS, XLS. */
+import { ok, type Result, refuse } from '@duskwatch/core';
+import { scanRows } from '../csv/scan-rows.ts';
+import { decodeSheetText } from '../files/decode-sheet-text.ts';
 import type { Grid, SheetCell, Sheets } from './grid.ts';
+import { plainSpace } from './read-workbook.ts';
 
-/** One sheet of a CSV or XLSX file; a workbook of several sheets needs the name of one. */
-export async function loadGrid(bytes: Uint8Array, file: string, sheet: string | null): Promise<Result<Grid>> {
+export async function openSheets(bytes: Uint8Array, file: string): Promise<Result<Sheets>> {
+  if (startsWith(bytes, 0x50, 0x4b, 3, 4)) return (await import('./read-workbook.ts')).openWorkbook(bytes, file);
+  if (startsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return (await import('./read-workbook.ts')).openOldWorkbook(bytes, file);
+  const text = decodeSheetText(bytes);
+  if (text === null)
+    return refuse({
+      where: { file },
+      got: 'a file that is neither text nor a workbook',
+      expected: 'CSV, TSV, XLSX, XLS or ODS',
+      fix: 'Open it where it was made, and save it as CSV or XLSX.',
+    });
+  return ok({ sheets: [''], read: () => textGrid(text, file) });
+}
+
+/** The grids of all sheets, or of the one named. A sheet that is not there is refused. */
+export async function openGrids(bytes: Uint8Array, file: string, wanted: string | null): Promise<Result<Grid[]>> {
   const opened = await openSheets(bytes, file);
   if (!opened.ok) return opened;
   const { sheets, read } = opened.value;
-  const name = sheet ?? (sheets.length === 1 ? sheets[0]! : null);
-  if (name !== null && (sheets.includes(name) || sheets.length === 0)) return read(name);
-  return refuse(whichSheet(file, sheet, sheets));
-}
-
-export async function openSheets(bytes: Uint8Array, file: string): Promise<Result<Sheets>> {
-  if (isZip(bytes)) {
-    const { openWorkbook } = await import('./read-workbook.ts');
-    return openWorkbook(bytes, file);
+  const names = wanted === null ? sheets : sheets.filter((name) => name === wanted);
+  if (names.length === 0) {
+    const got = wanted === null ? 'a workbook with nothing in it' : `no sheet ${wanted}; there are ${sheets.join(', ')}`;
+    return refuse({
+      where: { file },
+      got,
+      expected: 'a sheet of counts',
+      fix: 'Name a sheet that is there, or choose another file.',
+    });
   }
-  const text = decodeText(bytes, file);
-  return text.ok ? ok({ sheets: [''], read: () => textGrid(text.value, file) }) : text;
+  const grids: Grid[] = [];
+  for (const name of names) {
+    const grid = read(name);
+    if (!grid.ok) return grid;
+    grids.push(grid.value);
+  }
+  return ok(grids);
 }
 
-const isZip = (bytes: Uint8Array): boolean => bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
+const startsWith = (bytes: Uint8Array, ...signature: number[]): boolean =>
+  signature.every((byte, index) => bytes[index] === byte);
 
 function textGrid(text: string, file: string): Result<Grid> {
   const rows: SheetCell[][] = [];
-  const delimiter = delimiterOf(text);
+  const delimiter = delimiterOfSheet(text);
   const unclosed = scanRows(text, delimiter, (cells, row) => {
     while (rows.length < row - 1) rows.push([]);
-    rows.push(cells.map((cell) => ({ text: cell.trim(), day: null })));
+    rows.push(cells.map((cell) => ({ text: plainSpace(cell), day: null })));
   });
-  if (unclosed === null) return ok({ file, sheet: null, rows, decimalComma: delimiter !== ',' });
+  if (unclosed === null) return ok({ file, sheet: null, rows, decimalComma: delimiter !== ',', faults: new Map() });
   const got = 'a double quote that opens a cell and never closes';
   return refuse({ where: { file, row: unclosed }, got, expected: 'a closing double quote', fix: 'Close the quote.' });
 }
 
-function whichSheet(file: string, wanted: string | null, sheets: readonly string[]): Problem {
-  const names = sheets.join(', ');
-  if (sheets.length === 0) {
-    return { where: { file }, got: 'a workbook with nothing in it', expected: 'a sheet of counts', fix: 'Choose another file.' };
-  }
-  const got = wanted === null ? `${sheets.length} sheets: ${names}` : `no sheet ${wanted}; there are ${names}`;
-  return { where: { file }, got, expected: 'the name of one sheet', fix: 'Name the sheet that holds the counts.' };
+const DELIMITERS = [',', ';', '\t', '|'] as const;
+const LINES_LOOKED_AT = 60;
+
+/** The sign that parts most lines, and each alike: titles above a table have none, and remarks have commas. */
+export function delimiterOfSheet(text: string): string {
+  const lines = text
+    .slice(0, 50_000)
+    .split(/\r\n|\n|\r/)
+    .slice(0, LINES_LOOKED_AT)
+    .map((line) => line.replace(/"[^"]*"/g, ''));
+  const scored = DELIMITERS.map((delimiter) => {
+    const widths = lines.map((line) => line.split(delimiter).length - 1).filter((width) => width > 0);
+    const most = mode(widths);
+    return { delimiter, score: widths.filter((width) => width === most).length * Math.min(most, 4) };
+  });
+  return scored.toSorted((a, b) => b.score - a.score)[0]!.delimiter;
+}
+
+function mode(values: readonly number[]): number {
+  const times = new Map<number, number>();
+  for (const value of values) times.set(value, (times.get(value) ?? 0) + 1);
+  return [...times].toSorted((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? 0;
 }

@@ -1,37 +1,40 @@
-import { CellFault, catalogue, nearestFew, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
-
-const plain = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
-
-/** Every name by itself: common names list several with commas or slashes between. */
-const insectNames = new Map(
-  catalogue.insects.flatMap(({ id, scientificName, commonName }) =>
-    [id, scientificName, ...[commonName.en, commonName.es].flatMap((names) => names.split(/[,/()]| or | o /))].map(
-      (name) => [plain(name), id] as const,
-    ),
-  ),
-);
+/** Names that sheets have for insects and trap designs, as the catalogue's own. */
+import { CellFault, catalogue, insectIn, nearestFew, plainName, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
 
 /** The catalogue's slug for an insect named in any way it knows. */
 export function insectNamed(text: string): string | CellFault {
-  const slug = insectNames.get(plain(text));
-  if (slug !== undefined) return slug;
-  const close = nearestFew(plain(text), insectNames.keys()).map((name) => insectNames.get(name)!);
-  const fix =
-    close.length > 0
-      ? `Did you mean ${[...new Set(close)].join(' or ')}?`
-      : `Use one of ${catalogue.insects.map(({ id }) => id).join(', ')}.`;
+  const known = new Set(catalogue.insects.map(({ id }) => id));
+  const slug = known.has(text) ? text : insectIn(text)?.slug;
+  if (slug !== undefined && known.has(slug)) return slug;
+  const names = new Map(
+    catalogue.insects.flatMap(({ id, scientificName, commonName }) =>
+      [id, scientificName, commonName.en, commonName.es].map((name) => [plainName(name), id] as const),
+    ),
+  );
+  const close = [...new Set(nearestFew(plainName(text), names.keys()).map((name) => names.get(name)!))];
+  const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Use one of ${[...known].join(', ')}.`;
   return new CellFault('an insect of the catalogue, by its slug, scientific or common name', fix);
 }
 
 export function designNamed(text: string): TrapDesign | CellFault {
-  const found = TRAP_DESIGNS.find((design) => design === plain(text));
   return (
-    found ?? new CellFault(`one of ${TRAP_DESIGNS.join(', ')}`, 'Use one of these words; other stands for any other design.')
+    designWritten(text) ??
+    new CellFault(`one of ${TRAP_DESIGNS.join(', ')}`, 'Use one of these words; other stands for any other design.')
   );
+}
+
+/** What people write for a design besides its own word (common practice, no source). */
+const DESIGNS: readonly (readonly [TrapDesign, RegExp])[] = [
+  ['wire-cone', /\b(wire|metal|hardware cloth|alambre)\b/],
+  ['mesh-cone', /\b(mesh|net|nylon|cone|malla|cono)\b/],
+  ['bucket', /\b(bucket|funnel|universal|uni ?trap|cubeta|balde|embudo)\b/],
+  ['delta', /\b(delta|wing|sticky|diamond|ala|pegajosa|adhesiva)\b/],
+];
+
+/** The design that a text names, or null. */
+export function designWritten(text: string): TrapDesign | null {
+  const plain = plainName(text);
+  if (plain === '') return null;
+  const own = TRAP_DESIGNS.find((design) => plainName(design) === plain);
+  return own ?? DESIGNS.find(([, words]) => words.test(plain))?.[0] ?? null;
 }

@@ -1,56 +1,160 @@
-/** The counts of a sheet one by one, each with the cell it stands in, whatever the layout. */
-import type { SheetMatch } from '@duskwatch/core';
-import { cellAt, EMPTY_CELL, type Grid, type SheetCell } from './grid.ts';
+/** The counts of a sheet one by one, each with the cell it stands in and what the sheet says of it, whatever the layout. */
+import { insectIn, type SheetMatch, type SheetPlace, type SheetRole, type SheetTable } from '@duskwatch/core';
+import { cellIn, columnIndex, columnLetters, EMPTY_CELL, type Grid, type SheetCell } from './grid.ts';
+import { dayInText } from './layout/find-tables.ts';
+import { serialDay, type WrittenDay, writtenDay, writtenMonth, yearIn } from './words/written-day.ts';
 
-export interface Sighting {
+/** A cell with where it stands; rows from 1 and columns as letters, as a spreadsheet shows them. */
+export interface Told extends SheetCell {
   readonly row: number;
-  /** Column of the count. */
   readonly column: string;
-  readonly trap: SheetCell;
-  readonly day: SheetCell;
-  readonly dayAt: { readonly row: number; readonly column: string };
-  readonly count: SheetCell;
-  /** The cell of the row that tells something else; empty when no column does. */
-  readonly told: (role: keyof SheetMatch['columns']) => SheetCell;
 }
 
-export type Shape = Pick<SheetMatch, 'layout' | 'headerRow' | 'columns' | 'countColumns' | 'leaveOut'>;
+export interface Sighting {
+  readonly sheet: string | null;
+  readonly row: number;
+  readonly column: string;
+  readonly count: SheetCell;
+  readonly day: Told;
+  readonly written: WrittenDay | null;
+  /** The year that a heading gives to days without one. */
+  readonly yearTold: number | null;
+  /** Trap, station, farm and the like as the sheet names them; empty where it does not. */
+  readonly names: Readonly<Record<'trap' | 'station' | 'field' | 'farm' | 'crop' | 'design', string>>;
+  /** The insect as the sheet names it; empty where it does not. */
+  readonly insect: string;
+  readonly told: (role: SheetRole) => Told;
+}
 
-/** Cells of counts; a blank one is left out, because it was not checked. */
-export function sightings(grid: Grid, shape: Shape): Sighting[] {
-  const { headerRow, columns } = shape;
+/** Cells of counts, and rows that say something of a check without one; a blank cell is left out, because it was not checked. */
+export function sightings(grid: Grid, table: SheetTable): Sighting[] {
+  const read = reader(grid, table);
+  const asideRows = new Set(table.asideRows.map(({ row }) => row));
+  const headings = new Set(Object.values(table.places).flatMap((place) => (place?.in === 'headings' ? place.rows : [])));
   const found: Sighting[] = [];
-  for (let row = headerRow + 1; row <= grid.rows.length; row++) {
-    const told: Sighting['told'] = (role) => (columns[role] === undefined ? EMPTY_CELL : cellAt(grid, row, columns[role]));
-    for (const place of placesIn(shape, row)) {
-      const at = (place: { row: number; column: string | undefined }) =>
-        place.column === undefined ? EMPTY_CELL : cellAt(grid, place.row, place.column);
-      const count = cellAt(grid, row, place.column);
-      const trap = at(place.trap);
-      if (shape.leaveOut.includes(trap.text) || shape.leaveOut.includes(at(place.day).text)) continue;
-      const toldOfCheck = count.text !== '' || (shape.layout === 'check-per-row' && told('condition').text !== '');
-      if (!toldOfCheck) continue;
-      const dayAt = { row: place.day.row, column: place.day.column ?? 'A' };
-      found.push({ row, column: place.column, trap, day: at(place.day), dayAt, count, told });
+  for (let row = table.from; row <= table.to; row++) {
+    if (asideRows.has(row) || headings.has(row)) continue;
+    for (const column of table.counts) {
+      const count = cellIn(grid, row - 1, columnIndex(column));
+      const told = (role: SheetRole) => read(role, row, column);
+      if (count.text === '' && !(table.counts.length === 1 && told('condition').text !== '')) continue;
+      found.push(sightingAt(grid, table, { row, column, count, told }));
     }
   }
   return found;
 }
 
-interface Place {
-  readonly column: string;
-  readonly trap: { row: number; column: string | undefined };
-  readonly day: { row: number; column: string | undefined };
+function sightingAt(
+  grid: Grid,
+  { places }: SheetTable,
+  { row, column, count, told }: Pick<Sighting, 'row' | 'column' | 'count' | 'told'>,
+): Sighting {
+  const day = told('day');
+  const month = places.month === undefined ? null : writtenMonth(told('month'));
+  const nameOf = (role: keyof Sighting['names']): string => {
+    const { text } = told(role);
+    const place = places[role];
+    if (place !== undefined && places.insect !== undefined && samePlace(place, places.insect))
+      return insectIn(text)?.rest ?? text;
+    return place?.in === 'cell' ? withoutLabel(text) : text;
+  };
+  const names = {
+    trap: nameOf('trap'),
+    station: nameOf('station'),
+    field: nameOf('field'),
+    farm: nameOf('farm'),
+    crop: nameOf('crop'),
+    design: nameOf('design'),
+  };
+  const yearTold = month?.year ?? (places.year === undefined ? null : yearIn(told('year').text)) ?? yearIn(grid.sheet ?? '');
+  return {
+    sheet: grid.sheet,
+    row,
+    column,
+    count,
+    day,
+    written: places.month === undefined ? dayTold(day) : ofMonth(day, month?.month ?? null),
+    yearTold,
+    names,
+    insect: insectNameIn(places.insect === undefined ? (grid.sheet ?? '') : told('insect').text, places.insect !== undefined),
+    told,
+  };
 }
 
-function placesIn({ layout, headerRow, columns, countColumns }: Shape, row: number): Place[] {
-  if (layout === 'check-per-row') {
-    const { count, trap, day } = columns;
-    return count === undefined ? [] : [{ column: count, trap: { row, column: trap }, day: { row, column: day } }];
-  }
-  return countColumns.map((column) =>
-    layout === 'day-per-column'
-      ? { column, trap: { row, column: columns.trap }, day: { row: headerRow, column } }
-      : { column, trap: { row: headerRow, column }, day: { row, column: columns.day } },
-  );
+/** What names the insect: all of a cell that should, and only a known name of anything else. */
+function insectNameIn(text: string, isItsPlace: boolean): string {
+  return insectIn(text)?.written ?? (isItsPlace ? text : '');
+}
+
+export const samePlace = (a: SheetPlace, b: SheetPlace): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+const LABELLED = /^\s*[\p{L} ]{3,20}?\s*[:=]\s*(.+)$/u;
+const withoutLabel = (text: string): string => LABELLED.exec(text)?.[1]?.trim() ?? text;
+
+function dayTold(cell: SheetCell): WrittenDay | null {
+  const written = writtenDay(cell) ?? writtenDay({ text: withoutLabel(cell.text), day: null });
+  if (written !== null) return written;
+  const serial = serialDay(cell);
+  if (serial !== null) return { is: 'day', day: serial };
+  const within = dayInText(cell.text);
+  return within === null ? null : writtenDay({ text: within, day: null });
+}
+
+function ofMonth({ text }: SheetCell, month: number | null): WrittenDay | null {
+  return month === null ? null : { is: 'named', date: Number.parseInt(text, 10), month, year: null };
+}
+
+/** Reads what the sheet says of a count, by role; empty where it says nothing. Filled cells are looked for once. */
+function reader(
+  grid: Grid,
+  { places, from, counts, asideRows }: SheetTable,
+): (role: SheetRole, row: number, column: string) => Told {
+  const left = new Set(asideRows.map(({ row }) => row));
+  const above = new Map<string, number>();
+  const emptyAt = (row: number, column: string): Told => ({ ...EMPTY_CELL, row, column });
+  const at = (row: number, column: string): Told => ({ ...cellIn(grid, row - 1, columnIndex(column)), row, column });
+  const lastFilled = (column: string, row: number): number => {
+    const key = `${column}${row}`;
+    const known = above.get(key);
+    if (known !== undefined) return known;
+    const isFilled = !left.has(row) && cellIn(grid, row - 1, columnIndex(column)).text !== '';
+    const last = isFilled || row <= from ? row : (above.get(`${column}${row - 1}`) ?? lastFilledSlowly(column, row - 1));
+    above.set(key, last);
+    return last;
+  };
+  const lastFilledSlowly = (column: string, row: number): number => {
+    let last = row;
+    while (last > from && (left.has(last) || cellIn(grid, last - 1, columnIndex(column)).text === '')) last--;
+    return last;
+  };
+  const first = counts.length === 0 ? 0 : columnIndex(counts[0]!);
+  return (role, row, column) => {
+    const place = places[role];
+    if (place === undefined) return emptyAt(row, column);
+    if (place.in === 'cell') return at(place.row, place.column);
+    if (place.in === 'sheet-name') return { text: grid.sheet ?? '', day: null, row: 1, column: 'A' };
+    if (place.in === 'column') return at(place.fill ? lastFilled(place.column, row) : row, place.column);
+    if (place.in === 'headings') {
+      const heading = place.rows.findLast((heads) => heads < row);
+      return heading === undefined ? emptyAt(row, column) : at(heading, headingColumn(grid, heading, place.column));
+    }
+    let index = columnIndex(column);
+    if (place.fill) while (index > first && cellIn(grid, place.row - 1, index).text === '') index--;
+    return at(place.row, columnLetters(index));
+  };
+}
+
+/** Where the heading's own words stand, which is not always the column of the first heading. */
+function headingColumn(grid: Grid, row: number, column: string): string {
+  if (cellIn(grid, row - 1, columnIndex(column)).text !== '') return column;
+  const filled = grid.rows[row - 1]?.findIndex(({ text }) => text !== '') ?? -1;
+  return filled === -1 ? column : columnLetters(filled);
+}
+
+/** All counts of the tables of a match, sheet by sheet. */
+export function allSightings(grids: readonly Grid[], tables: SheetMatch['tables']): Sighting[] {
+  return tables.flatMap((table) => {
+    const grid = grids.find(({ sheet }) => sheet === table.sheet) ?? (table.sheet === null ? grids[0] : undefined);
+    return grid === undefined ? [] : sightings(grid, table);
+  });
 }
