@@ -21,7 +21,7 @@ const { errors } = await build({
   format: 'esm',
   platform: 'node',
   target: 'node22',
-  plugins: [leaveOutside(/^(pg|hucre|fastify|@fastify\/.+|@node-rs\/.+|pdfkit|qrcode|ical-generator)$/)],
+  plugins: [leaveOutside(/^(pg|hucre|@e965\/xlsx|fastify|@fastify\/.+|@node-rs\/.+|pdfkit|qrcode|ical-generator)$/)],
   // CommonJS packages inside the bundle ask for Node's own modules with `require`.
   banner: {
     js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",

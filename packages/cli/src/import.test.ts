@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commandUnderTest } from './testing/command.ts';
 import { smallFolder } from './testing/small-folder.ts';
@@ -60,35 +60,81 @@ describe('duskwatch import', () => {
     expect(asked.exit).toBe(1);
     expect(JSON.parse(asked.err)[0].fix).toContain('--propose');
 
-    const proposed = await duskwatch.run('import', sheet, '--propose', '--data', duskwatch.path('wide-data'));
+    const data = ['--data', duskwatch.path('wide-data')];
+    const proposed = await duskwatch.run('import', sheet, '--propose', '--json', ...data);
     expect(proposed.exit).toBe(0);
-    const match = JSON.parse(proposed.out);
-    expect(match.layout).toBe('day-per-column');
-    const answers = {
-      insect: 'helicoverpa-zea',
-      design: 'mesh-cone',
-      crop: 'sweet-corn',
-      farm: 'Hill farm',
-      field: 'each-trap',
-      condition: 'fit',
-    };
-    const answered = duskwatch.folder('wide', {
-      'match.json': JSON.stringify({ ...match, constants: answers, hungOn: '2026-07-01' }),
+    const { reading, questions, match } = JSON.parse(proposed.out);
+    expect(reading).toEqual({
+      kind: 'counts',
+      traps: 2,
+      checks: 4,
+      insects: [],
+      from: '2026-07-08',
+      to: '2026-07-14',
+      words: [],
+      days: 2,
     });
-    const taken = await duskwatch.run(
-      'import',
-      sheet,
-      '--match',
-      `${answered}/match.json`,
-      '--data',
-      duskwatch.path('wide-data'),
-      '--json',
-    );
+    expect(questions[0]).toMatchObject({
+      id: 'insect',
+      question: expect.any(String),
+      evidence: '14 in B2; 30 in C2; 0 in B3; and 1 more',
+    });
+    expect(match.tables).toHaveLength(1);
+
+    const answers = [
+      'insect=helicoverpa-zea',
+      'design=mesh-cone',
+      'crop=sweet-corn',
+      'farm=Hill farm',
+      'field=each-trap',
+      'condition=fit',
+      'hungOn=2026-07-01',
+    ].flatMap((answer) => ['--answer', answer]);
+    const kept = duskwatch.path('wide', 'match.json');
+    expect((await duskwatch.run('import', sheet, ...answers, '--out', kept, ...data)).exit).toBe(0);
+    // As PowerShell keeps what a command prints.
+    writeFileSync(kept, `\uFEFF${readFileSync(kept, 'utf8')}`, 'utf16le');
+    const taken = await duskwatch.run('import', sheet, '--match', kept, ...data, '--json');
     expect(taken.err).toBe('');
     expect(counts(taken.out).added).toBeGreaterThanOrEqual(2 + 2 + 4);
 
     const advised = await duskwatch.run('advise', '--on', '2026-07-15', '--data', duskwatch.path('wide-data'), '--json');
     expect(JSON.parse(advised.out).map((each: { rate: number }) => each.rate)).toContain(5);
+  });
+
+  it('says what a folder and a table of weather hold, and imports nothing', async () => {
+    const propose = async (path: string) => {
+      const { out } = await duskwatch.run('import', path, '--propose', '--json', '--data', duskwatch.path('nothing-data'));
+      return JSON.parse(out).reading;
+    };
+    expect(await propose(duskwatch.folder('looked-at', smallFolder))).toMatchObject({
+      kind: 'folder',
+      traps: 1,
+      insects: ['helicoverpa-zea'],
+    });
+    const weather = duskwatch.folder('weather-us', {
+      'log.csv': 'Date,High F,Low F,Rain in\n7/1/2025,88,61,0\n7/2/2025,90,63,T\n',
+    });
+    expect(await propose(`${weather}/log.csv`)).toMatchObject({
+      kind: 'weather',
+      traps: 0,
+      checks: 0,
+      days: 2,
+      from: '2025-07-01',
+    });
+    const advised = await duskwatch.run('advise', '--on', '2026-07-15', '--data', duskwatch.path('nothing-data'), '--json');
+    expect(JSON.parse(advised.out)).toEqual([]);
+  });
+
+  it('names a problem that repeats itself once, and says in how many more rows it is', async () => {
+    const rows = Array.from({ length: 54 }, (_, index) => `T1,2026-07-${String((index % 28) + 1).padStart(2, '0')},many,fit`);
+    const folder = duskwatch.folder('repeats', {
+      'checks.csv': `trap_id,checked_on,target_count,condition\n${rows.join('\n')}\n`,
+    });
+    await importInto('repeats-data', duskwatch.folder('repeats-program', smallFolder));
+    const { err } = await duskwatch.run('import', `${folder}/checks.csv`, '--data', duskwatch.path('repeats-data'));
+    expect(err).toContain('the same in 53 more rows');
+    expect(err.match(/got many/g)).toHaveLength(1);
   });
 
   it('takes the weather of a NOAA station', async () => {

@@ -3,9 +3,27 @@ import type { Problem } from '@duskwatch/core';
 /** Problems as lines for people, one each, or as one JSON array for programs. */
 export function formatProblems(problems: readonly Problem[], json: boolean): string {
   if (json) return `${JSON.stringify(problems, null, 2)}\n`;
-  const lines = problems.map(formatProblem);
+  const lines = [...groupedAlike(problems).values()].map(formatAlike);
   if (problems.length > 1) lines.push(`${problems.length} problems`);
   return `${lines.join('\n')}\n`;
+}
+
+/** The same found in many rows is one mistake to mend. */
+function groupedAlike(problems: readonly Problem[]): Map<string, Problem[]> {
+  const groups = new Map<string, Problem[]>();
+  for (const problem of problems) {
+    const { where, got, expected, fix } = problem;
+    const key = JSON.stringify([where.file, where.column, where.parameter, got, expected, fix]);
+    const alike = groups.get(key);
+    if (alike === undefined) groups.set(key, [problem]);
+    else alike.push(problem);
+  }
+  return groups;
+}
+
+function formatAlike(alike: readonly Problem[]): string {
+  const more = alike.length - 1;
+  return `${formatProblem(alike[0]!)}${more === 0 ? '' : ` (the same in ${more} more ${more === 1 ? 'row' : 'rows'})`}`;
 }
 
 function formatProblem({ where, got, expected, fix }: Problem): string {

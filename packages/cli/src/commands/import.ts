@@ -55,13 +55,14 @@ export function importPath(path: string, options: ImportOptions): Promise<Outcom
 async function propose(path: string, held: Program, options: ReadImportOptions & ImportOptions): Promise<Outcome> {
   const proposed = await proposeImport(path, held, options);
   if (!proposed.ok) return faulty(...proposed.problems);
-  const { reading, questions, match } = proposed.value;
+  const { reading, asideSheets, questions, match } = proposed.value;
   if (options.out !== undefined) writeFileSync(options.out, `${JSON.stringify(match, null, 2)}\n`);
   if (options.json) {
-    print(JSON.stringify({ reading, questions: questions.map(inWords), match }, null, 2));
+    print(JSON.stringify({ reading, asideSheets, questions: questions.map(inWords), match }, null, 2));
     return done;
   }
   print(sheetEnglish.reading(reading));
+  for (const aside of asideSheets) print(sheetEnglish.aside(aside));
   for (const question of questions) {
     const { id, choices, suggestion } = question;
     print(`\n${id}: ${sheetEnglish.question(question)}`);

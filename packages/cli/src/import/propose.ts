@@ -10,7 +10,7 @@ import { proposeSheet } from './sheet.ts';
 export async function proposeImport(path: string, held: Program, options: ReadImportOptions): Promise<Result<SheetProposal>> {
   if (statSync(path, { throwIfNoEntry: false })?.isDirectory() || (await isTable(path))) {
     const read = await readImport(path, held, options);
-    return read.ok ? ok({ reading: readingOfProgram(read.value), questions: [], match: null }) : read;
+    return read.ok ? ok({ reading: readingOfProgram(read.value), asideSheets: [], questions: [], match: null }) : read;
   }
   return proposeSheet(path, held, options);
 }

@@ -29,11 +29,12 @@ export async function proposeSheet(path: string, existing: Program, options: She
   if (!bytes.ok) return bytes;
   const looked = await proposeMatch(bytes.value, basename(path), { sheet: options.sheet ?? null, existing });
   if (!looked.ok) return looked;
-  const { match, questions, reading } = looked.value.proposal;
+  const { match, questions } = looked.value.proposal;
   if (match === null) return ok(looked.value.proposal);
   const answered = answerMatch(match, questions, options.answers ?? {});
   if (!answered.ok) return answered;
-  return ok({ reading, questions: questions.filter((question) => !isAnswered(answered.value, question)), match: answered.value });
+  const open = questions.filter((question) => !isAnswered(answered.value, question));
+  return ok({ ...looked.value.proposal, questions: open, match: answered.value });
 }
 
 /** Reads a sheet by the match given, or by the proposed one with the answers; refused while anything is open. */

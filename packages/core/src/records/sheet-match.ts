@@ -153,6 +153,8 @@ export type SheetReading = z.infer<typeof sheetReadingSchema>;
 
 export const sheetProposalSchema = z.object({
   reading: sheetReadingSchema,
+  /** Sheets of a workbook that are not read, and why: hidden, worked out from the others, or without counts or weather. */
+  asideSheets: z.array(z.object({ sheet: z.string(), why: z.enum(['hidden', 'summary', 'nothing']) })),
   questions: z.array(sheetQuestionSchema),
   /** Null where nothing has to be matched: a program folder, weather. */
   match: sheetMatchSchema.nullable(),

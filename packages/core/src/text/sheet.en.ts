@@ -11,6 +11,8 @@ export const sheetEnglish: SheetWording = {
     const of = insects.length === 0 ? '' : ` of ${insects.join(', ')}`;
     return `${many(traps, 'trap')}${of}, ${many(checks, 'check')} on ${many(days, 'day')}, ${when}${told}`;
   },
+  aside: ({ sheet, why }) =>
+    `Not read: ${sheet}, ${why === 'hidden' ? 'a hidden sheet' : why === 'summary' ? 'which sums up the others' : 'which has no counts and no weather'}`,
   question: ({ ask, about }) => {
     switch (ask) {
       case 'dateOrder':

@@ -11,6 +11,8 @@ export const sheetSpanish: SheetWording = {
     const of = insects.length === 0 ? '' : ` de ${insects.join(', ')}`;
     return `${many(traps, 'trampa')}${of}, ${many(checks, 'revisión', 'revisiones')} en ${many(days, 'día')}, ${when}${told}`;
   },
+  aside: ({ sheet, why }) =>
+    `No se lee: ${sheet}, ${why === 'hidden' ? 'una hoja oculta' : why === 'summary' ? 'que resume las otras' : 'que no tiene conteos ni clima'}`,
   question: ({ ask, about }) => {
     switch (ask) {
       case 'dateOrder':

@@ -46,9 +46,9 @@ export async function applyMatch(
 ): Promise<Result<SheetRecords>> {
   const parsed = readMatch(match);
   if (!parsed.ok) return parsed;
-  const opened = await openGrids(bytes, file, null);
+  const opened = await openGrids(bytes, file, onlySheet(match));
   if (!opened.ok) return opened;
-  const grids = opened.value;
+  const { grids } = opened.value;
   const seen = allSightings(grids, match.tables);
   const decimalComma = (sighting: Sighting) => grids.find(({ sheet }) => sheet === sighting.sheet)?.decimalComma ?? false;
   const { questions } = askAll(match.tables, seen, { grids, decimalComma, existing, file });
@@ -64,6 +64,12 @@ export async function applyMatch(
   if (problems.isEmpty) checkTogether({ checks, visits, made, existing }, problems);
   if (!problems.isEmpty) return { ok: false, problems: problems.all() };
   return ok({ fields: made.fields, traps: made.traps, checks });
+}
+
+/** The one sheet of the match, which may be a hidden one. */
+function onlySheet({ tables }: SheetMatch): string | null {
+  const sheets = new Set(tables.map(({ sheet }) => sheet));
+  return sheets.size === 1 ? [...sheets][0]! : null;
 }
 
 const unanswered = ({ id, choices }: SheetQuestion): Problem => ({

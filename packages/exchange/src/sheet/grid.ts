@@ -43,5 +43,7 @@ export function columnIndex(letters: string): number {
 export interface Sheets {
   /** Names of the sheets that hold something; one empty name for a text file. */
   readonly sheets: readonly string[];
+  /** Those that a person does not see when she opens the workbook. */
+  readonly hidden: readonly string[];
   readonly read: (sheet: string) => Result<Grid>;
 }

@@ -5,7 +5,7 @@ import { decodeSheetText } from '../files/decode-sheet-text.ts';
 import type { Grid, SheetCell, Sheets } from './grid.ts';
 import { plainSpace } from './read-workbook.ts';
 
-export async function openSheets(bytes: Uint8Array, file: string): Promise<Result<Sheets>> {
+async function openSheets(bytes: Uint8Array, file: string): Promise<Result<Sheets>> {
   if (startsWith(bytes, 0x50, 0x4b, 3, 4)) return (await import('./read-workbook.ts')).openWorkbook(bytes, file);
   if (startsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return (await import('./read-workbook.ts')).openOldWorkbook(bytes, file);
   const text = decodeSheetText(bytes);
@@ -16,15 +16,22 @@ export async function openSheets(bytes: Uint8Array, file: string): Promise<Resul
       expected: 'CSV, TSV, XLSX, XLS or ODS',
       fix: 'Open it where it was made, and save it as CSV or XLSX.',
     });
-  return ok({ sheets: [''], read: () => textGrid(text, file) });
+  return ok({ sheets: [''], hidden: [], read: () => textGrid(text, file) });
 }
 
-/** The grids of all sheets, or of the one named. A sheet that is not there is refused. */
-export async function openGrids(bytes: Uint8Array, file: string, wanted: string | null): Promise<Result<Grid[]>> {
+export interface OpenedGrids {
+  readonly grids: readonly Grid[];
+  /** Hidden sheets, which are read only where they are named or where there is no other. */
+  readonly hidden: readonly string[];
+}
+
+/** The grids of all sheets that a person sees, or of the one named. A sheet that is not there is refused. */
+export async function openGrids(bytes: Uint8Array, file: string, wanted: string | null): Promise<Result<OpenedGrids>> {
   const opened = await openSheets(bytes, file);
   if (!opened.ok) return opened;
   const { sheets, read } = opened.value;
-  const names = wanted === null ? sheets : sheets.filter((name) => name === wanted);
+  const hidden = opened.value.hidden.length < sheets.length ? opened.value.hidden : [];
+  const names = sheets.filter((name) => (wanted === null ? !hidden.includes(name) : name === wanted));
   if (names.length === 0) {
     const got = wanted === null ? 'a workbook with nothing in it' : `no sheet ${wanted}; there are ${sheets.join(', ')}`;
     return refuse({
@@ -40,7 +47,7 @@ export async function openGrids(bytes: Uint8Array, file: string, wanted: string 
     if (!grid.ok) return grid;
     grids.push(grid.value);
   }
-  return ok(grids);
+  return ok({ grids, hidden: wanted === null ? hidden : [] });
 }
 
 const startsWith = (bytes: Uint8Array, ...signature: number[]): boolean =>
@@ -62,7 +69,7 @@ const DELIMITERS = [',', ';', '\t', '|'] as const;
 const LINES_LOOKED_AT = 60;
 
 /** The sign that parts most lines, and each alike: titles above a table have none, and remarks have commas. */
-export function delimiterOfSheet(text: string): string {
+function delimiterOfSheet(text: string): string {
   const lines = text
     .slice(0, 50_000)
     .split(/\r\n|\n|\r/)

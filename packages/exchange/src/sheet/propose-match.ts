@@ -34,18 +34,35 @@ export async function proposeMatch(
 ): Promise<Result<SheetLookedAt>> {
   const opened = await openGrids(bytes, file, options.sheet ?? null);
   if (!opened.ok) return opened;
-  const grids = opened.value;
+  const { grids, hidden } = opened.value;
   const found = grids.map((grid) => ({ grid, ...findTables(grid) }));
   const counted = withoutSummaries(found.filter(({ tables }) => tables.length > 0));
+  const asideSheets: SheetProposal['asideSheets'] = [
+    ...hidden.map((sheet) => ({ sheet, why: 'hidden' as const })),
+    ...found.flatMap(({ grid, tables, hasWeather }) =>
+      grid.sheet === null || hasWeather || counted.some((each) => each.grid === grid)
+        ? []
+        : [
+            {
+              sheet: grid.sheet,
+              why: tables.length > 0 || isSummarySheet(grid.sheet) ? ('summary' as const) : ('nothing' as const),
+            },
+          ],
+    ),
+  ];
   const tables = counted.flatMap((each) => each.tables);
   const weather = found.flatMap(({ grid, hasWeather }) => (hasWeather ? weatherDays(grid) : []));
   if (tables.length === 0 && weather.length > 0)
-    return ok({ proposal: { reading: weatherReading(weather), questions: [], match: null }, grids, seen: [] });
+    return ok({ proposal: { reading: weatherReading(weather), asideSheets, questions: [], match: null }, grids, seen: [] });
   const seen = allSightings(grids, tables);
   if (seen.length === 0) return refuse(noCounts(file));
   const decimalComma = (sighting: Sighting) => grids.find(({ sheet }) => sheet === sighting.sheet)?.decimalComma ?? false;
   const { match, likely, questions } = askAll(tables, seen, { grids, decimalComma, existing: options.existing, file });
-  return ok({ proposal: { reading: readingOf(seen, likely, decimalComma), questions: [...questions], match }, grids, seen });
+  return ok({
+    proposal: { reading: readingOf(seen, likely, decimalComma), asideSheets, questions: [...questions], match },
+    grids,
+    seen,
+  });
 }
 
 /** Sheets that sum up others are no counts of their own; where there are no others, they are all there is. */

@@ -108,10 +108,11 @@ function figureReader(
   if (match.figures === 'total' || match.figures === null) {
     const expected = 'a whole number of moths';
     return (_, __, figure) =>
-      Number.isInteger(figure)
+      Number.isInteger(figure) && figure >= 0
         ? { count: figure, note: '' }
         : new CellFault(expected, 'Correct it, or say in the match that the figures are per night or per week.');
   }
+  const negative = new CellFault('no less than no moths', 'Correct the figure.');
   const perNights = match.figures === 'per-week' ? 7 : 1;
   const daysOf = new Map<string, number[]>();
   const keyOf = (sighting: Sighting) => `${nameOf(sighting)}\n${sighting.insect}`;
@@ -122,6 +123,7 @@ function figureReader(
   }
   for (const days of daysOf.values()) days.sort((a, b) => a - b);
   return (sighting, day, figure) => {
+    if (figure < 0) return negative;
     const number = parseDay(day)!;
     const before = daysOf.get(keyOf(sighting))?.findLast((each) => each < number) ?? hungBefore(match, number);
     if (before === null)

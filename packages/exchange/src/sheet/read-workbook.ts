@@ -44,6 +44,7 @@ function sheetsOf(sheets: readonly Sheet[], file: string): Sheets {
   const filled = sheets.filter((sheet) => sheet.rows.some((row) => row.some((value) => value !== null && value !== '')));
   return {
     sheets: filled.map(({ name }) => name),
+    hidden: filled.filter(({ hidden, veryHidden }) => hidden || veryHidden).map(({ name }) => name),
     read: (name) => ok(gridOf(filled.find((sheet) => sheet.name === name)!, file)),
   };
 }
@@ -102,7 +103,7 @@ export async function openOldWorkbook(bytes: Uint8Array, file: string): Promise<
         ...Array.from({ length: lead.r }, (): CellValue[] => []),
         ...rows.map((row) => [...Array.from({ length: lead.c }, () => null), ...row]),
       ];
-      return [{ name, rows: padded }];
+      return [{ name, rows: padded, hidden: (book.Workbook?.Sheets?.find((each) => each.name === name)?.Hidden ?? 0) > 0 }];
     });
     return ok(sheetsOf(sheets as unknown as Sheet[], file));
   } catch {

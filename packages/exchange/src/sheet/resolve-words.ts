@@ -8,7 +8,9 @@ export function insectNamed(text: string): string | CellFault {
   if (slug !== undefined && known.has(slug)) return slug;
   const names = new Map(
     catalogue.insects.flatMap(({ id, scientificName, commonName }) =>
-      [id, scientificName, commonName.en, commonName.es].map((name) => [plainName(name), id] as const),
+      [id, scientificName, ...[commonName.en, commonName.es].flatMap((names) => names.split('/'))].map(
+        (name) => [plainName(name), id] as const,
+      ),
     ),
   );
   const close = [...new Set(nearestFew(plainName(text), names.keys()).map((name) => names.get(name)!))];

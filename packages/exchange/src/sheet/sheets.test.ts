@@ -1,19 +1,22 @@
-import { emptyProgram, type Program, type SheetMatch } from '@duskwatch/core';
+import { emptyProgram, type Program, type SheetMatch, type SheetProposal } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
 import { utc, type WrittenCell, workbookOf, zipOf } from '../testing/workbook-of.ts';
+import { answerMatch } from './answers.ts';
 import { applyMatch } from './apply-match.ts';
 import { proposeMatch } from './propose-match.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 
-const proposed = async (content: Uint8Array, existing?: Program): Promise<SheetMatch> => {
+type Matched = SheetProposal & { readonly match: SheetMatch };
+
+const proposed = async (content: Uint8Array, existing?: Program): Promise<Matched> => {
   const result = await proposeMatch(content, 'sheet.csv', existing ? { existing } : {});
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
+  return result.value.proposal as Matched;
 };
 
 /** As a person would answer for one farm with corn earworm traps. */
-const answered = (match: SheetMatch, more: Partial<SheetMatch> = {}): SheetMatch => ({
+const answered = ({ match }: Matched, more: Partial<SheetMatch> = {}): SheetMatch => ({
   ...match,
   hungOn: '2025-06-20',
   constants: {
@@ -49,54 +52,51 @@ const CHECK_PER_ROW = bytes(
 
 describe('a sheet as people keep it', () => {
   test.each([
-    ['a day per column', 'day-per-column', DAY_PER_COLUMN],
-    ['a trap per column', 'trap-per-column', TRAP_PER_COLUMN],
-    ['a check per row', 'check-per-row', CHECK_PER_ROW],
-  ])('%s is recognised and gives its counts; a blank cell is no check, never a zero', async (_, layout, content) => {
+    ['a day per column', { day: { in: 'row', row: 2 }, trap: { in: 'column', column: 'A' } }, DAY_PER_COLUMN],
+    ['a trap per column', { day: { in: 'column', column: 'A' }, trap: { in: 'row', row: 1 } }, TRAP_PER_COLUMN],
+    ['a check per row', { day: { in: 'column', column: 'A' }, trap: { in: 'column', column: 'B' } }, CHECK_PER_ROW],
+  ])('%s is recognised and gives its counts; a blank cell is no check, never a zero', async (_, places, content) => {
     const match = await proposed(content);
-    expect(match.layout).toBe(layout);
+    expect(match.match.tables[0]!.places).toMatchObject(places);
     expect(sorted(await counts(content, answered(match)))).toEqual(EXPECTED);
   });
 
   test('what the sheet does not tell is asked, not guessed', async () => {
     const match = await proposed(DAY_PER_COLUMN);
-    expect(match.questions.map(({ about }) => about)).toEqual([
-      'constants.condition',
-      'constants.insect',
-      'constants.design',
-      'constants.field',
-      'constants.crop',
-      'constants.farm',
-      'hungOn',
-    ]);
-    expect((await problemsOf(DAY_PER_COLUMN, match)).map(({ where }) => where.column)).toEqual(
-      match.questions.map(({ about }) => about),
+    expect(match.questions.map(({ id }) => id)).toEqual(['insect', 'design', 'field', 'crop', 'farm', 'hungOn', 'condition']);
+    expect((await problemsOf(DAY_PER_COLUMN, match.match)).map(({ where }) => where.column)).toEqual(
+      match.questions.map(({ id }) => id),
     );
   });
 
   test('the order of day and month is settled only when one order reads every date', async () => {
-    expect((await proposed(TRAP_PER_COLUMN)).dateOrder).toBe('dmy');
-    expect((await proposed(CHECK_PER_ROW)).dateOrder).toBe('mdy');
-    const unclear = bytes('Date,A\n07/01/2025,3\n08/02/2025,4\n');
+    expect((await proposed(TRAP_PER_COLUMN)).match.dateOrder).toBe('dmy');
+    expect((await proposed(CHECK_PER_ROW)).match.dateOrder).toBe('mdy');
+    const unclear = bytes('Date,A\n07/01/2025,3\n08/01/2025,4\n');
     const match = await proposed(unclear);
-    expect(match.questions[0]).toMatchObject({ about: 'dateOrder', choices: ['dmy', 'mdy'] });
+    expect(match.questions[0]).toMatchObject({
+      id: 'dateOrder',
+      choices: ['dmy', 'mdy'],
+      about: '07/01/2025',
+      suggestion: 'dmy',
+    });
     expect(await problemsOf(unclear, answered(match))).toMatchObject([{ where: { column: 'dateOrder' }, got: 'no answer yet' }]);
     expect(await counts(unclear, answered(match, { dateOrder: 'dmy', hungOn: '2024-12-31' }))).toEqual(
-      ['A 2025-01-07 3', 'A 2025-02-08 4'].sort(),
+      ['A 2025-01-07 3', 'A 2025-01-08 4'].sort(),
     );
   });
 
   test('days without a year take the year that was asked for', async () => {
     const content = bytes('Trap,1-Jul,Jul 15\nA,3,0\n');
     const match = await proposed(content);
-    expect(match.questions[0]).toMatchObject({ about: 'year' });
+    expect(match.questions[0]).toMatchObject({ id: 'year', evidence: [{ row: 1, column: 'B', text: '1-Jul' }, {}] });
     expect(await counts(content, answered(match, { year: 2025 }))).toEqual(['A 2025-07-01 3', 'A 2025-07-15 0']);
   });
 
   test('a word in place of a count is asked about; it can say why a trap was unfit, and stays in the note', async () => {
     const content = bytes('Trap,2025-07-01,2025-07-15\nA,3,down\nB,-,12\nC,gone,?\n');
     const match = await proposed(content);
-    expect(match.words).toEqual({ down: null, '-': null, gone: null, '?': null });
+    expect(match.match.words).toEqual({ down: null, '-': null, gone: null, '?': null });
     const result = await applyMatch(
       content,
       answered(match, { words: { down: 'down', '-': 'not-checked', gone: 'stolen', '?': 'unfit' } }),
@@ -125,9 +125,9 @@ describe('a sheet as people keep it', () => {
     if (!first.ok) throw new Error('refused');
     const existing = { ...emptyProgram(), fields: first.value.fields, traps: first.value.traps };
     const again = await proposed(DAY_PER_COLUMN, existing);
-    expect(again.questions.map(({ about }) => about)).toEqual(['constants.condition']);
-    const constants = { ...again.constants, condition: 'fit' as const };
-    expect(await applyMatch(DAY_PER_COLUMN, { ...again, constants }, existing)).toEqual({
+    expect(again.questions.map(({ id }) => id)).toEqual(['condition']);
+    const constants = { ...again.match.constants, condition: 'fit' as const };
+    expect(await applyMatch(DAY_PER_COLUMN, { ...again.match, constants }, existing)).toEqual({
       ok: true,
       value: { fields: [], traps: [], checks: first.value.checks },
     });
@@ -154,7 +154,7 @@ describe('a sheet as people keep it', () => {
 
   test('faulty cells are named by row and column letter', async () => {
     const content = bytes('Trap,2025-07-01,2025-07-15,2025-06-01\nA,-3,2.5,1\n');
-    const match = answered(await proposed(content));
+    const match = answered(await proposed(content), { figures: 'total' });
     expect(await problemsOf(content, match)).toMatchObject([
       { where: { file: 'sheet.csv', row: 2, column: 'B' }, got: '-3', expected: expect.stringContaining('whole number') },
       { where: { file: 'sheet.csv', row: 2, column: 'C' }, got: '2.5', expected: expect.stringContaining('whole number') },
@@ -165,10 +165,45 @@ describe('a sheet as people keep it', () => {
     ]);
   });
 
+  test('an answer that does not fit, or that nothing asks for, is named', async () => {
+    const { match, questions } = await proposed(DAY_PER_COLUMN);
+    const answers = { insect: 'corn earwrom', hungOn: 'June', trap: 'A', condition: 'fit' };
+    expect(answerMatch(match, questions, answers)).toMatchObject({
+      ok: false,
+      problems: [
+        { where: { column: 'insect' }, got: 'corn earwrom', fix: 'Did you mean helicoverpa-zea?' },
+        { where: { column: 'hungOn' }, got: 'June', expected: expect.stringContaining('YYYY-MM-DD') },
+        { where: { column: 'trap' }, got: expect.stringContaining('does not ask') },
+      ],
+    });
+  });
+
+  test('counts per night become the moths of the nights since the visit before, and what was written stays', async () => {
+    const content = bytes('Moths per trap per night\nDate,A\n7/1/2025,0.4\n7/15/2025,1.1\n');
+    const match = await proposed(content);
+    expect(match.questions[0]).toMatchObject({ id: 'figures', suggestion: 'per-night' });
+    const read = await applyMatch(content, answered(match, { figures: 'per-night' }), undefined, 'sheet.csv');
+    expect(read.ok && read.value.checks.map(({ targetCount, note }) => [targetCount, note])).toEqual([
+      [Math.round(0.4 * 11), '0.4 per night'],
+      [Math.round(1.1 * 14), '1.1 per night'],
+    ]);
+  });
+
+  test('a figure with a word keeps both', async () => {
+    const content = bytes('Trap,2025-07-01,2025-07-08\nA,12 (mixed),0*\n');
+    const match = await proposed(content);
+    const words = { '# (mixed)': 'count', '#*': 'doubtful' } as const;
+    const read = await applyMatch(content, answered(match, { words }), undefined, 'sheet.csv');
+    expect(read.ok && read.value.checks.map(({ targetCount, condition, note }) => [targetCount, condition, note])).toEqual([
+      [12, 'fit', '12 (mixed)'],
+      [0, 'doubtful', '0*'],
+    ]);
+  });
+
   test('a sheet without days is refused with what is expected', async () => {
     expect(await proposeMatch(bytes('a,b\n1,2\n'), 'x.csv')).toMatchObject({
       ok: false,
-      problems: [{ where: { file: 'x.csv' }, got: 'a sheet in which no days were found' }],
+      problems: [{ where: { file: 'x.csv' }, got: 'a sheet in which no days with counts were found' }],
     });
   });
 });
@@ -183,42 +218,28 @@ describe('a workbook', () => {
   test('real dates and the results of formulas are read', async () => {
     const content = workbookOf({ Counts: { rows: GOOD } });
     const match = await proposed(content);
-    expect(match.needsDateOrder).toBe(false);
+    expect(match.questions.map(({ id }) => id)).not.toContain('dateOrder');
     expect(sorted(await counts(content, answered(match)))).toEqual(EXPECTED);
   });
 
-  test('of several sheets one is asked for by name', async () => {
+  test('of several sheets those with counts are read, and the others are named', async () => {
     const content = workbookOf({ Readme: { rows: [['Counts of an invented season']] }, 'July 2025': { rows: GOOD } });
     const match = await proposed(content);
-    expect(match.questions[0]).toEqual({
-      about: 'sheet',
-      ask: 'Which sheet of the workbook holds the counts?',
-      choices: ['Readme', 'July 2025'],
-      suggestion: 'July 2025',
-    });
-    expect(await problemsOf(content, answered(match, { sheet: null }))).toMatchObject([{ got: '2 sheets: Readme, July 2025' }]);
+    expect(match.asideSheets).toEqual([{ sheet: 'Readme', why: 'nothing' }]);
     expect(sorted(await counts(content, answered(match)))).toEqual(EXPECTED);
+    expect(await proposeMatch(content, 'counts.xlsx', { sheet: 'June' })).toMatchObject({
+      ok: false,
+      problems: [{ got: 'no sheet June; there are Readme, July 2025' }],
+    });
   });
 
-  test('merged cells, error cells and formulas without a result are each named', async () => {
+  test('error cells and formulas without a result are each named, where they stand among counts', async () => {
     const rows = [...GOOD, ['C', { error: '#REF!' }, { formula: 'B2' }]];
-    const content = workbookOf({ Counts: { rows, merged: ['A2:A3'] } });
-    const result = await proposeMatch(content, 'counts.xlsx');
-    expect(result.ok ? [] : result.problems).toEqual([
+    const content = workbookOf({ Counts: { rows } });
+    expect(await problemsOf(content, answered(await proposed(content)))).toEqual([
+      { where: { file: 'sheet.csv', row: 4, column: 'B' }, got: 'the error #REF!', expected: 'a value', fix: expect.any(String) },
       {
-        where: { file: 'counts.xlsx', row: 2, column: 'A' },
-        got: 'merged cells A2:A3 on sheet Counts',
-        expected: 'one value in each cell',
-        fix: 'Unmerge them (Merge & Center off), and write the value into every cell it holds for.',
-      },
-      {
-        where: { file: 'counts.xlsx', row: 4, column: 'B' },
-        got: 'the error #REF!',
-        expected: 'a value',
-        fix: expect.any(String),
-      },
-      {
-        where: { file: 'counts.xlsx', row: 4, column: 'C' },
+        where: { file: 'sheet.csv', row: 4, column: 'C' },
         got: 'a formula without a result',
         expected: 'a value',
         fix: expect.any(String),

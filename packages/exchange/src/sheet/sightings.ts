@@ -5,7 +5,7 @@ import { dayInText } from './layout/find-tables.ts';
 import { serialDay, type WrittenDay, writtenDay, writtenMonth, yearIn } from './words/written-day.ts';
 
 /** A cell with where it stands; rows from 1 and columns as letters, as a spreadsheet shows them. */
-export interface Told extends SheetCell {
+interface Told extends SheetCell {
   readonly row: number;
   readonly column: string;
 }
@@ -27,7 +27,7 @@ export interface Sighting {
 }
 
 /** Cells of counts, and rows that say something of a check without one; a blank cell is left out, because it was not checked. */
-export function sightings(grid: Grid, table: SheetTable): Sighting[] {
+function sightings(grid: Grid, table: SheetTable): Sighting[] {
   const read = reader(grid, table);
   const asideRows = new Set(table.asideRows.map(({ row }) => row));
   const headings = new Set(Object.values(table.places).flatMap((place) => (place?.in === 'headings' ? place.rows : [])));
@@ -86,7 +86,7 @@ function insectNameIn(text: string, isItsPlace: boolean): string {
   return insectIn(text)?.written ?? (isItsPlace ? text : '');
 }
 
-export const samePlace = (a: SheetPlace, b: SheetPlace): boolean => JSON.stringify(a) === JSON.stringify(b);
+const samePlace = (a: SheetPlace, b: SheetPlace): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 const LABELLED = /^\s*[\p{L} ]{3,20}?\s*[:=]\s*(.+)$/u;
 const withoutLabel = (text: string): string => LABELLED.exec(text)?.[1]?.trim() ?? text;

@@ -1,7 +1,6 @@
 /** A grid as the search for tables looks at it: rows and columns from 0, every cell judged once. */
 import { insectIn, type SheetPlace } from '@duskwatch/core';
 import { cellIn, columnLetters, type Grid, type SheetCell } from '../grid.ts';
-import { roleOf } from '../header-words.ts';
 import { couldBeCount, writtenCount } from '../words/written-count.ts';
 import { serialDay, writtenDay } from '../words/written-day.ts';
 
@@ -43,6 +42,8 @@ export class GridView {
 
   /** Whether the cell could be a count: a figure, or what people write in its place. A day is none. */
   isCount(row: number, column: number): boolean {
+    // Something was counted there, and is named when the sheet is read.
+    if (this.grid.faults.has(`${row},${column}`)) return true;
     const cell = this.cell(row, column);
     if (cell.text === '' || cell.day !== null) return false;
     const known = this.#counts.get(cell.text);
@@ -89,9 +90,3 @@ const SAMPLE = 200;
 
 export const inColumn = (column: number, fill = false): SheetPlace => ({ in: 'column', column: columnLetters(column), fill });
 export const inRow = (row: number, fill = false): SheetPlace => ({ in: 'row', row: row + 1, fill });
-
-/** A heading of a column of counts: anything but a known other role. */
-export const headsCounts = (heading: string): boolean => {
-  const role = roleOf(heading);
-  return role === null || role === 'count';
-};

@@ -11,7 +11,7 @@ export interface WrittenCount {
 }
 
 const THOUSANDS = /^\d{1,3}([,.' ]\d{3})+$/;
-const LEADING = /^([<>~≈≥≤+]?\s*)(\d+(?:[.,' ]\d+)*)(.*)$/su;
+const LEADING = /^([<>~≈≥≤+]?\s*)(-?\d+(?:[.,' ]\d+)*)(.*)$/su;
 const TRAILING = /^([^\d]*[^\d\s<>~≈≥≤+.,-][^\d]*)\b(\d+)$/u;
 
 /** Reads a filled cell. `decimalComma`: the file writes `12,5` for twelve and a half. */
@@ -33,7 +33,7 @@ export function writtenCount(text: string, decimalComma: boolean): WrittenCount 
 }
 
 function figureOf(digits: string, decimalComma: boolean): { figure: number | null; parted: boolean } {
-  if (/^\d+$/.test(digits)) return { figure: Number(digits), parted: false };
+  if (/^-?\d+$/.test(digits)) return { figure: Number(digits), parted: false };
   const point = decimalComma ? ',' : '.';
   if (THOUSANDS.test(digits) && !digits.includes(point)) return { figure: Number(digits.replace(/\D/g, '')), parted: false };
   const parts = /^(\d+)[.,](\d+)$/.exec(digits);
@@ -42,7 +42,7 @@ function figureOf(digits: string, decimalComma: boolean): { figure: number | nul
   return { figure, parted: !Number.isInteger(figure) };
 }
 
-export const plainWord = (text: string): string => text.trim().replace(/\s+/g, ' ').toLowerCase();
+const plainWord = (text: string): string => text.trim().replace(/\s+/g, ' ').toLowerCase();
 
 const NOT_CHECKED =
   /^([-–—.x?/]+|n\s*[/.-]?\s*[acdr]\.?|na|nan|null|not (checked|visited|read|done|counted|set)|no (check|data|visit|dato|datos|revisi[oó]n|revisad[ao])|un(checked|read)|missed|skip(ped)?|s\s*\/\s*[dr]|sin (dato|datos|revisar|revisi[oó]n|lectura)|pendiente)$/;

@@ -53,7 +53,7 @@ const MONTH_ALONE = /^(\p{L}{3,10})\.?(?:[\s,./-]*(?:de\s+|del\s+)?'?(\d{4}|\d{2
 const withCentury = (year: string | undefined): number | null =>
   year === undefined ? null : year.length === 2 ? 2000 + Number(year) : Number(year);
 
-export const monthNamed = (name: string): number | null => monthNumbers.get(name.toLowerCase()) ?? null;
+const monthNamed = (name: string): number | null => monthNumbers.get(name.toLowerCase()) ?? null;
 
 const read = new Map<string, WrittenDay | null>();
 /** Sheets repeat their days; past this many different texts the file is no sheet of days. */
