@@ -1,5 +1,5 @@
 import type { APIRequestContext, Page } from '@playwright/test';
-import type { CheckRecord, TrapRecord } from '../packages/core/src/index.ts';
+import type { CheckRecord, SkipRecord, TrapRecord } from '../packages/core/src/index.ts';
 import { freshTest as test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 import {
@@ -22,7 +22,7 @@ import {
 test.use({ mayComplain: true });
 
 interface Changes {
-  readonly revisions: readonly { readonly value: CheckRecord | null }[];
+  readonly revisions: readonly { readonly kind: string; readonly value: CheckRecord | null }[];
   readonly last: number;
   readonly more: boolean;
 }
@@ -51,6 +51,7 @@ test('a whole round without signal, with a reload and a dead battery on the way,
 
   let page = first;
   const saved: [string, number][] = [];
+  let skipped = '';
   await openNext(page);
   for (let n = 0; trapNow(page); n++) {
     if (n === 2) {
@@ -64,6 +65,7 @@ test('a whole round without signal, with a reload and a dead battery on the way,
       await openNext(page);
     }
     if (n === 5) {
+      skipped = trapNow(page)!;
       await page.getByRole('button', { name: 'Skip', exact: true }).click();
       const one = page.getByRole('button', { name: /^Only / });
       if (await one.isVisible()) await one.click();
@@ -77,7 +79,7 @@ test('a whole round without signal, with a reload and a dead battery on the way,
   }
   await expect(page.getByRole('heading', { name: 'All stops seen to' })).toBeVisible();
   expect(saved.length).toBe(asked.length - 1);
-  await expect(page.getByRole('button', { name: new RegExp(`${saved.length} kept here, not sent$`) })).toBeVisible();
+  await expect(page.getByRole('button', { name: new RegExp(`${saved.length + 1} kept here, not sent$`) })).toBeVisible();
   expect((await changes(request, since)).revisions).toEqual([]);
 
   await context.setOffline(false);
@@ -85,7 +87,10 @@ test('a whole round without signal, with a reload and a dead battery on the way,
   await page.evaluate(() => dispatchEvent(new Event('online')));
   await allSent(page);
   const { revisions } = await changes(request, since);
-  expect(revisions.map(({ value }) => [value?.trapId, value?.targetCount])).toEqual(saved);
+  const checked = revisions.filter(({ kind }) => kind === 'checks');
+  expect(checked.map(({ value }) => [value?.trapId, value?.targetCount])).toEqual(saved);
+  const skips = (await records<SkipRecord>(request, 'skips')).filter(({ value }) => value.skippedOn === view.on);
+  expect(skips.map(({ value }) => value)).toEqual([{ trapId: skipped, skippedOn: view.on, reason: 'locked', note: null }]);
   const checks = await records<CheckRecord>(request, 'checks');
   for (const [trapId, targetCount] of saved) {
     const ofTrap = checks.filter(({ value }) => value.trapId === trapId && value.checkedOn === view.on);

@@ -26,7 +26,7 @@ test('a thousand visits go in batches, in order, each once, though every third r
   const b = await bench();
   const phone = await b.phone({ batchSize: 100 });
   const revisions = Array.from({ length: 1_000 }, (_, n) =>
-    newRevision('checks', check(dayFrom(n % 25), n, { visit: 1 + Math.floor(n / 25) }), null, NOON + n),
+    newRevision('checks', check(dayFrom(n % 14), n, { visit: 1 + Math.floor(n / 14) }), null, NOON + n),
   );
   b.nowMs = NOON + 10_000;
   await phone.put(...revisions);

@@ -19,7 +19,7 @@ import { PLANNING } from './planning.ts';
 import { type Random, randomFor } from './prng.ts';
 import { DECISIONS, OWN_RULES, SAMPLES, TREATMENTS } from './scouting.ts';
 import { sownOn, stageNotes } from './stages.ts';
-import { storiesOf } from './stories.ts';
+import { SKIPS, storiesOf } from './stories.ts';
 import { trueWeather, WEATHER_SOURCE, weatherRecords } from './weather.ts';
 
 const PINNED_ON = '2026-07-15';
@@ -170,6 +170,7 @@ export function simulateDemo(): Demo {
       traps: seasons.map((s) => s.trap),
       lures: seasons.flatMap((s) => s.lures),
       checks: seasons.flatMap((s) => s.checks.filter((check) => !waits(s)(check))),
+      skips: [...SKIPS],
       weather: weatherRecords(truth),
       samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON), visitsTo).filter(notWalkedAlready), ...SAMPLES],
       treatments: [...TREATMENTS],

@@ -1,5 +1,5 @@
 /** What went wrong, and right, in the field: the mess that any season has. */
-import { type Day, day } from '@duskwatch/core';
+import { type Day, day, type SkipRecord } from '@duskwatch/core';
 
 export type Story =
   /** Down from the first day until the visit on or after the second, which hung it again; null: still down. */
@@ -61,4 +61,12 @@ const STORIES: Readonly<Record<string, readonly Story[]>> = {
 export const storiesOf = (trapId: string): readonly Story[] => [
   ...(STORIES[trapId] ?? []),
   ...(STORIES[`${trapId.slice(0, 2)}*${trapId.slice(-2)}`] ?? []),
+];
+
+/** Why nobody came, where the scout said so. */
+export const SKIPS: readonly SkipRecord[] = [
+  { trapId: 'IV4-ON-26', skippedOn: '2026-06-19', reason: 'water', note: 'the ford was over the axle' },
+  { trapId: 'IV4-ON-26', skippedOn: '2026-06-23', reason: 'water', note: null },
+  { trapId: 'MA3-ON-26', skippedOn: '2026-07-07', reason: 'locked', note: null },
+  { trapId: 'MA3-ON-26', skippedOn: '2026-07-11', reason: 'locked', note: 'new chain on the gate, nobody home' },
 ];

@@ -25,7 +25,7 @@ const program = programOf({
   ],
   treatments: [treatmentOf('2025-07-13')],
 });
-const nothing = { checks: [], lures: [], stages: [] };
+const nothing = { checks: [], lures: [], stages: [], skips: [] };
 const on = (date: string, records: Program = program) => roundView(prepare(records, { on: day(date) }));
 
 describe('a round read after days without signal', () => {
@@ -47,7 +47,7 @@ describe('a round read after days without signal', () => {
       lures: [...program.lures, lure],
       stages: [...program.stages, stage],
     };
-    const later = roundLater(on('2025-07-14'), '2025-07-18', { checks: [check], lures: [lure], stages: [stage] });
+    const later = roundLater(on('2025-07-14'), '2025-07-18', { ...nothing, checks: [check], lures: [lure], stages: [stage] });
     expect(later).toEqual(on('2025-07-18', known));
     expect(later.stops.find((stop) => stop.station === 'A')).toMatchObject({ due: false });
   });
@@ -57,6 +57,20 @@ describe('a round read after days without signal', () => {
     const dueOn = (date: string) =>
       roundLater(on('2025-07-14'), date, { ...nothing, checks: [check] }).stops.find((stop) => stop.station === 'A')!.due;
     expect([dueOn('2025-07-17'), dueOn('2025-07-18')]).toEqual([false, true]);
+  });
+
+  it('says why a trap was passed by, until somebody was there', () => {
+    const skips = [{ trapId: 'T2', skippedOn: '2025-07-17', reason: 'locked' as const, note: null }];
+    const check = checkOf('2025-07-18', 2, { trapId: 'T2' });
+    const at = (date: string, written: Partial<typeof nothing>) =>
+      roundLater(on('2025-07-14'), date, { ...nothing, ...written } as typeof nothing);
+    const there = (view: ReturnType<typeof at>) =>
+      view.stops.flatMap(({ traps }) => traps).find(({ trapId }) => trapId === 'T2')!;
+    const passed = at('2025-07-17', { skips: skips as never });
+    expect(passed).toEqual(on('2025-07-17', { ...program, skips }));
+    expect(there(passed)).toMatchObject({ due: true, skipped: { on: '2025-07-17', reason: 'locked' } });
+    expect(there(at('2025-07-18', { skips: skips as never, checks: [check] as never })).skipped).toBeNull();
+    expect(there(on('2025-07-18', { ...program, skips, checks: [...program.checks, check] })).skipped).toBeNull();
   });
 
   it('leaves a newer visit of somebody else standing over an own older one', () => {

@@ -3,14 +3,17 @@
 import { addDays, day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
 import { driveOrder } from '../planning/route.ts';
-import type { CheckRecord, LureRecord, StageRecord } from '../records/schema.ts';
+import { VISITS_TOLD } from '../questions/next-count.ts';
+import type { CheckRecord, LureRecord, SkipRecord, StageRecord } from '../records/schema.ts';
 import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-schema.ts';
+import { standingSkip } from './standing-skip.ts';
 
 /** What the phone's own scout wrote since, sent or not. */
 export interface WrittenSince {
   readonly checks: readonly CheckRecord[];
   readonly lures: readonly LureRecord[];
   readonly stages: readonly StageRecord[];
+  readonly skips: readonly SkipRecord[];
 }
 
 /**
@@ -20,7 +23,8 @@ export interface WrittenSince {
  * the view itself.
  */
 export function roundLater(view: RoundView, on: IsoDay, written: WrittenSince): RoundView {
-  if (on === view.on && written.checks.length + written.lures.length + written.stages.length === 0) return view;
+  const { checks, lures, stages, skips } = written;
+  if (on === view.on && checks.length + lures.length + stages.length + skips.length === 0) return view;
   const stops = view.stops.map((stop) => laterStop(stop, on, written));
   return { ...view, on, stops, dueLengthKm: roundOrder(stops.filter((stop) => stop.due)).lengthKm };
 }
@@ -57,7 +61,7 @@ function laterStop(stop: RoundStop, on: IsoDay, written: WrittenSince): RoundSto
   };
 }
 
-function laterTrap(trap: RoundTrap, on: IsoDay, { checks, lures }: WrittenSince): RoundTrap {
+function laterTrap(trap: RoundTrap, on: IsoDay, { checks, lures, skips }: WrittenSince): RoundTrap {
   const rhythm = daysBetween(day(trap.lastVisit?.on ?? trap.hungOn), day(trap.checkDue));
   const own = newest(
     checks.filter((check) => check.trapId === trap.trapId && check.checkedOn <= on),
@@ -68,7 +72,28 @@ function laterTrap(trap: RoundTrap, on: IsoDay, { checks, lures }: WrittenSince)
   const checkDue = isNews ? formatDay(addDays(day(own.checkedOn), rhythm)) : trap.checkDue;
   // A trap that was unfit is to be put right at once; having just been there is not a reason to turn round.
   const wasUnfit = isNews ? own.condition === 'unfit' && own.checkedOn < on : trap.due;
-  return { ...trap, lastVisit, checkDue, due: wasUnfit || checkDue <= on, lure: laterLure(trap, on, lures, rhythm) };
+  const passedBy = newest(
+    skips.filter((skip) => skip.trapId === trap.trapId && skip.skippedOn <= on),
+    (skip) => skip.skippedOn,
+  );
+  const known = trap.skipped && { trapId: trap.trapId, skippedOn: trap.skipped.on, reason: trap.skipped.reason, note: null };
+  return {
+    ...trap,
+    lastVisit,
+    checkDue,
+    due: wasUnfit || checkDue <= on,
+    lure: laterLure(trap, on, lures, rhythm),
+    most: !isNews || own.targetCount === null ? trap.most : Math.max(trap.most ?? 0, own.targetCount),
+    told: isNews ? [...trap.told, ...toldBy(own, trap)].slice(-VISITS_TOLD) : trap.told,
+    skipped: standingSkip(passedBy ?? known ?? undefined, lastVisit?.on ?? null),
+  };
+}
+
+/** What a visit of one's own says of its nights, where that is plain: what was left in, or unfit, only a server works out. */
+function toldBy({ checkedOn, condition, targetCount }: CheckRecord, { lastVisit, hungOn }: RoundTrap): RoundTrap['told'] {
+  const nights = daysBetween(day(lastVisit?.on ?? hungOn), day(checkedOn));
+  const plain = condition !== 'unfit' && targetCount !== null && (lastVisit === null || lastVisit.emptied) && nights > 0;
+  return plain ? [{ count: targetCount, nights }] : [];
 }
 
 function laterLure(trap: RoundTrap, on: IsoDay, lures: readonly LureRecord[], rhythm: number): RoundTrap['lure'] {
@@ -102,6 +127,7 @@ const visitOf = (check: CheckRecord): NonNullable<RoundTrap['lastVisit']> => ({
   count: check.targetCount,
   condition: check.condition,
   emptied: check.emptied,
+  unfitReason: check.unfitReason ?? null,
 });
 
 const newest = <T>(all: readonly T[], age: (each: T) => string): T | null =>

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema } from '../catalogue/schema.ts';
-import { conditionSchema, isoDay, trapDesignSchema } from '../records/schema.ts';
+import { conditionSchema, isoDay, SKIP_REASONS, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
 import { keepOutSchema, namedFieldSchema, namedProgramSchema, observedStageSchema } from './schema.ts';
 
 const roundTrapSchema = z
@@ -21,8 +21,17 @@ const roundTrapSchema = z
         count: z.int().nullable(),
         condition: conditionSchema,
         emptied: z.boolean(),
+        unfitReason: z.enum(UNFIT_REASONS).nullable(),
       })
       .nullable(),
+    most: z.int().nullable().describe('Most moths of the target that one visit to it has found; null when none was counted.'),
+    told: z
+      .array(z.object({ count: z.int(), nights: z.int() }))
+      .describe('Its last visits that say something of their nights, oldest first: what the next should find.'),
+    skipped: z
+      .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
+      .nullable()
+      .describe('Why it was last passed by, when nobody has visited it since.'),
     checkDue: isoDay,
     due: z.boolean(),
     lure: z
@@ -33,6 +42,9 @@ const roundTrapSchema = z
         change: z.boolean().describe('It ends before the next visit would come.'),
       })
       .nullable(),
+    marks: localTextSchema
+      .nullable()
+      .describe('What tells the target from others, from the catalogue; null when it is not in it.'),
     lookAlikes: z.array(z.object({ name: localTextSchema, note: localTextSchema })).describe('In words, from the catalogue.'),
   })
   .meta({ id: 'RoundTrap' });

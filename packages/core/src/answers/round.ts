@@ -8,8 +8,11 @@ import { day, daysBetween, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import { cropById, designFacts, insectById } from '../catalogue/index.ts';
 import { driveOrder } from '../planning/route.ts';
+import { VISITS_TOLD } from '../questions/next-count.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import type { RoundField, RoundStop, RoundTrap, RoundView } from './round-schema.ts';
+import { skipOf } from './skipped.ts';
+import { standingSkip } from './standing-skip.ts';
 import { insectName } from './week.ts';
 
 /** A station as far as its place in the driving order hangs on it. */
@@ -46,7 +49,7 @@ export const roundPlace = ({ station, latitude, longitude, due }: RoundStop): Ro
 /** Every station with a trap hanging, in no order to drive by. */
 export function roundStops(prepared: Prepared): RoundStop[] {
   const byStation = groupBy(hanging(prepared, [...prepared.traps.values()]), ({ station }) => station);
-  return [...byStation].map(([station, traps]) => roundStop(prepared, station, traps));
+  return [...byStation].map(([station, there]) => roundStop(prepared, station, there));
 }
 
 export function roundAlong(prepared: Prepared, stops: readonly RoundStop[], way: RoundWay): RoundView {
@@ -83,7 +86,8 @@ function roundStop(prepared: Prepared, station: string, records: readonly TrapRe
 
 function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
   const { trapId, insect, design, hungOn } = trap;
-  const last = historyOf(prepared, trap).intervals.at(-1);
+  const { intervals } = historyOf(prepared, trap);
+  const last = intervals.at(-1);
   const visits = (prepared.checksByTrap.get(trapId) ?? []).filter((check) => check.checkedOn <= formatDay(prepared.on));
   const visit = visits.reduce<(typeof visits)[number] | null>((newest, check) => {
     const later =
@@ -108,7 +112,14 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
       count: visit.targetCount,
       condition: visit.condition,
       emptied: visit.emptied,
+      unfitReason: visit.unfitReason ?? null,
     },
+    most: visits.reduce<number | null>(
+      (most, { targetCount }) => (targetCount === null ? most : Math.max(most ?? 0, targetCount)),
+      null,
+    ),
+    told: intervals.flatMap(({ count, nights }) => (count === null ? [] : [{ count, nights }])).slice(-VISITS_TOLD),
+    skipped: standingSkip(skipOf(prepared, trapId), visit?.checkedOn ?? null),
     checkDue: formatDay(due),
     due: due <= prepared.on || last?.noInformation === 'unfit',
     lure: placed && {
@@ -118,6 +129,7 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
       // A lure that would end before the next visit is changed at this one.
       change: lure !== null && lure.ends < prepared.on + usualGap(prepared, trap),
     },
+    marks: insectById(insect)?.marks.note ?? null,
     lookAlikes: (insectById(insect)?.lookAlikes ?? []).map(({ name, note }) => ({ name, note })),
   };
 }

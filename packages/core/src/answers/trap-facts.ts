@@ -4,6 +4,8 @@ import { historyOf, type Prepared } from '../advice/prepare.ts';
 import { type Day, day, dayOf, daysBetween, formatDay, yearOf } from '../base/day.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { CheckRecord, TrapRecord } from '../records/schema.ts';
+import { skipOf } from './skipped.ts';
+import { standingSkip } from './standing-skip.ts';
 import type { StationTrap, TrapSeasonSummary, TrapState, TrapVisit } from './traps-schema.ts';
 import { insectName } from './week.ts';
 
@@ -29,6 +31,7 @@ export function stationTrap(prepared: Prepared, trap: TrapRecord): StationTrap {
     check: state === 'hanging' ? checkState(prepared, trap) : null,
     lure: lureState(prepared, trap),
     lastVisit: visits.at(-1) ?? null,
+    skipped: standingSkip(skipOf(prepared, trapId), visits.at(-1)?.on ?? null),
     newest: newest
       ? { from: formatDay(newest.from), to: formatDay(newest.to), nights: newest.nights, perNight: nightly(newest) }
       : null,

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema, standingSchema } from '../catalogue/schema.ts';
-import { conditionSchema, isoDay, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
+import { conditionSchema, isoDay, SKIP_REASONS, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
 import { insectNameSchema, namedFieldSchema, namedProgramSchema } from './schema.ts';
 
 const degrees = z.number().nullable();
@@ -103,6 +103,10 @@ const stationTrapSchema = z
       })
       .nullable(),
     lastVisit: trapVisitSchema.nullable(),
+    skipped: z
+      .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
+      .nullable()
+      .describe('Why it was last passed by, when nobody has visited it since.'),
     newest: z
       .object({ from: isoDay, to: isoDay, nights: z.int(), perNight })
       .nullable()

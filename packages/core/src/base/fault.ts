@@ -39,6 +39,7 @@ export const faultSchema = z
     z.object({ kind: z.literal('too-long'), longest: z.int(), length: z.int() }),
     z.object({ kind: z.literal('sign-in-id') }),
     z.object({ kind: z.literal('no-such-day') }),
+    z.object({ kind: z.literal('future-day'), last: z.iso.date() }),
     z.object({ kind: z.literal('wrong-order'), first: z.string(), from: z.iso.date(), second: z.string() }),
     z.object({ kind: z.literal('time-zone') }),
     z.object({ kind: z.literal('too-many-visits'), most: z.int() }),

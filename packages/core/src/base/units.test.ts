@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   addDays,
+  bearingDegrees,
   celsius,
   day,
   dayOf,
@@ -64,6 +65,24 @@ describe('distance', () => {
   });
   it('is not known without coordinates', () =>
     expect(distanceKm({ latitude: null, longitude: 1 }, { latitude: 1, longitude: 1 })).toBeNull());
+});
+
+describe('direction', () => {
+  const place = (latitude: number, longitude: number) => ({ latitude, longitude });
+
+  it('is that of the great circle at its outset: 1.150035 rad from Los Angeles to New York (Williams, Aviation Formulary, worked example)', () => {
+    const from = place(33 + 57 / 60, -(118 + 24 / 60));
+    const to = place(40 + 38 / 60, -(73 + 47 / 60));
+    expect((bearingDegrees(from, to)! * Math.PI) / 180).toBeCloseTo(1.150035, 5);
+  });
+
+  it('goes round by the east, and is not known without coordinates', () => {
+    const here = place(0, 10);
+    expect([place(5, 10), place(0, 20), place(-5, 10), place(0, 0)].map((to) => bearingDegrees(here, to)!)).toEqual([
+      0, 90, 180, 270,
+    ]);
+    expect(bearingDegrees(here, { latitude: null, longitude: 3 })).toBeNull();
+  });
 });
 
 describe('length', () => {

@@ -42,6 +42,8 @@ export interface Insect {
   readonly hostsSource: Sourced;
   /** The biofix its models and rules start from; null: none in the catalogue. */
   readonly biofix: (Sourced & { readonly rule: BiofixRule }) | null;
+  /** What tells it from others in a trap. */
+  readonly marks: Sourced & { readonly note: LocalText };
   readonly lookAlikes: readonly (Sourced & { readonly name: LocalName; readonly note: LocalText })[];
 }
 

@@ -2,6 +2,7 @@
 import { namedFigures } from '../catalogue/named-figures.ts';
 import { OWN_FIGURE } from '../catalogue/sources/sources.ts';
 import type { Assumption } from '../catalogue/types.ts';
+import { NEXT_COUNT } from './next-count-figures.ts';
 
 const figures = {
   falseAlarmsPerKind: {
@@ -49,6 +50,51 @@ const figures = {
     why: {
       en: 'Flights rise and fall: with this shape one visit of ten catches less than 0.4 of what its neighbours in time suggest.',
       es: 'Los vuelos suben y bajan: con esta forma, una visita de cada diez captura menos de 0,4 de lo que sugieren sus vecinas en el tiempo.',
+    },
+    ...OWN_FIGURE,
+  },
+  nextCountDrift: {
+    value: NEXT_COUNT.drift,
+    unit: {
+      en: 'shape of a gamma distribution of what a trap catches against its visits just before',
+      es: 'forma de una distribución gamma de lo que captura una trampa frente a sus visitas de justo antes',
+    },
+    why: {
+      en: 'A phone without signal knows the last two counts of a trap and nothing of the other traps’ night: flights rise by more than what is known from both sides.',
+      es: 'Un teléfono sin señal conoce los dos últimos conteos de una trampa y nada de la noche de las otras: los vuelos suben más de lo que se sabe por ambos lados.',
+    },
+    ...OWN_FIGURE,
+  },
+  nextCountScatter: {
+    value: NEXT_COUNT.scatter,
+    unit: {
+      en: 'scatter k of one visit about what it should have found',
+      es: 'dispersión k de una visita respecto de lo que debía hallar',
+    },
+    why: {
+      en: 'The usual scatter between visits of one trap, for a phone that cannot measure the program’s own.',
+      es: 'La variación usual entre visitas de una trampa, para un teléfono que no puede medir la del programa.',
+    },
+    ...OWN_FIGURE,
+  },
+  nextCountNotYet: {
+    value: NEXT_COUNT.notYet,
+    unit: { en: 'moths added to those of the last two visits', es: 'polillas añadidas a las de las dos últimas visitas' },
+    why: {
+      en: 'Before anything was caught a flight may begin with the next night, and its first moths are no question.',
+      es: 'Antes de capturar nada, un vuelo puede empezar la noche siguiente, y sus primeras polillas no son motivo de pregunta.',
+    },
+    ...OWN_FIGURE,
+  },
+  askAtTrap: {
+    value: NEXT_COUNT.askBelow,
+    unit: {
+      en: 'probability of a count as high, below which it is asked about at the trap',
+      es: 'probabilidad de un conteo tan alto por debajo de la cual se pregunta ante la trampa',
+    },
+    why: {
+      en: 'In sound invented seasons one visit of 130 to 630 is asked about, and of counts from 10 with a nought too many two of three. Asked more often it would be tapped away unread.',
+      es: 'En temporadas inventadas sin fallas se pregunta por una visita de cada 130 a 630, y por dos de cada tres conteos desde 10 con un cero de más. Si se preguntara más, se tocaría sin leer.',
     },
     ...OWN_FIGURE,
   },

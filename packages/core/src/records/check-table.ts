@@ -71,6 +71,7 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
       { kind: 'uncounted' },
     );
   },
+  skips: () => {},
   weather(day, at) {
     const { forecastMadeOn = null, date } = day;
     if (forecastMadeOn !== null && forecastMadeOn > date)

@@ -64,6 +64,13 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
     note: 'Anything the scout wrote.',
     photo: ['Photo taken at the visit, named by the SHA-256 of its bytes.', { extension: true }],
   },
+  skips: {
+    trap_id: 'Trap that was passed by.',
+    skipped_on: 'Day on which it was passed by.',
+    reason:
+      'Why: keep-out (the re-entry time of a treatment was not over), water (no way through), locked (a gate or a door), no-time, not-found (the trap is not where it should be), unsafe, or other.',
+    note: 'Anything the scout wrote.',
+  },
   weather: {
     source_id: 'Weather source, for example a station.',
     date: 'Day the figures belong to.',

@@ -8,6 +8,7 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   traps: (r) => r.trapId,
   lures: (r) => `${r.trapId}|${r.placedOn}`,
   checks: (r) => `${r.trapId}|${r.checkedOn}|${r.visit}`,
+  skips: (r) => `${r.trapId}|${r.skippedOn}`,
   weather: (r) => `${r.sourceId}|${r.date}`,
   samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
   treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,

@@ -18,10 +18,12 @@ import {
   ruleSchema,
   type SampleRecord,
   type SeasonRecord,
+  type SkipRecord,
   type StageRecord,
   type StockRecord,
   sampleSchema,
   seasonSchema,
+  skipSchema,
   stageSchema,
   stockSchema,
   type TrapRecord,
@@ -40,6 +42,7 @@ export interface Program {
   readonly traps: readonly TrapRecord[];
   readonly lures: readonly LureRecord[];
   readonly checks: readonly CheckRecord[];
+  readonly skips: readonly SkipRecord[];
   readonly weather: readonly WeatherRecord[];
   readonly samples: readonly SampleRecord[];
   readonly treatments: readonly TreatmentRecord[];
@@ -59,6 +62,7 @@ export const RECORD_KINDS = [
   'traps',
   'lures',
   'checks',
+  'skips',
   'weather',
   'samples',
   'treatments',
@@ -79,6 +83,7 @@ export const recordSchemas = {
   traps: trapSchema,
   lures: lureSchema,
   checks: checkSchema,
+  skips: skipSchema,
   weather: weatherSchema,
   samples: sampleSchema,
   treatments: treatmentSchema,
@@ -98,6 +103,7 @@ export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program =
   traps: [],
   lures: [],
   checks: [],
+  skips: [],
   weather: [],
   samples: [],
   treatments: [],

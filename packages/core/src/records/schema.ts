@@ -108,6 +108,18 @@ export const checkSchema = z.object({
   photo: photoSchema.nullable().optional(),
 });
 
+/** Why nobody checked a trap that was due. `keep-out`: the re-entry time of a treatment; `water`: no way through it. */
+export const SKIP_REASONS = ['keep-out', 'water', 'locked', 'no-time', 'not-found', 'unsafe', 'other'] as const;
+export type SkipReason = (typeof SKIP_REASONS)[number];
+
+/** A trap that was passed by on a round. It is no visit: nothing about moths or nights follows from it. */
+export const skipSchema = z.object({
+  trapId: id,
+  skippedOn: isoDay,
+  reason: z.enum(SKIP_REASONS),
+  note: text.nullable(),
+});
+
 export const weatherSchema = z.object({
   sourceId: id,
   date: isoDay,
@@ -297,6 +309,7 @@ export type StageRecord = z.infer<typeof stageSchema>;
 export type TrapRecord = z.infer<typeof trapSchema>;
 export type LureRecord = z.infer<typeof lureSchema>;
 export type CheckRecord = z.infer<typeof checkSchema>;
+export type SkipRecord = z.infer<typeof skipSchema>;
 export type WeatherRecord = z.infer<typeof weatherSchema>;
 export type SampleRecord = z.infer<typeof sampleSchema>;
 export type TreatmentRecord = z.infer<typeof treatmentSchema>;

@@ -91,6 +91,7 @@ const twoFarms: Program = {
     reason: 'cost',
     note: null,
   })),
+  skips: ['ta', 'tb', 'tab'].map((trapId) => ({ trapId, skippedOn: '2026-07-05', reason: 'locked', note: `note at ${trapId}` })),
   seasons: [
     {
       season: 2027,
@@ -156,6 +157,7 @@ describe('what a person may know of a program', () => {
     expect(own.fields).toEqual([twoFarms.fields[0]]);
     expect(own.traps).toEqual([twoFarms.traps[0], { ...twoFarms.traps[2], informs: ['a1'] }]);
     expect(own.checks.map((each) => each.trapId)).toEqual(['ta', 'tab']);
+    expect(own.skips.map((each) => each.trapId)).toEqual(['ta', 'tab']);
     expect(own.weather.map((each) => each.sourceId)).toEqual(['Alder']);
     for (const kind of ['stages', 'lures', 'samples', 'treatments', 'decisions'] as const)
       expect(own[kind]).toEqual([twoFarms[kind][0]]);
@@ -169,6 +171,7 @@ describe('what a person may know of a program', () => {
 
   it('a reader knows catches, and no place, name, field, treatment or note', () => {
     const public_ = scopeProgram(twoFarms, somebody('reader'));
+    expect(public_.skips).toEqual([]);
     expect(public_.checks.map((each) => each.targetCount)).toEqual([3, 40, 5]);
     expect(JSON.stringify(public_)).not.toMatch(/Alder|Birch|a1|b1|"t[ab]+"|idle|station of|note at|product|44\.|63\./);
   });

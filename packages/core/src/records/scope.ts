@@ -13,7 +13,7 @@ import { weatherSourceFor } from './weather-source.ts';
  *   places, checks and lures, but not which other fields they inform; the weather that informs these fields; the
  *   program's rules; not how the program plans, buys and stores, nor what it was asked and answered. The advice for an
  *   own field is the same as it is from the whole program.
- * - Reader: traps under numbers, with their counts; no field, farm, place, note, treatment or weather.
+ * - Reader: traps under numbers, with their counts; no skip, field, farm, place, note, treatment or weather.
  * - Disabled: nothing.
  */
 export function scopeProgram(program: Program, person: Pick<Person, 'role' | 'farms' | 'disabled'>): Program {
@@ -108,10 +108,11 @@ function programWithoutPlaces(program: Program): Program {
   };
 }
 
-function recordsOfTraps(program: Program, traps: readonly TrapRecord[]): Pick<Program, 'checks' | 'lures'> {
+function recordsOfTraps(program: Program, traps: readonly TrapRecord[]): Pick<Program, 'checks' | 'lures' | 'skips'> {
   const trapIds = new Set(traps.map((trap) => trap.trapId));
   return {
     checks: program.checks.filter((check) => trapIds.has(check.trapId)),
     lures: program.lures.filter((lure) => trapIds.has(lure.trapId)),
+    skips: program.skips.filter((skip) => trapIds.has(skip.trapId)),
   };
 }

@@ -55,6 +55,14 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
     foreign: [ofTrap],
     required: true,
   }),
+  skips: table(
+    'skips',
+    'Traps that were due and passed by, and why. Not a visit: nothing follows from it about moths or nights.',
+    {
+      primary: ['trap_id', 'skipped_on'],
+      foreign: [ofTrap],
+    },
+  ),
   weather: table('weather', 'Daily extremes and rain. Temperatures in °C; tmin_f and tmax_f (°F) are read in their place.', {
     primary: ['source_id', 'date'],
   }),

@@ -1,7 +1,7 @@
 /** English. */
 import type { Advice, Caution } from '../advice/types.ts';
 import { fromCelsius } from '../base/temperature.ts';
-import { daysLate } from './days.ts';
+import { type Dates, dayFirst, daysLate, monthFirst } from './days.ts';
 import { decision, decisionReason } from './decisions.en.ts';
 import { doubtLine } from './doubt.en.ts';
 import { evidence, noRule, outOfSeason } from './evidence.en.ts';
@@ -9,21 +9,10 @@ import { exact, figure, percent } from './figures.ts';
 import { inShort } from './in-short.en.ts';
 import { larvaeReason } from './larvae.en.ts';
 import { askedReason, closeCall } from './reasons.en.ts';
+import { skipReasonWords } from './skip-reason.ts';
 import type { Wording, WordingOptions } from './types.ts';
 import { unfitReasonWords } from './unfit-reason.ts';
-import {
-  cropName,
-  type Dates,
-  dayFirst,
-  design,
-  event,
-  insectName,
-  monthFirst,
-  plural,
-  regionEnglish,
-  standing,
-  verb,
-} from './words.en.ts';
+import { cropName, design, event, insectName, plural, regionEnglish, standing, verb } from './words.en.ts';
 
 export function english(options: WordingOptions): Wording {
   const degrees = (valueC: number) => `${Math.round(fromCelsius(valueC, options.temperature))} °${options.temperature}`;
@@ -36,6 +25,7 @@ export function english(options: WordingOptions): Wording {
     design,
     condition: { fit: 'fit', doubtful: 'doubtful', unfit: 'unfit' },
     unfitReason: unfitReasonWords.en,
+    skipReason: skipReasonWords.en,
     event,
     decision,
     decisionReason,

@@ -8,6 +8,7 @@ import { evidence, noRule, outOfSeason } from './evidence.es.ts';
 import { inShort } from './in-short.es.ts';
 import { larvaeReason } from './larvae.es.ts';
 import { askedReason, closeCall } from './reasons.es.ts';
+import { skipReasonWords } from './skip-reason.ts';
 import type { Wording, WordingOptions } from './types.ts';
 import { unfitReasonWords } from './unfit-reason.ts';
 import {
@@ -38,6 +39,7 @@ export function spanish(options: WordingOptions): Wording {
     design,
     condition: { fit: 'apta', doubtful: 'dudosa', unfit: 'no apta' },
     unfitReason: unfitReasonWords.es,
+    skipReason: skipReasonWords.es,
     event,
     decision,
     decisionReason,

@@ -2,12 +2,13 @@
 import type { Evidence, StageHeat, VisitScatter } from '../advice/types.ts';
 import { degreeDaysFrom, type TemperatureUnit } from '../base/temperature.ts';
 import { citation } from '../catalogue/index.ts';
+import type { Dates } from './days.ts';
 import { decision, decisionReason } from './decisions.en.ts';
 import { doubtSentence } from './doubt.en.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeSentence } from './larvae.en.ts';
 import { askedSentence, choiceOpenSentence, otherRuleSentence, sampleSentence } from './reasons.en.ts';
-import { cropName, type Dates, design, event, plural, readable, standing, verb } from './words.en.ts';
+import { cropName, design, event, plural, readable, standing, verb } from './words.en.ts';
 
 /** Where the crop may be by now, where that is not only the stage seen. */
 function carried({ now, ageDays }: Evidence & { kind: 'stage' }, date: Dates, unit: TemperatureUnit): string {

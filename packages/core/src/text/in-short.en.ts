@@ -1,9 +1,10 @@
 /** English for the reason of a verb, in a few words. */
 import type { Advice, Evidence } from '../advice/types.ts';
+import type { Dates } from './days.ts';
 import { figure } from './figures.ts';
 import { larvaeReason } from './larvae.en.ts';
 import { askedSentence } from './reasons.en.ts';
-import { type Dates, event, plural, readable } from './words.en.ts';
+import { event, plural, readable } from './words.en.ts';
 
 type Of<K extends Evidence['kind']> = Evidence & { readonly kind: K };
 type Sentence = (item: Evidence) => string;

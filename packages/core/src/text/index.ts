@@ -1,3 +1,5 @@
+export { namesByCatalogue } from './catalogue-names.ts';
+export { dayInWords } from './days.ts';
 export { english } from './en.ts';
 export { spanish } from './es.ts';
 export { exact, figure, fine, percent } from './figures.ts';
@@ -7,5 +9,7 @@ export type { Sampled, ScoutingWording } from './scouting-types.ts';
 export { sheetEnglish } from './sheet.en.ts';
 export { sheetSpanish } from './sheet.es.ts';
 export type { SheetWording } from './sheet-types.ts';
+export * from './skip-reason.ts';
+export { namesAsWritten } from './trade-names.ts';
 export * from './types.ts';
 export * from './unfit-reason.ts';

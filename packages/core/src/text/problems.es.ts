@@ -1,8 +1,8 @@
 /** Spanish for every fault; one without words does not compile. */
 
 import type { Fault, Hint, StorageTrouble, Wanted } from '../base/fault.ts';
-import { cropById, insectById } from '../catalogue/index.ts';
 import { spanishDay } from './days.ts';
+import type { TradeNames } from './trade-names.ts';
 
 interface Said {
   readonly expected: string;
@@ -12,7 +12,6 @@ interface Said {
 const list = (texts: readonly string[]) => texts.join(' o ');
 const number = (value: number) => String(value).replace('.', ',');
 const meant = (close: readonly string[], otherwise: string) => (close.length > 0 ? `¿Quiso decir ${list(close)}?` : otherwise);
-const stageName = (crop: string, id: string) => cropById(crop)?.stages.find((stage) => stage.id === id)?.name.es ?? id;
 
 /** Days that can stand in the wrong order, as a form calls them. */
 const DAYS: Readonly<Record<string, string>> = {
@@ -95,11 +94,17 @@ function mend(hint: Hint): string {
   }
 }
 
-export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { readonly kind: K }) => Said } = {
+export const faultSpanish: {
+  readonly [K in Fault['kind']]: (fault: Fault & { readonly kind: K }, names: TradeNames) => Said;
+} = {
   unreadable: (fault) => ({ expected: wanted(fault.wanted), fix: mend(fault.hint) }),
   'too-long': ({ longest, length }) => ({ expected: `${longest} caracteres como máximo`, fix: `Acórtelo: tiene ${length}.` }),
   'sign-in-id': () => ({ expected: 'un nombre sin ; ni |', fix: 'Use otro signo, como un guion.' }),
   'no-such-day': () => ({ expected: 'un día que exista', fix: 'Corrija el día.' }),
+  'future-day': ({ last }) => ({
+    expected: `un día hasta el ${spanishDay(last)}`,
+    fix: 'Corrija el día; quizá esté adelantado el reloj del teléfono o de la computadora que lo anotó.',
+  }),
   'wrong-order': ({ first, from, second }) => ({
     expected: `un día que no sea anterior a ${dayName(first)} (${spanishDay(from)})`,
     fix: `Corrija ${dayName(first)} o ${dayName(second)}: están en orden inverso.`,
@@ -138,16 +143,16 @@ export const faultSpanish: { readonly [K in Fault['kind']]: (fault: Fault & { re
     expected: `no más piezas gastadas que existentes (${wornOut} de ${onHand})`,
     fix: 'Corrija una de las dos.',
   }),
-  'unknown-insect': ({ close }) => ({
+  'unknown-insect': ({ close }, names) => ({
     expected: 'un insecto del catálogo',
     fix: meant(
-      close.map((id) => insectById(id)?.commonName.es ?? id),
+      close.map((id) => names.insect(id)),
       'Elija uno de la lista.',
     ),
   }),
-  'unknown-stage': ({ crop, close }) => ({
-    expected: `una etapa de ${cropById(crop)?.name.es ?? crop}, en palabras o como código BBCH`,
-    fix: `Por ejemplo: ${close.map((id) => stageName(crop, id)).join(', ')}.`,
+  'unknown-stage': ({ crop, close }, names) => ({
+    expected: `una etapa de ${names.crop(crop)}, en palabras o como código BBCH`,
+    fix: `Por ejemplo: ${close.map((id) => names.stage(crop, id)).join(', ')}.`,
   }),
   'key-twice': () => ({
     expected: 'un registro que no exista ya',

@@ -8,6 +8,7 @@ import { emptyProgram, type Program, RECORD_KINDS } from '../records/program.ts'
 import type { CheckRecord, FieldRecord, SampleRecord, TrapRecord } from '../records/schema.ts';
 import { tables } from '../records/tables.ts';
 import { MAX_VISITS } from '../records/visits.ts';
+import { namesByCatalogue } from './catalogue-names.ts';
 import { faultSpanish } from './problems.es.ts';
 import { problemInWords } from './problems.ts';
 
@@ -130,6 +131,7 @@ function unreadableBoxes(): Problem[] {
 const ofServer: readonly Fault[] = [
   { kind: 'may-not-write', role: 'scout' },
   { kind: 'other-farm' },
+  { kind: 'future-day', last: '2026-07-16' },
   { kind: 'too-large' },
   { kind: 'photo-type', types: ['image/jpeg'] },
   ...(['busy', 'away', 'disk-full', 'disk-fault', 'read-only', 'damaged'] as const).map(
@@ -153,8 +155,8 @@ describe('what is wrong with what somebody wrote', () => {
   it('is said in Spanish wherever a form, a round or the server says it in English', () => {
     for (const problem of problems) {
       expect(problem.fault, `${problem.expected} ${problem.fix}`).toBeDefined();
-      const english = problemInWords(problem, 'en');
-      const spanish = problemInWords(problem, 'es');
+      const english = problemInWords(problem, 'en', namesByCatalogue('en'));
+      const spanish = problemInWords(problem, 'es', namesByCatalogue('es'));
       expect(english).toEqual({ expected: problem.expected, fix: problem.fix, language: 'en' });
       expect(spanish.language).toBe('es');
       expect(spanish.fix).not.toBe(english.fix);
@@ -165,6 +167,10 @@ describe('what is wrong with what somebody wrote', () => {
 
   it('stays in English, and says so, where only English has words', () => {
     const other = { where: {}, got: '', expected: 'another revision', fix: 'Send it anew.' };
-    expect(problemInWords(other, 'es')).toEqual({ expected: 'another revision', fix: 'Send it anew.', language: 'en' });
+    expect(problemInWords(other, 'es', namesByCatalogue('es'))).toEqual({
+      expected: 'another revision',
+      fix: 'Send it anew.',
+      language: 'en',
+    });
   });
 });

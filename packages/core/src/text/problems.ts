@@ -4,6 +4,7 @@ import type { Fault } from '../base/fault.ts';
 import type { Problem } from '../base/problem.ts';
 import type { Language } from '../people/person.ts';
 import { faultSpanish } from './problems.es.ts';
+import type { TradeNames } from './trade-names.ts';
 
 export interface ProblemInWords {
   readonly expected: string;
@@ -12,10 +13,13 @@ export interface ProblemInWords {
   readonly language: Language;
 }
 
-export function problemInWords({ expected, fix, fault }: Problem, language: Language): ProblemInWords {
+export function problemInWords({ expected, fix, fault }: Problem, language: Language, names: TradeNames): ProblemInWords {
   if (language === 'en' || fault === undefined) return { expected, fix, language: 'en' };
-  return { ...sayFault(fault), language };
+  return { ...sayFault(fault, names), language };
 }
 
-const sayFault = <K extends Fault['kind']>(fault: Fault & { readonly kind: K }): Omit<ProblemInWords, 'language'> =>
-  (faultSpanish[fault.kind] as (fault: Fault) => Omit<ProblemInWords, 'language'>)(fault);
+const sayFault = <K extends Fault['kind']>(
+  fault: Fault & { readonly kind: K },
+  names: TradeNames,
+): Omit<ProblemInWords, 'language'> =>
+  (faultSpanish[fault.kind] as (fault: Fault, names: TradeNames) => Omit<ProblemInWords, 'language'>)(fault, names);

@@ -3,7 +3,7 @@ import type { Advice, Caution, Confidence, Evidence, Verb } from '../advice/type
 import type { IsoDay, TemperatureUnit } from '../base/index.ts';
 import type { EventId, Standing } from '../catalogue/types.ts';
 import type { Language } from '../people/person.ts';
-import type { Condition, DecisionReason, DecisionRecord, TrapDesign, UnfitReason } from '../records/schema.ts';
+import type { Condition, DecisionReason, DecisionRecord, SkipReason, TrapDesign, UnfitReason } from '../records/schema.ts';
 
 export interface WordingOptions {
   /** Unit in which temperatures and sums of heat are shown; a model published in the other one is named in its own beside. */
@@ -22,6 +22,7 @@ export interface Wording {
   readonly design: Readonly<Record<TrapDesign, string>>;
   readonly condition: Readonly<Record<Condition, string>>;
   readonly unfitReason: Readonly<Record<UnfitReason, string>>;
+  readonly skipReason: Readonly<Record<SkipReason, string>>;
   readonly event: Readonly<Record<EventId, string>>;
   readonly decision: Readonly<Record<DecisionRecord['decision'], string>>;
   readonly decisionReason: Readonly<Record<DecisionReason, string>>;

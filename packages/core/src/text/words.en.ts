@@ -1,5 +1,4 @@
 /** English names and forms that many sentences use. */
-import { day, type IsoDay } from '../base/day.ts';
 import { cropById, insectById, regionName } from '../catalogue/index.ts';
 import { figure } from './figures.ts';
 import type { Wording } from './types.ts';
@@ -50,19 +49,6 @@ export const event: Wording['event'] = {
   'peak-egg-laying': 'peak egg-laying',
 };
 
-const weekday = new Intl.DateTimeFormat('en-GB', { weekday: 'short', timeZone: 'UTC' });
-const dayMonth = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
-const monthDay = new Intl.DateTimeFormat('en-US', { day: 'numeric', month: 'long', timeZone: 'UTC' });
-/** How a day is written in a sentence. */
-export type Dates = (day: IsoDay) => string;
-export const dayFirst: Dates = (text) => {
-  const instant = day(text) * 86_400_000;
-  return `${weekday.format(instant)} ${dayMonth.format(instant)}`;
-};
-export const monthFirst: Dates = (text) => {
-  const instant = day(text) * 86_400_000;
-  return `${weekday.format(instant)} ${monthDay.format(instant)}`;
-};
 export const plural = (count: number, one: string, many = `${one}s`) => `${figure(count)} ${count === 1 ? one : many}`;
 export const insectName = (id: string) => insectById(id)?.commonName.en ?? id;
 export const cropName = (id: string) => cropById(id)?.name.en ?? id.replaceAll('-', ' ');

@@ -33,6 +33,7 @@ describe('writing over a folder', () => {
       'prices',
       'samples',
       'seasons',
+      'skips',
       'stock',
       'traps',
       'treatments',

@@ -9,6 +9,7 @@ import {
   dayOf,
   formatDay,
   type Program,
+  SKIP_REASONS,
   TRAP_DESIGNS,
   type TrapRecord,
   UNFIT_REASONS,
@@ -160,6 +161,14 @@ export const anyProgram: fc.Arbitrary<Program> = fc
             trapId: fc.constantFrom(...trapIds),
             placedOn: fc.constant(placedOn),
             lifeDays: orNull(fc.integer({ min: 1, max: 400 })),
+          }),
+        ),
+        skips: forEach(days, (skippedOn) =>
+          fc.record({
+            trapId: fc.constantFrom(...trapIds),
+            skippedOn: fc.constant(skippedOn),
+            reason: fc.constantFrom(...SKIP_REASONS),
+            note: orNull(text),
           }),
         ),
         weather: forEach(days, weatherDay),

@@ -17,6 +17,7 @@ export const SOUND_FILES: Readonly<Record<string, string>> = {
   'checks.csv':
     'trap_id,checked_on,target_count,other_count,condition,emptied,note\n' +
     'T1,2025-07-01,3,,fit,yes,\nT1,2025-07-03,,,unfit,,"down, wind"\nT2,2025-07-01,0,4,doubtful,no,\n',
+  'skips.csv': 'trap_id,skipped_on,reason,note\nT1,2025-07-02,locked,\n',
   'weather.csv': 'source_id,date,tmin_c,tmax_c,precipitation_mm\nstation,2025-07-01,12.5,25,0\nstation,2025-07-02,,,\n',
   'samples.csv':
     'field_id,insect,sampled_on,kind,units_examined,units_infested,total_count\nnorth,ostrinia-nubilalis,2025-07-02,plants,100,12,\n',

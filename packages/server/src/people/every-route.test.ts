@@ -79,6 +79,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
       'traps',
       'lures',
       'checks',
+      'skips',
       'weather',
       'samples',
       'treatments',

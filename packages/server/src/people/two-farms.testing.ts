@@ -12,6 +12,12 @@ export const twoFarms: Program = {
   traps: [trap('TA', 'gatepost', 44.122222, 'alder-1'), trap('TB', 'birchwood', 45.876543, 'birch-1'), between()],
   lures: ['TA', 'TB', 'TM'].map((trapId) => ({ trapId, placedOn: '2026-07-01', lifeDays: 28 })),
   checks: [check('TA', 'by the hedge', 30), check('TB', 'ask the Birchwoods first', 61), check('TM', 'windy', 4)],
+  skips: ['TA', 'TB'].map((trapId) => ({
+    trapId,
+    skippedOn: '2026-07-11',
+    reason: 'locked',
+    note: trapId === 'TA' ? 'key with the alders' : 'key with the birches',
+  })),
   weather: ['alder-yard', 'birch-yard'].map((sourceId) => ({
     sourceId,
     date: '2026-07-14',

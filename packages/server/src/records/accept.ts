@@ -2,6 +2,7 @@
 import { naturalKey, type Person, type Problem, type Program } from '@duskwatch/core';
 import type { Arrival, Conflict, Revision, Store, StoredKind, StoredRevision, ValueOf } from '@duskwatch/store';
 import { ChangeJudge } from './change-judge.ts';
+import { futureDay } from './future-day.ts';
 import { mayWrite } from './permission.ts';
 import { readRevision } from './revision.ts';
 
@@ -45,7 +46,7 @@ export async function acceptRevisions(
     readable.filter(({ revisionId }) => known.has(revisionId)),
     arrival,
   );
-  const judge = judgeFor(store, program, person, known);
+  const judge = judgeFor(store, program, person, known, Date.parse(arrival.receivedAt));
   const sound: Revision[] = [];
   for (const revision of readable.filter(({ revisionId }) => !known.has(revisionId))) {
     const problems = await judge(revision);
@@ -71,7 +72,13 @@ async function knownTo(store: WritableStore, revisions: readonly Revision[]): Pr
 }
 
 /** What is wrong with a revision, given those judged and found sound before it. */
-function judgeFor(store: WritableStore, program: Program, person: Person, known: ReadonlyMap<string, StoredRevision>) {
+function judgeFor(
+  store: WritableStore,
+  program: Program,
+  person: Person,
+  known: ReadonlyMap<string, StoredRevision>,
+  nowMs: number,
+) {
   const judge = new ChangeJudge(program);
   const keys = new Map<string, string>();
   return async (revision: Revision): Promise<Problem[]> => {
@@ -86,6 +93,8 @@ function judgeFor(store: WritableStore, program: Program, person: Person, known:
       program,
     );
     if (forbidden) return [forbidden];
+    const future = futureDay(kind, value, nowMs);
+    if (future) return [future];
     const baseKey = baseRevisionId === null ? null : (keys.get(baseRevisionId) ?? known.get(baseRevisionId)?.key ?? null);
     const problems = judge.change(kind, baseKey, value);
     if (problems.length === 0) keys.set(revisionId, value === null ? (baseKey ?? '') : keyOf(kind, value));

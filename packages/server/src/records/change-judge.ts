@@ -38,7 +38,7 @@ export class ChangeJudge {
   private readonly fields: Map<string, FieldRecord>;
   private readonly traps: Map<string, TrapRecord>;
   private readonly alone: { readonly [K in Alone]: Map<string, RecordOf<K>> };
-  private readonly byOwner: { readonly [K in 'checks' | 'lures' | 'weather' | OfField]: Map<string, RecordOf<K>[]> };
+  private readonly byOwner: { readonly [K in 'checks' | 'lures' | 'skips' | 'weather' | OfField]: Map<string, RecordOf<K>[]> };
 
   constructor(program: Program) {
     this.fields = new Map(program.fields.map((field) => [field.fieldId, field]));
@@ -56,6 +56,7 @@ export class ChangeJudge {
     this.byOwner = {
       checks: group(program.checks, (check) => check.trapId),
       lures: group(program.lures, (lure) => lure.trapId),
+      skips: group(program.skips, (skip) => skip.trapId),
       stages: group(program.stages, (stage) => stage.fieldId),
       samples: group(program.samples, (sample) => sample.fieldId),
       treatments: group(program.treatments, (treatment) => treatment.fieldId),
@@ -147,6 +148,7 @@ export class ChangeJudge {
       ...Object.fromEntries(ALONE.map((one) => [one, pick(this.alone[one] as Map<string, Value>, alone[one])])),
       checks: owned('checks', traps) as CheckRecord[],
       lures: owned('lures', traps) as LureRecord[],
+      skips: owned('skips', traps),
       stages: owned('stages', fields),
       samples: owned('samples', fields),
       treatments: owned('treatments', fields),

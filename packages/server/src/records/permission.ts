@@ -2,7 +2,7 @@
 import type { Person, Problem, Program } from '@duskwatch/core';
 import type { StoredKind, ValueOf } from '@duskwatch/store';
 
-const SCOUTS_WRITE: ReadonlySet<StoredKind> = new Set(['checks', 'lures', 'stages', 'samples', 'answers']);
+const SCOUTS_WRITE: ReadonlySet<StoredKind> = new Set(['checks', 'skips', 'lures', 'stages', 'samples', 'answers']);
 const GROWERS_WRITE: ReadonlySet<StoredKind> = new Set(['treatments', 'decisions', 'samples', 'stages']);
 
 /**

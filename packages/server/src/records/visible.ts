@@ -44,6 +44,7 @@ export function sightOf(person: Person, whole: Program): Sight {
         return fields.has(ownerOf(key)) ? said : null;
       case 'checks':
       case 'lures':
+      case 'skips':
         return traps.has(ownerOf(key)) ? said : null;
       case 'fields':
         return value !== null && 'farm' in value && farms.has(value.farm) ? said : null;

@@ -79,6 +79,7 @@ const oneOfEach: Record<string, object> = {
   traps: { ...program.traps[0]!, trapId: 'T2' },
   lures: { trapId: 'T1', placedOn: '2026-07-14', lifeDays: 28 },
   checks: newCheck,
+  skips: { trapId: newCheck.trapId, skippedOn: '2026-07-14', reason: 'locked', note: null },
   weather: { sourceId: 'yard', date: '2026-07-14', tminC: 12, tmaxC: 25, precipitationMm: 0 },
   samples: sample,
   treatments: treatment,
@@ -150,7 +151,7 @@ const person = (role: Person['role'], farms: string[] = []): Person => ({ ...THI
 describe('who may write what', () => {
   it.each([
     ['coordinator', [], [...RECORD_KINDS]],
-    ['scout', [], ['stages', 'lures', 'checks', 'samples', 'answers']],
+    ['scout', [], ['stages', 'lures', 'checks', 'skips', 'samples', 'answers']],
     ['grower', ['Hill farm'], ['stages', 'samples', 'treatments', 'decisions']],
     ['grower', ['Other farm'], []],
     ['reader', [], []],

@@ -11,6 +11,7 @@ import {
   RECORD_KINDS,
   type RecordKind,
   type RecordOf,
+  SKIP_REASONS,
   TRAP_DESIGNS,
   WEEKDAYS,
 } from '@duskwatch/core';
@@ -61,6 +62,12 @@ const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
     otherCount: orNull(whole(0, 1_000_000)),
     condition: fc.constantFrom(...CONDITIONS),
     emptied: fc.boolean(),
+    note: orNull(text),
+  }),
+  skips: fc.record({
+    trapId: word,
+    skippedOn: isoDay,
+    reason: fc.constantFrom(...SKIP_REASONS),
     note: orNull(text),
   }),
   weather: fc.record({

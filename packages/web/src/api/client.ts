@@ -35,7 +35,8 @@ function failureBehind(status: number): ApiFailure {
   return status < 500 ? 'refused' : 'failed';
 }
 
-export async function getJson<T>(path: string, signal: AbortSignal): Promise<T> {
+/** @param heard told of the answer itself, for what stands in its head */
+export async function getJson<T>(path: string, signal: AbortSignal, heard?: (response: Response) => void): Promise<T> {
   let response: Response;
   try {
     response = await fetch(path, { signal, headers: { accept: 'application/json' } });
@@ -43,6 +44,7 @@ export async function getJson<T>(path: string, signal: AbortSignal): Promise<T> 
     if (signal.aborted) throw error;
     throw new ApiError('unreachable', String(error));
   }
+  heard?.(response);
   if (!response.ok) throw await errorOf(response);
   return (await response.json()) as T;
 }

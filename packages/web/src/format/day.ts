@@ -1,6 +1,5 @@
-import { addDays, type Day, day, formatDay, type IsoDay } from '@duskwatch/core';
+import { addDays, type Day, day, dayInWords, formatDay, type IsoDay } from '@duskwatch/core';
 import { dayOrder, language, locale } from '../text/language.ts';
-import { wordingIn } from '../text/wording.ts';
 
 const formatter = (options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
 const SHORT = formatter({ weekday: 'short', day: 'numeric', month: 'short' });
@@ -26,7 +25,7 @@ export function shortDate(date: IsoDay): string {
 }
 
 /** `Sun 13 July`, `Sun July 13` or `dom 13 de julio`, for sentences; the core's own. */
-export const dayText = wordingIn('C').day;
+export const dayText = dayInWords(language, dayOrder);
 /** As `dayText`, with the year when it is not that of the day the page is read on. */
 export const dayTextFrom = (date: IsoDay, on: IsoDay) =>
   date.slice(0, 4) === on.slice(0, 4) ? dayText(date) : `${dayText(date)}${OF_YEAR}${date.slice(0, 4)}`;

@@ -49,6 +49,12 @@ export const labelsEn: Labels = {
     note: { label: 'Note' },
     photo: { label: 'Photo' },
   },
+  skips: {
+    trapId: { label: 'Trap' },
+    skippedOn: { label: 'Passed by on' },
+    reason: { label: 'Because' },
+    note: { label: 'Note' },
+  },
   weather: {
     sourceId: { label: 'Source' },
     date: { label: 'Day' },

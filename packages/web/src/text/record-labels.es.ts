@@ -49,6 +49,12 @@ export const labelsEs: Labels = {
     note: { label: 'Nota' },
     photo: { label: 'Foto' },
   },
+  skips: {
+    trapId: { label: 'Trampa' },
+    skippedOn: { label: 'Omitida el' },
+    reason: { label: 'Porque' },
+    note: { label: 'Nota' },
+  },
   weather: {
     sourceId: { label: 'Fuente' },
     date: { label: 'Día' },

@@ -1,5 +1,5 @@
 /** Every string of the round in English: read at arm's length, in sunlight, with gloves on. */
-import { unfitReasonWords } from '@duskwatch/core';
+import { skipReasonWords, unfitReasonWords } from '@duskwatch/core';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
@@ -166,6 +166,7 @@ export const roundEn = {
     undo: 'Undo',
     undone: (trap: string) => `${trap}: taken back`,
     skip: 'Skip',
+    skipKept: (trap: string, reason: string) => `${trap} skipped: ${reason}`,
     skippedBefore: (reason: string) => `Skipped before: ${reason}. Saving a check undoes that.`,
     here: 'At this station',
     gone: 'This trap is not in the round on this phone.',
@@ -237,15 +238,7 @@ export const roundEn = {
     text: 'A skip is no count. The trap stays unchecked and due.',
     whole: (n: number) => `Whole station, ${plural(n, 'trap', 'traps')}`,
     one: (trap: string) => `Only ${trap}`,
-    reasons: {
-      reentry: 'keep-out time',
-      water: 'under water',
-      locked: 'gate locked',
-      noTime: 'no time',
-      notFound: 'trap not found',
-      unsafe: 'not safe',
-      other: 'other',
-    },
+    reasons: skipReasonWords.en,
   },
   sheet: { done: 'Done', close: 'Close' },
 
@@ -271,6 +264,8 @@ export const roundEn = {
     clock: (minutes: number) =>
       `This phone’s clock is ${plural(Math.abs(minutes), 'minute', 'minutes')} ${minutes > 0 ? 'ahead' : 'behind'}.`,
     check: (trap: string, date: string) => `Check of ${trap}, ${date}`,
+    skip: (trap: string, date: string) => `${trap} skipped, ${date}`,
+    decision: (field: string, date: string) => `Decision at ${field}, ${date}`,
     lure: (trap: string, date: string) => `New lure in ${trap}, ${date}`,
     stage: (field: string, date: string) => `Stage at ${field}, ${date}`,
     sample: (field: string, date: string) => `Sample at ${field}, ${date}`,

@@ -1,5 +1,5 @@
 /** Every string of the round in Spanish: read at arm's length, in sunlight, with gloves on. */
-import { unfitReasonWords } from '@duskwatch/core';
+import { skipReasonWords, unfitReasonWords } from '@duskwatch/core';
 import type { RoundWords } from './round.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
@@ -166,6 +166,7 @@ export const roundEs: RoundWords = {
     undo: 'Deshacer',
     undone: (trap) => `${trap}: retirado`,
     skip: 'Saltar',
+    skipKept: (trap, reason) => `${trap}: se saltó, ${reason}`,
     skippedBefore: (reason) => `Se saltó antes: ${reason}. Al guardar una revisión eso se anula.`,
     here: 'En esta estación',
     gone: 'Esta trampa no está en la ronda de este teléfono.',
@@ -237,15 +238,7 @@ export const roundEs: RoundWords = {
     text: 'Saltar no es contar. La trampa queda sin revisar y pendiente.',
     whole: (n) => `Toda la estación, ${plural(n, 'trampa', 'trampas')}`,
     one: (trap) => `Solo ${trap}`,
-    reasons: {
-      reentry: 'plazo sin entrar',
-      water: 'bajo agua',
-      locked: 'portón cerrado',
-      noTime: 'sin tiempo',
-      notFound: 'no la encontré',
-      unsafe: 'no es seguro',
-      other: 'otra razón',
-    },
+    reasons: skipReasonWords.es,
   },
   sheet: { done: 'Listo', close: 'Cerrar' },
 
@@ -271,6 +264,8 @@ export const roundEs: RoundWords = {
     clock: (minutes) =>
       `El reloj de este teléfono va ${plural(Math.abs(minutes), 'minuto', 'minutos')} ${minutes > 0 ? 'adelantado' : 'atrasado'}.`,
     check: (trap, date) => `Revisión de ${trap}, ${date}`,
+    skip: (trap, date) => `${trap} saltada, ${date}`,
+    decision: (field, date) => `Decisión en ${field}, ${date}`,
     lure: (trap, date) => `Atrayente nuevo en ${trap}, ${date}`,
     stage: (field, date) => `Etapa en ${field}, ${date}`,
     sample: (field, date) => `Muestra en ${field}, ${date}`,

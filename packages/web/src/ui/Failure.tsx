@@ -1,4 +1,4 @@
-import { problemInWords } from '@duskwatch/core';
+import { namesAsWritten, problemInWords } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { ApiError, type ApiFailure, failureOf } from '../api/client.ts';
 import { isMissingPart } from '../browser/renew.ts';
@@ -15,7 +15,7 @@ export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' |
   // One that passes by itself says so as any server does that is away for a moment.
   const { title, text } =
     storage && kind === 'failed'
-      ? { title: words.failure.storage, text: problemInWords(storage, language).fix }
+      ? { title: words.failure.storage, text: problemInWords(storage, language, namesAsWritten).fix }
       : words.failure[kind];
   return (
     <main className="page notice" id="page">

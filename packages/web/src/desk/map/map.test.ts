@@ -28,6 +28,7 @@ const trapOf = (trapId: string, over: Partial<StationTrap> = {}): StationTrap =>
   check: { due: '2026-07-20', state: 'not-due', daysLate: 0 },
   lure: null,
   lastVisit: null,
+  skipped: null,
   newest: { from: '2026-07-07', to: '2026-07-14', nights: 7, perNight: 4 },
   seasons: [],
   ...over,

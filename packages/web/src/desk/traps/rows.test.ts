@@ -16,6 +16,7 @@ const trapOf = (trapId: string, over: Partial<StationTrap> = {}): StationTrap =>
   check: { due: '2026-07-20', state: 'not-due', daysLate: 0 },
   lure: null,
   lastVisit: null,
+  skipped: null,
   newest: null,
   seasons: [],
   ...over,

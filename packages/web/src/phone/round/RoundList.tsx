@@ -104,7 +104,7 @@ function StopRow({ at, index, go }: { at: StopProgress; index: number; go: Props
 }
 
 function stateText(state: Exclude<TrapState, { kind: 'open' }>): string {
-  return state.kind === 'saved' ? countText(state.check) : w.list.skipped(w.skipSheet.reasons[state.reason]);
+  return state.kind === 'saved' ? countText(state.check) : w.list.skipped(w.skipSheet.reasons[state.skip.reason]);
 }
 
 function Tick() {

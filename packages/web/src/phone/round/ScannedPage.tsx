@@ -1,8 +1,8 @@
 import type { RoundView } from '@duskwatch/core';
 import { shortDay } from '../../format/day.ts';
-import { localName } from '../../text/names.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
+import { local } from '../shared/figures.ts';
 import { Cautions } from './StartPage.tsx';
 import type { RoundSearch } from './search.ts';
 
@@ -43,7 +43,7 @@ export function ScannedPage(props: {
       <div className="round-title">
         <h1>{trapId}</h1>
         <p>
-          {stop.station} · {localName(trap.insectName)}
+          {stop.station} · {local(trap.insectName)}
         </p>
       </div>
       <p className="start-sum">

@@ -1,6 +1,7 @@
+import type { SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
 import { roundWords as w } from '../../text/round.ts';
-import { SKIP_REASONS, type SkipReason } from '../shared/progress.ts';
+import { OFFERED_SKIPS } from '../shared/progress.ts';
 import { Sheet } from './Sheet.tsx';
 
 interface Props {
@@ -37,7 +38,7 @@ export function SkipSheet({ trapId, open, skip }: Props) {
         </div>
       )}
       <div className="choices two">
-        {SKIP_REASONS.map((reason) => (
+        {OFFERED_SKIPS.map((reason) => (
           <button key={reason} type="button" onClick={() => void skip(trapIds, reason)}>
             {w.skipSheet.reasons[reason]}
           </button>

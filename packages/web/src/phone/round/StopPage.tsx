@@ -1,7 +1,8 @@
+import type { SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
 import { dayText } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import { nextPlace, type SkipReason } from '../shared/progress.ts';
+import { nextPlace } from '../shared/progress.ts';
 import { Sign } from '../shared/Sign.tsx';
 import type { StopProps } from './stop.ts';
 import { TrapPage } from './TrapPage.tsx';
@@ -10,7 +11,7 @@ import { TrapPage } from './TrapPage.tsx';
 const warned = new Set<string>();
 
 export function StopPage(props: StopProps) {
-  const { at, device, progress, trap, go } = props;
+  const { at, device, progress, trap, go, tell } = props;
   const { station } = at.stop;
   const [open, setOpen] = useState(warned.has(station));
   const keepOut = at.stop.fields.filter((field) => field.keepOut.length > 0);
@@ -21,8 +22,13 @@ export function StopPage(props: StopProps) {
       traps: each.traps.filter((one) => !trapIds.includes(one.trap.trapId)),
     }));
     const next = nextPlace({ ...progress, stops: left }, { station, trapId: trap.trapId });
-    await device.skip(trapIds, reason);
+    const takeBack = await device.skip(trapIds, reason);
     go(next ? { station: next.station, trap: next.trapId } : {});
+    const undo = () => void takeBack().then(() => go({ station, trap: trap.trapId }));
+    tell({
+      text: w.trap.skipKept(trapIds.length === 1 ? trapIds[0]! : station, w.skipSheet.reasons[reason]),
+      action: { name: w.trap.undo, run: undo },
+    });
   };
   const openHere = at.traps.filter(({ state }) => state.kind === 'open').map((each) => each.trap.trapId);
 
@@ -49,7 +55,7 @@ export function StopPage(props: StopProps) {
       ))}
       <p>{w.keepOut.text}</p>
       <div className="round-foot stacked">
-        <button type="button" className="big primary" onClick={() => void skip(openHere, 'reentry')}>
+        <button type="button" className="big primary" onClick={() => void skip(openHere, 'keep-out')}>
           {w.keepOut.skip}
         </button>
         <button

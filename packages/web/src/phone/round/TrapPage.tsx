@@ -1,9 +1,18 @@
+import type { SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
 import { capital, countText, heightText, lastVisitText, local } from '../shared/figures.ts';
-import { nextPlace, type SkipReason, type StopProgress } from '../shared/progress.ts';
-import { choose, missing, newUnsavedCheck, OFFERED_REASONS, type UnsavedCheck, unsavedOf } from '../shared/unsaved-check.ts';
+import { nextPlace, type StopProgress } from '../shared/progress.ts';
+import {
+  checkFrom,
+  choose,
+  missing,
+  newUnsavedCheck,
+  OFFERED_REASONS,
+  type UnsavedCheck,
+  unsavedOf,
+} from '../shared/unsaved-check.ts';
 import { ofKind, type Written } from '../shared/written.ts';
 import { Counts, Pad } from './CountPad.tsx';
 import { Extras } from './Extras.tsx';
@@ -40,21 +49,18 @@ export function TrapPage(props: Props) {
     if (lack) return;
     setSaving(true);
     try {
-      await device.save(draft, trap, at.stop, saved);
+      const takeBack = await device.save(draft, { trap, stop: at.stop, on }, saved);
+      go(next ? { station: next.station, trap: next.trapId } : {});
+      if (correcting) return;
+      const undo = async () => {
+        await takeBack();
+        go({ station: here.station, trap: here.trapId });
+      };
+      const said = checkFrom(draft, { trapId: trap.trapId, checkedOn: on, visit: 1 }, null, null);
+      tell({ text: w.trap.kept(trap.trapId, countText(said)), action: { name: w.trap.undo, run: () => void undo() } });
     } catch {
       setLacks('failed');
-      return setSaving(false);
-    }
-    const check = device.snapshot().written.findLast((each) => each.kind === 'checks' && trapOf(each) === trap.trapId);
-    const undo = async () => {
-      if (check) await device.undo(check as Written<'checks'>);
-      go({ station: here.station, trap: here.trapId });
-    };
-    const value = check?.value as Written<'checks'>['value'] | undefined;
-    go(next ? { station: next.station, trap: next.trapId } : {});
-    if (value && !correcting) {
-      const text = w.trap.kept(trap.trapId, countText(value));
-      tell({ text, action: { name: w.trap.undo, run: () => void undo() } });
+      setSaving(false);
     }
   };
 
@@ -63,7 +69,7 @@ export function TrapPage(props: Props) {
     <main className="round-body trap" id="page">
       <TrapHead {...props} />
       {correcting && <p className="hint correcting">{w.trap.correcting}</p>}
-      {skipped?.kind === 'skipped' && <p className="hint">{w.trap.skippedBefore(w.skipSheet.reasons[skipped.reason])}</p>}
+      {skipped?.kind === 'skipped' && <p className="hint">{w.trap.skippedBefore(w.skipSheet.reasons[skipped.skip.reason])}</p>}
       <Counts draft={draft} insect={insect} change={change} />
       {missing(draft) === 'unfit-reason' ? <WhatIsWrong change={change} /> : <Pad change={change} />}
       <Condition draft={draft} change={change} />
@@ -84,8 +90,6 @@ export function TrapPage(props: Props) {
     </main>
   );
 }
-
-const trapOf = (written: Written) => (written as Written<'checks'>).last.trapId;
 
 const saveTo = (next: { station: string; trapId: string }, station: string) =>
   w.trap.saveNext(next.station === station ? next.trapId : next.station);

@@ -1,4 +1,4 @@
-import { type CheckRecord, problemInWords, type RoundView } from '@duskwatch/core';
+import { type CheckRecord, namesAsWritten, problemInWords, type RoundView } from '@duskwatch/core';
 import { useEffect, useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import type { OutboxEntry } from '../../sync/types.ts';
@@ -6,9 +6,9 @@ import { language } from '../../text/language.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { countText } from '../shared/figures.ts';
-import { checksOf } from '../shared/progress.ts';
+import { ofRound } from '../shared/progress.ts';
 import type { ToastMessage } from '../shared/Toast.tsx';
-import { isRefused, type Written } from '../shared/written.ts';
+import { dayOf, isRefused, type Written } from '../shared/written.ts';
 import type { RoundSearch } from './search.ts';
 
 interface Props {
@@ -80,14 +80,14 @@ export function UnsentPage(props: Props) {
 function Refused({ refused, state, device, view, go, tell }: Props & { refused: Written }) {
   const entry = refused.entries.at(-1)!;
   const check = refused.kind === 'checks' ? (refused as Written<'checks'>) : null;
-  const inRound = check !== null && state.round !== null && checksOf(state.round, state.written).has(check.last.trapId);
+  const inRound = check !== null && state.round !== null && ofRound(state.round, state.written, 'checks').has(check.last.trapId);
   const stop = inRound && view?.stops.find(({ traps }) => traps.some(({ trapId }) => trapId === check.last.trapId));
   return (
     <li>
       <strong>{nameOf(entry, state.written)}</strong>
       {check?.value && <span>{countOf(check.value)}</span>}
       {entry.problems.map((problem) => {
-        const said = problemInWords(problem, language);
+        const said = problemInWords(problem, language, namesAsWritten);
         return (
           <p key={`${problem.got} ${problem.expected}`} className="caution" lang={said.language}>
             {w.unsent.problem(problem.got, said.expected)} {said.fix}
@@ -148,9 +148,12 @@ function nameOf({ revision }: OutboxEntry, written: readonly Written[]): string 
 }
 
 function recordName({ kind, last }: Written): string {
-  const value = last as Partial<Record<'trapId' | 'checkedOn' | 'placedOn' | 'fieldId' | 'observedOn' | 'sampledOn', string>>;
-  if (kind === 'checks') return w.unsent.check(value.trapId!, shortDay(value.checkedOn!));
-  if (kind === 'lures') return w.unsent.lure(value.trapId!, shortDay(value.placedOn!));
-  if (kind === 'samples') return w.unsent.sample(value.fieldId!, shortDay(value.sampledOn!));
-  return w.unsent.stage(value.fieldId!, shortDay(value.observedOn!));
+  const value = last as Partial<Record<'trapId' | 'fieldId', string>>;
+  const date = shortDay(dayOf({ kind, last }));
+  if (kind === 'checks') return w.unsent.check(value.trapId!, date);
+  if (kind === 'skips') return w.unsent.skip(value.trapId!, date);
+  if (kind === 'lures') return w.unsent.lure(value.trapId!, date);
+  if (kind === 'samples') return w.unsent.sample(value.fieldId!, date);
+  if (kind === 'decisions') return w.unsent.decision(value.fieldId!, date);
+  return w.unsent.stage(value.fieldId!, date);
 }

@@ -43,7 +43,7 @@ export function ScoutPage() {
   const body = () => {
     if (!state.opened) return <main className="round-body" id="page" aria-busy="true" aria-label={w.opening} />;
     if (!scouting) return state.failure ? <NothingKept {...{ state, device }} /> : <Nothing asking={state.asking} />;
-    const on = today(scouting);
+    const on = today(scouting, state.clock);
     if (walk) {
       return <WalkPage key={walk.id} {...{ walk, device, go }} view={scouting.view} tell={setTold} ended={setLast} />;
     }

@@ -1,14 +1,24 @@
 /** The round on this phone: what is kept, what is written, and the few things that can be done. Needs no server. */
-import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater } from '@duskwatch/core';
+import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater, type SkipReason } from '@duskwatch/core';
 import { ApiError, type ApiFailure } from '../../api/client.ts';
 import { openOutbox, THIS_MACHINE } from '../../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../../sync/types.ts';
+import { type Clock, localDay, trueMs } from './clock.ts';
 import { type Kept, type KeptDraft, type KeptScouting, type KeptView, openKept } from './kept.ts';
-import { type Place, planned, planOrder, type Round, type SkipReason, visitNumber, withTrap } from './progress.ts';
+import { ofRound, type Place, planned, planOrder, type Round, visitNumber, withTrap } from './progress.ts';
 import { askForFields, askSession } from './server.ts';
 import { asOfferedNow, checkFrom, type UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
-import { ofKind, revisionsFor, standing, type WantedRecord, type Written, writtenRecords } from './written.ts';
+import {
+  ofKind,
+  type PlannedRevisions,
+  revisionsBack,
+  revisionsFor,
+  standing,
+  type WantedRecord,
+  type Written,
+  writtenRecords,
+} from './written.ts';
 
 export interface DeviceState {
   readonly opened: boolean;
@@ -16,6 +26,10 @@ export interface DeviceState {
   readonly scouting: KeptScouting | null;
   /** Samples under way. */
   readonly walks: readonly Walk[];
+  /** What was put in at traps and not saved. */
+  readonly drafts: Readonly<Record<string, KeptDraft>>;
+  /** What this phone's clock was off by when the server last answered; null: not known. */
+  readonly clock: Clock | null;
   readonly round: Round | null;
   readonly entries: readonly OutboxEntry[];
   readonly written: readonly Written[];
@@ -30,6 +44,8 @@ const BEFORE: DeviceState = {
   kept: null,
   scouting: null,
   walks: [],
+  drafts: {},
+  clock: null,
   round: null,
   entries: [],
   written: [],
@@ -38,15 +54,9 @@ const BEFORE: DeviceState = {
   failure: null,
 };
 
-/** Today where the phone is. */
-function localDay(now: Date): IsoDay {
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
-/** The day to write on checks: a clock that is days behind is not believed over the server. */
-export const today = ({ pinnedOn, view }: KeptView | KeptScouting): IsoDay =>
-  pinnedOn ?? [localDay(new Date()), view.on].sort().at(-1)!;
+/** The day to write on checks, by the true time as far as it is known; a clock that is days behind is not believed over the server. */
+export const today = ({ pinnedOn, view }: KeptView | KeptScouting, clock: Clock | null): IsoDay =>
+  pinnedOn ?? [localDay(trueMs(clock, Date.now())), view.on].sort().at(-1)!;
 
 export class RoundDevice {
   private state: DeviceState = BEFORE;
@@ -54,7 +64,6 @@ export class RoundDevice {
   private readonly keptDatabase: Promise<Kept> = openKept();
   private outbox: Outbox | null = null;
   private person: string = THIS_MACHINE;
-  private drafts: Readonly<Record<string, KeptDraft>> = {};
 
   snapshot = (): DeviceState => this.state;
 
@@ -91,8 +100,12 @@ export class RoundDevice {
 
   private async readFields(person: string): Promise<void> {
     const fetchedMs = Date.now();
-    const { pinnedOn, round, scouting } = await askForFields(this.state.round === null);
+    const { pinnedOn, round, scouting, clock } = await askForFields(this.state.round === null);
     const database = await this.keptDatabase;
+    if (clock) {
+      await database.set('clock', clock);
+      this.tell({ clock });
+    }
     if (scouting.status === 'fulfilled') {
       const fresh: KeptScouting = { view: scouting.value, pinnedOn, person, fetchedMs };
       await database.set('scouting', fresh);
@@ -132,23 +145,20 @@ export class RoundDevice {
 
   private async begin(view: RoundView, order: readonly string[], what: Pick<Round, 'all' | 'asked'>): Promise<void> {
     const afterPlace = this.state.entries.at(-1)?.place ?? 0;
-    await this.keepRound({ startedOn: view.on, afterPlace, order, skipped: {}, ...what });
+    await this.keepRound({ startedOn: view.on, afterPlace, order, ...what });
     // The browser may clear what a page keeps when the disk is full, unless it is asked not to.
     void navigator.storage?.persist?.();
   }
 
   async end(): Promise<void> {
     await this.keepRound(null);
-    this.drafts = {};
-    await (await this.keptDatabase).set('drafts', undefined);
     await this.refresh();
   }
 
-  async skip(trapIds: readonly string[], reason: SkipReason): Promise<void> {
-    const { round } = this.state;
-    if (!round) return;
-    const skipped = { ...round.skipped, ...Object.fromEntries(trapIds.map((id) => [id, reason])) };
-    await this.keepRound({ ...round, skipped });
+  /** Says of traps that they were passed by, and why; gives how to take it back. */
+  async skip(trapIds: readonly string[], reason: SkipReason): Promise<() => Promise<void>> {
+    const skippedOn = today(this.state.kept!, this.state.clock);
+    return this.say(trapIds.map((trapId) => ({ kind: 'skips', value: { trapId, skippedOn, reason, note: null } })));
   }
 
   /** Widens a round under way to every station; the new ones come after those it has. */
@@ -168,60 +178,69 @@ export class RoundDevice {
 
   /** What was put in at a trap today and not saved, also before the battery died; null when nothing was. */
   draft(trapId: string, on: IsoDay): UnsavedCheck | null {
-    const kept = this.drafts[trapId];
+    const kept = this.state.drafts[trapId];
     return kept?.on === on ? asOfferedNow(kept.draft) : null;
   }
 
   /** Null forgets it. */
   async keepDraft(trapId: string, on: IsoDay, draft: UnsavedCheck | null): Promise<void> {
-    const { [trapId]: _, ...others } = this.drafts;
-    if (draft === null && !(trapId in this.drafts)) return;
-    this.drafts = draft ? { ...others, [trapId]: { on, draft } } : others;
-    await (await this.keptDatabase).set('drafts', { person: this.person, byTrap: this.drafts });
+    const { [trapId]: _, ...others } = this.state.drafts;
+    if (draft === null && !(trapId in this.state.drafts)) return;
+    const drafts = draft ? { ...others, [trapId]: { on, draft } } : others;
+    this.tell({ drafts });
+    await (await this.keptDatabase).set('drafts', { person: this.person, byTrap: drafts });
   }
 
   /**
-   * Keeps what a draft says on disk, then resolves. Nothing is kept when it rejects.
+   * Keeps what a draft says on disk, then resolves, with how to take all of it back. Nothing is kept when it rejects.
+   * @param on the day of the visit
    * @param correcting the check that the draft replaces
    */
-  async save(draft: UnsavedCheck, trap: RoundTrap, stop: RoundStop, correcting: Written<'checks'> | null): Promise<void> {
-    const { kept, round, written } = this.state;
-    const outbox = this.outbox;
-    if (!kept || !outbox) throw new Error('nothing is kept on this phone yet');
-    const now = today(kept);
-    const checkedOn = correcting?.last.checkedOn ?? now;
-    const visit = correcting?.last.visit ?? visitNumber(trap, now, written);
-    const photo = draft.photo instanceof Blob ? await outbox.putPhoto(draft.photo) : draft.photo;
+  async save(
+    draft: UnsavedCheck,
+    { trap, stop, on }: { readonly trap: RoundTrap; readonly stop: RoundStop; readonly on: IsoDay },
+    correcting: Written<'checks'> | null,
+  ): Promise<() => Promise<void>> {
+    const { round, written } = this.state;
+    if (!this.outbox) throw new Error('nothing is kept on this phone yet');
     const { trapId } = trap;
+    const checkedOn = correcting?.last.checkedOn ?? on;
+    const visit = correcting?.last.visit ?? visitNumber(trap, checkedOn, written);
+    const photo = draft.photo instanceof Blob ? await this.outbox.putPhoto(draft.photo) : draft.photo;
     const lures = ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`);
-    const sayings: WantedRecord[] = [
+    const wanted: WantedRecord[] = [
       { kind: 'checks', value: checkFrom(draft, { trapId, checkedOn, visit }, photo, correcting?.last ?? null) },
     ];
     if (draft.lureChanged) {
       const lure = lures[0]?.last;
-      sayings.push({ kind: 'lures', value: { ...lure, trapId, placedOn: checkedOn, lifeDays: draft.lureLifeDays } });
+      wanted.push({ kind: 'lures', value: { ...lure, trapId, placedOn: checkedOn, lifeDays: draft.lureLifeDays } });
     }
     for (const { fieldId } of stop.fields) {
       const stage = draft.stages[fieldId];
-      if (stage) sayings.push({ kind: 'stages', value: { fieldId, observedOn: checkedOn, stage } });
+      if (stage) wanted.push({ kind: 'stages', value: { fieldId, observedOn: checkedOn, stage } });
     }
-    const { revisions, replaces } = revisionsFor(sayings, correcting ? [correcting, ...lures] : [], written, Date.now());
-    await outbox.put(...revisions);
-    for (const refused of replaces) await outbox.discard(refused);
-    await this.keepDraft(trapId, now, null);
-    if (round && trapId in round.skipped) {
-      const { [trapId]: _, ...skipped } = round.skipped;
-      await this.keepRound({ ...round, skipped });
-    }
-    await this.readOutbox();
+    // Somebody stands before the trap now: that it was passed by no longer holds.
+    const skip = round && ofRound(round, written, 'skips').get(trapId);
+    const takeBack = await this.say(wanted, [...(correcting ? [correcting, ...lures] : []), ...(skip ? [skip] : [])]);
+    await this.keepDraft(trapId, on, null);
+    return async () => {
+      await takeBack();
+      await this.keepDraft(trapId, on, draft);
+    };
   }
 
-  /** Takes back a check and the lure that came with it. */
-  async undo(check: Written<'checks'>): Promise<void> {
-    const { written } = this.state;
-    const { trapId, checkedOn } = check.last;
-    const lure = ofKind(written, 'lures').filter(({ key }) => key === `${trapId}|${checkedOn}`);
-    const { revisions, replaces } = revisionsFor([], [check, ...lure], written, Date.now());
+  /**
+   * Keeps records on disk and has them sent; gives how to take back all of it.
+   * @param before records that `wanted` is said in place of
+   */
+  async say(wanted: readonly WantedRecord[], before: readonly Written[] = []): Promise<() => Promise<void>> {
+    const was = this.state.written;
+    const plan = revisionsFor(wanted, before, was, Date.now());
+    await this.carryOut(plan);
+    return () => this.carryOut(revisionsBack(plan, was, this.state.written, Date.now()));
+  }
+
+  private async carryOut({ revisions, replaces }: PlannedRevisions): Promise<void> {
     await this.outbox!.put(...revisions);
     for (const refused of replaces) await this.outbox!.discard(refused);
     await this.readOutbox();
@@ -243,18 +262,12 @@ export class RoundDevice {
   }
 
   /** Keeps what was seen as records, then lets the walk go; gives how to take both back. */
-  async saveWalk(walk: Walk, sayings: readonly WantedRecord[]): Promise<() => Promise<void>> {
-    const { revisions, replaces } = revisionsFor(sayings, [], this.state.written, Date.now());
-    await this.outbox!.put(...revisions);
-    for (const refused of replaces) await this.outbox!.discard(refused);
+  async saveWalk(walk: Walk, wanted: readonly WantedRecord[]): Promise<() => Promise<void>> {
+    const takeBack = await this.say(wanted);
     await this.dropWalk(walk.id);
-    await this.readOutbox();
-    const said = new Set(revisions.map(({ recordId }) => recordId));
     return async () => {
-      const before = this.state.written.filter(({ recordId }) => said.has(recordId));
-      await this.outbox!.put(...revisionsFor([], before, this.state.written, Date.now()).revisions);
+      await takeBack();
       await this.keepWalk(walk);
-      await this.readOutbox();
     };
   }
 
@@ -281,19 +294,21 @@ export class RoundDevice {
     this.outbox.subscribe(() => void this.readOutbox());
     await database.set('person', person);
     const own = <T extends { readonly person: string }>(fact: T | undefined): T | null => (fact?.person === person ? fact : null);
-    const [view, round, scouting, walks, drafts] = await Promise.all([
+    const [view, round, scouting, walks, drafts, clock] = await Promise.all([
       database.get('view'),
       database.get('round'),
       database.get('scouting'),
       database.get('walks'),
       database.get('drafts'),
+      database.get('clock'),
     ]);
-    this.drafts = own(drafts)?.byTrap ?? {};
     this.tell({
       kept: own(view),
       round: own(round),
       scouting: own(scouting),
       walks: (walks ?? []).filter((walk) => own(walk)),
+      drafts: own(drafts)?.byTrap ?? {},
+      clock: clock ?? null,
     });
     await this.readOutbox();
   }

@@ -1,6 +1,7 @@
 /** What the round keeps on this machine beside the outbox: the last view that was read, and the round under way. */
 import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
 import { type DBSchema, openDB } from 'idb';
+import type { Clock } from './clock.ts';
 import type { Round } from './progress.ts';
 import type { UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
@@ -31,6 +32,7 @@ interface Facts {
   round: Round & { readonly person: string };
   /** What was put in and not yet saved. */
   drafts: { readonly person: string; readonly byTrap: Readonly<Record<string, KeptDraft>> };
+  clock: Clock;
   /** Who last signed in here. */
   person: string;
 }

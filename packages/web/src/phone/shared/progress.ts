@@ -7,11 +7,21 @@ import {
   type RoundView,
   roundLengthKm,
   roundOrder,
+  type SkipReason,
+  type SkipRecord,
 } from '@duskwatch/core';
 import { ofKind, type Written } from './written.ts';
 
-export const SKIP_REASONS = ['reentry', 'water', 'locked', 'noTime', 'notFound', 'unsafe', 'other'] as const;
-export type SkipReason = (typeof SKIP_REASONS)[number];
+/** Every reason, in the order in which they are offered. */
+export const OFFERED_SKIPS = Object.keys({
+  locked: 1,
+  water: 1,
+  'keep-out': 1,
+  'not-found': 1,
+  unsafe: 1,
+  'no-time': 1,
+  other: 1,
+} satisfies Record<SkipReason, 1>) as SkipReason[];
 
 /** A round under way, as the phone keeps it. What was counted is not in here: the outbox holds it. */
 export interface Round {
@@ -24,14 +34,12 @@ export interface Round {
   readonly all: boolean;
   /** Traps to check though they are not due: somebody stands before them, or a plan says so. */
   readonly asked?: readonly string[] | undefined;
-  /** Traps not checked, and why. */
-  readonly skipped: Readonly<Record<string, SkipReason>>;
 }
 
 export type TrapState =
   | { readonly kind: 'open' }
   | { readonly kind: 'saved'; readonly check: CheckRecord }
-  | { readonly kind: 'skipped'; readonly reason: SkipReason };
+  | { readonly kind: 'skipped'; readonly skip: SkipRecord };
 
 export interface StopProgress {
   readonly stop: RoundStop;
@@ -68,19 +76,19 @@ export const planned = (view: RoundView, stations: readonly string[]): RoundStop
 /** A round that also asks for one trap: its station comes first where the round does not pass it. */
 export function withTrap(round: Round, { station, trapId }: Place): Round {
   const order = round.order.includes(station) ? round.order : [station, ...round.order];
-  const { [trapId]: _, ...skipped } = round.skipped;
-  return { ...round, order, skipped, asked: [...new Set([...(round.asked ?? []), trapId])] };
+  return { ...round, order, asked: [...new Set([...(round.asked ?? []), trapId])] };
 }
 
 /**
  * @param view as it was at the start of the round, before its own checks made traps no longer due
  */
 export function progressOf(view: RoundView, round: Round, written: readonly Written[]): Progress {
-  const checks = checksOf(round, written);
+  const checks = ofRound(round, written, 'checks');
+  const skips = ofRound(round, written, 'skips');
   const byStation = new Map(view.stops.map((stop) => [stop.station, stop]));
   const stops = round.order.flatMap((station) => {
     const stop = byStation.get(station);
-    return stop ? [stopProgress(stop, round, checks)] : [];
+    return stop ? [stopProgress(stop, round, checks, skips)] : [];
   });
   const states = stops.flatMap(({ traps }) => traps.map(({ state }) => state.kind));
   return {
@@ -92,18 +100,22 @@ export function progressOf(view: RoundView, round: Round, written: readonly Writ
   };
 }
 
-/** The checks of this round that stand, by trap. */
-export function checksOf(round: Round, written: readonly Written[]): ReadonlyMap<string, Written<'checks'>> {
-  const own = ofKind(written, 'checks').filter((each) => each.firstPlace > round.afterPlace && each.value !== null);
+type OfRound<K extends 'checks' | 'skips'> = ReadonlyMap<string, Written<K>>;
+
+/** The checks, or the skips, of this round that stand, by trap. */
+export function ofRound<K extends 'checks' | 'skips'>(round: Round, written: readonly Written[], kind: K): OfRound<K> {
+  // A trap skipped once more on one day is the same record said anew; a second check is another one.
+  const placeOf = (each: Written) => (kind === 'skips' ? each.entries.at(-1)!.place : each.firstPlace);
+  const own = ofKind(written, kind).filter((each) => placeOf(each) > round.afterPlace && each.value !== null);
   return new Map(own.map((each) => [each.last.trapId, each]));
 }
 
-function stopProgress(stop: RoundStop, round: Round, checks: ReturnType<typeof checksOf>): StopProgress {
+function stopProgress(stop: RoundStop, round: Round, checks: OfRound<'checks'>, skips: OfRound<'skips'>): StopProgress {
   const stateOf = ({ trapId }: RoundTrap): TrapState => {
     const check = checks.get(trapId)?.value;
     if (check) return { kind: 'saved', check };
-    const reason = round.skipped[trapId];
-    return reason ? { kind: 'skipped', reason } : { kind: 'open' };
+    const skip = skips.get(trapId)?.value;
+    return skip ? { kind: 'skipped', skip } : { kind: 'open' };
   };
   const asked = (trap: RoundTrap) =>
     isAsked(trap, round.all) || checks.has(trap.trapId) || round.asked?.includes(trap.trapId) === true;

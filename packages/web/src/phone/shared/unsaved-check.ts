@@ -73,6 +73,10 @@ function digits(text: string): string {
 /** Choosing unfit, also once more, asks what is wrong. */
 export const choose = (draft: UnsavedCheck, condition: Condition): UnsavedCheck => ({ ...draft, condition, unfit: null });
 
+/** Whether somebody put in something that would be missed. */
+export const holdsSomething = ({ target, others, unfit, note, photo, lureChanged, stages }: UnsavedCheck): boolean =>
+  [target, others, unfit, note.trim(), photo].some(Boolean) || lureChanged || Object.values(stages).some(Boolean);
+
 /** What stands in the way of saving; null when nothing does. */
 export function missing(draft: UnsavedCheck): 'count' | 'unfit-reason' | null {
   if (draft.condition === 'unfit') return draft.unfit === null ? 'unfit-reason' : null;

@@ -20,8 +20,8 @@ export function useDevice(): [DeviceState, RoundDevice] {
 
 /** The round as it stands now: its view, and how far it has got when one is under way. */
 export function useRoundNow(state: DeviceState) {
-  const { kept, round, entries, written } = state;
-  const on = useToday(kept);
+  const { kept, clock, round, entries, written } = state;
+  const on = useToday(kept, clock);
   // A round keeps the view it began with: its own checks must not make its stops vanish.
   const upto = round?.afterPlace ?? Infinity;
   const view = useMemo(
@@ -33,12 +33,12 @@ export function useRoundNow(state: DeviceState) {
 }
 
 /** Today, read again whenever the phone is taken out of the pocket. */
-function useToday(kept: DeviceState['kept']) {
+function useToday(kept: DeviceState['kept'], clock: DeviceState['clock']) {
   const [, look] = useState(0);
   useEffect(() => {
     const again = () => look((times) => times + 1);
     document.addEventListener('visibilitychange', again);
     return () => document.removeEventListener('visibilitychange', again);
   }, []);
-  return kept && today(kept);
+  return kept && today(kept, clock);
 }

@@ -1,7 +1,7 @@
 import type { CheckRecord } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
 import type { EntryState, NewRevision, OutboxEntry } from '../../sync/types.ts';
-import { ofKind, revisionsFor, standing, type WantedRecord, type Written, writtenRecords } from './written.ts';
+import { ofKind, revisionsBack, revisionsFor, standing, type WantedRecord, type Written, writtenRecords } from './written.ts';
 
 const check = (targetCount: number, rest: Partial<CheckRecord> = {}): WantedRecord<'checks'> => ({
   kind: 'checks',
@@ -70,6 +70,27 @@ describe('what the phone says about a record', () => {
       undefined,
       13,
     ]);
+  });
+
+  it('takes back all that one save said: what was new goes, and a stage is again what it was', () => {
+    const pocket = new Pocket();
+    const stage = (word: string): WantedRecord => ({
+      kind: 'stages',
+      value: { fieldId: 'F', observedOn: '2025-07-12', stage: word },
+    });
+    const skip: WantedRecord = { kind: 'skips', value: { trapId: 'T1', skippedOn: '2025-07-12', reason: 'locked', note: null } };
+    pocket.say([stage('tassel'), skip]);
+    const was = pocket.written();
+    const plan = pocket.say([check(12), lure, stage('silk')], ofKind(was, 'skips'));
+    expect(pocket.standing()).toMatchObject({ checks: [{ targetCount: 12 }], skips: [] });
+    const back = revisionsBack(plan, was, pocket.written(), 1_752_300_000_000);
+    pocket.keep(back.revisions);
+    expect(pocket.standing()).toMatchObject({
+      checks: [],
+      lures: [],
+      stages: [{ stage: 'tassel' }],
+      skips: [{ reason: 'locked' }],
+    });
   });
 
   it('removes a lure that a correction no longer says', () => {

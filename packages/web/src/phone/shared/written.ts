@@ -1,10 +1,10 @@
 /** What this phone has written, put together from the outbox: one line of revisions for each record. */
-import { type CheckRecord, type LureRecord, naturalKey, type StageRecord } from '@duskwatch/core';
+import { type CheckRecord, type IsoDay, type LureRecord, naturalKey, type SkipRecord, type StageRecord } from '@duskwatch/core';
 import { newRevision } from '../../sync/new-revision.ts';
 import type { Base, NewRevision, OutboxEntry, ValueOf } from '../../sync/types.ts';
 
 /** The kinds that somebody in the field writes. */
-export type RoundKind = 'checks' | 'lures' | 'stages' | 'samples';
+export type RoundKind = 'checks' | 'skips' | 'lures' | 'stages' | 'samples' | 'decisions';
 
 export interface Written<K extends RoundKind = RoundKind> {
   readonly kind: K;
@@ -19,7 +19,20 @@ export interface Written<K extends RoundKind = RoundKind> {
   readonly entries: readonly OutboxEntry<K>[];
 }
 
-const KINDS: readonly string[] = ['checks', 'lures', 'stages', 'samples'] satisfies RoundKind[];
+const KINDS: readonly string[] = ['checks', 'skips', 'lures', 'stages', 'samples', 'decisions'] satisfies RoundKind[];
+
+/** The day that a record of a kind tells of. */
+const DAY = {
+  checks: 'checkedOn',
+  skips: 'skippedOn',
+  lures: 'placedOn',
+  stages: 'observedOn',
+  samples: 'sampledOn',
+  decisions: 'decidedOn',
+} as const satisfies { readonly [K in RoundKind]: keyof ValueOf<K> };
+
+export const dayOf = ({ kind, last }: Pick<Written, 'kind' | 'last'>): IsoDay =>
+  (last as unknown as Readonly<Record<string, IsoDay>>)[DAY[kind]]!;
 
 /** Records in the order in which they were first written. */
 export function writtenRecords(entries: readonly OutboxEntry[]): Written[] {
@@ -47,6 +60,7 @@ export const standing = (written: readonly Written[]) => ({
   checks: valuesOf(written, 'checks') as CheckRecord[],
   lures: valuesOf(written, 'lures') as LureRecord[],
   stages: valuesOf(written, 'stages') as StageRecord[],
+  skips: valuesOf(written, 'skips') as SkipRecord[],
 });
 
 const valuesOf = <K extends RoundKind>(written: readonly Written[], kind: K) =>
@@ -101,6 +115,26 @@ export function revisionsFor(
   }
   for (const each of before) if (!said.has(each) && each.value !== null) say(each, each.kind, null);
   return { revisions, replaces };
+}
+
+/**
+ * The revisions that take back what a plan said: each record is again what it was before, and one that was new is removed.
+ * @param was what was written when the plan was made
+ */
+export function revisionsBack(
+  plan: PlannedRevisions,
+  was: readonly Written[],
+  written: readonly Written[],
+  nowMs: number,
+): PlannedRevisions {
+  const touched = new Set(plan.revisions.map(({ recordId }) => recordId));
+  const wanted = was.flatMap(({ recordId, kind, value }) => (touched.has(recordId) && value !== null ? [{ kind, value }] : []));
+  return revisionsFor(
+    wanted,
+    written.filter(({ recordId }) => touched.has(recordId)),
+    written,
+    nowMs,
+  );
 }
 
 const same = (a: object | null, b: object | null) => a === b || (a !== null && b !== null && sorted(a) === sorted(b));

@@ -22,6 +22,7 @@ const FIXED: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   traps: ['trapId'],
   lures: ['trapId'],
   checks: ['trapId', 'visit', 'photo'],
+  skips: ['trapId'],
   samples: ['fieldId'],
   treatments: ['fieldId'],
   decisions: ['fieldId', 'insect'],

@@ -1,10 +1,12 @@
-import { type Problem, problemInWords } from '@duskwatch/core';
+import { namesByCatalogue, type Problem, problemInWords } from '@duskwatch/core';
 import { language } from '../../text/language.ts';
 import { recordWords } from '../../text/record.ts';
 
+const names = namesByCatalogue(language);
+
 /** What is wrong, what was found and what to do about it. */
 export function ProblemText({ problem }: { readonly problem: Problem }) {
-  const said = problemInWords(problem, language);
+  const said = problemInWords(problem, language, names);
   const lang = said.language === language ? undefined : said.language;
   return (
     <>
@@ -16,6 +18,6 @@ export function ProblemText({ problem }: { readonly problem: Problem }) {
 
 /** The same as text: for a message that passes. */
 export const problemText = (problem: Problem): string => {
-  const { expected, fix } = problemInWords(problem, language);
+  const { expected, fix } = problemInWords(problem, language, names);
   return `${recordWords.expected(expected)}. ${fix}`;
 };

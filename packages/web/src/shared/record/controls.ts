@@ -93,6 +93,8 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       return {
         note: { as: 'long' },
       };
+    case 'skips':
+      return { note: { as: 'long' } };
     case 'samples':
       return { insect, kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') } };
     case 'treatments':

@@ -108,7 +108,7 @@ export function stationsLater(
   const added = traps
     .filter(({ trapId }) => !known.has(trapId))
     .map((record): StationPlace => {
-      const blank = { trapId: record.trapId, informs: [], lure: null, lastVisit: null, newest: null, seasons: [] };
+      const blank = { trapId: record.trapId, informs: [], lure: null, lastVisit: null, skipped: null, newest: null, seasons: [] };
       const trap: StationTrap = { ...blank, check: null, insect: insectNameOf(record.insect), ...factsOf(view, record) };
       return {
         station: record.station,

@@ -3,12 +3,13 @@ import type { RecordKind, Wording } from '@duskwatch/core';
 import { recordWords } from '../../text/record.ts';
 import type { ListedWords } from '../../text/record-labels.ts';
 
-const listedWords = ({ design, condition, unfitReason, decision, decisionReason }: Wording): ListedWords => ({
+const listedWords = ({ design, condition, unfitReason, skipReason, decision, decisionReason }: Wording): ListedWords => ({
   fields: {},
   stages: {},
   traps: { design },
   lures: {},
   checks: { condition, unfitReason },
+  skips: { reason: skipReason },
   weather: {},
   samples: {},
   treatments: {},

@@ -24,7 +24,8 @@ export function recordName(kind: StoredKind, key: string, names: Names): string 
     if (kind === 'checks' && index === 2) return part === '1' ? [] : [`${recordWords.labels.checks.visit.label} ${part}`];
     if (parseDay(part) !== null) return [dayTextFrom(part, THIS_YEAR())];
     if (OF_INSECT.has(kind) && index === 1) return [names.wording.insect(part)];
-    if (index === 0 && kind !== 'traps' && kind !== 'checks' && kind !== 'lures') return [names.fields.get(part)?.name ?? part];
+    if (index === 0 && kind !== 'traps' && kind !== 'checks' && kind !== 'lures' && kind !== 'skips')
+      return [names.fields.get(part)?.name ?? part];
     if (kind === 'decisions') return [wordOf(names.wording.decision, part)];
     return [part];
   });

@@ -6,7 +6,7 @@ import type { StoredKind } from '../../sync/types.ts';
 /** What is offered to whom; the server decides for itself. */
 const WRITES: Readonly<Record<Role, readonly StoredKind[] | 'all'>> = {
   coordinator: 'all',
-  scout: ['checks', 'lures', 'stages', 'samples', 'answers'],
+  scout: ['checks', 'skips', 'lures', 'stages', 'samples', 'answers'],
   grower: ['treatments', 'decisions', 'samples', 'stages'],
   reader: [],
 };

@@ -1,5 +1,5 @@
 import type { HeatRule } from '../../../heat/types.ts';
-import { CUTWORM_EXTENSION, LUCKMANN_1976, STORY_1984 } from '../../sources/sources.ts';
+import { CUTWORM_EXTENSION, FROM_MEMORY, LUCKMANN_1976, STORY_1984 } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { recognition, rules } from './rules.ts';
@@ -87,6 +87,13 @@ export const agrotisIpsilon: InsectEntry = {
     feedsOn: ['tomato', 'pepper', 'potato', 'squash', 'pumpkin', 'brassicas'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: { rule: { kind: 'intense-capture', moths: 9, nights: 2 }, ...CUTWORM_EXTENSION },
+    marks: {
+      ...FROM_MEMORY,
+      note: {
+        en: 'Long narrow dark forewings, about 4.5 cm across, paler in the outer third. A small black dagger points outward from the kidney-shaped spot. Hindwing whitish grey.',
+        es: 'Alas delanteras largas, angostas y oscuras, de unos 4.5 cm de ala a ala, más claras en el tercio exterior. Una pequeña daga negra apunta hacia afuera desde la mancha en forma de riñón. Ala trasera gris blanquecina.',
+      },
+    },
     lookAlikes: [],
   },
   models,

@@ -1,4 +1,4 @@
-import { MSU_CODLING_MOTH, noted } from '../../sources/sources.ts';
+import { FROM_MEMORY, MSU_CODLING_MOTH, noted } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { recognition, rules } from './rules.ts';
@@ -42,6 +42,13 @@ export const cydiaPomonella: InsectEntry = {
         en: 'The first date with a catch that is followed by a catch on the next date too.',
         es: 'La primera fecha con captura a la que sigue otra captura en la fecha siguiente.',
       }),
+    },
+    marks: {
+      ...FROM_MEMORY,
+      note: {
+        en: 'Small grey moth, under 2 cm across, finely banded. A coppery brown patch with shining lines at the tip of each forewing.',
+        es: 'Polilla gris pequeña, de menos de 2 cm de ala a ala, con bandas finas. Una mancha café cobriza con líneas brillantes en la punta de cada ala delantera.',
+      },
     },
     lookAlikes: [],
   },

@@ -1,5 +1,5 @@
 import type { HeatRule } from '../../../heat/types.ts';
-import { CALIFORNIA_AGRICULTURE_1990, COMMON_PRACTICE, COOP_1993, noted, USDA_1976 } from '../../sources/sources.ts';
+import { CALIFORNIA_AGRICULTURE_1990, COMMON_PRACTICE, COOP_1993, FROM_MEMORY, noted, USDA_1976 } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel, StageDuration } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { recognition, rules } from './rules.ts';
@@ -87,6 +87,13 @@ export const helicoverpaZea: InsectEntry = {
         en: 'A lone moth may be a stray: the flight starts with the catch that the next visit confirms.',
         es: 'Una polilla sola puede ser casual: el vuelo empieza con la captura que la siguiente visita confirma.',
       }),
+    },
+    marks: {
+      ...FROM_MEMORY,
+      note: {
+        en: 'Stout tan to olive moth, about 4 cm across. One small dark spot in the middle of each forewing; hindwing pale with a broad dark edge. Eyes green while alive.',
+        es: 'Polilla robusta, de color canela a oliva, de unos 4 cm de ala a ala. Una mancha oscura pequeña en medio de cada ala delantera; ala trasera pálida con borde ancho oscuro. Ojos verdes mientras vive.',
+      },
     },
     lookAlikes: [
       {

@@ -1,5 +1,5 @@
 import type { HeatRule } from '../../../heat/types.ts';
-import { COMMON_PRACTICE, noted, SDSU_2021 } from '../../sources/sources.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, noted, SDSU_2021 } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { recognition, rules } from './rules.ts';
@@ -62,6 +62,13 @@ export const melittiaCucurbitae: InsectEntry = {
     feedsOn: [],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: { rule: { kind: 'first-catch' }, ...COMMON_PRACTICE },
+    marks: {
+      ...FROM_MEMORY,
+      note: {
+        en: 'Flies by day and looks like a wasp. Forewings dark metallic green, hindwings clear; abdomen orange with black dots; hind legs thick with orange and black hair.',
+        es: 'Vuela de día y parece avispa. Alas delanteras verde metálico oscuro, traseras transparentes; abdomen anaranjado con puntos negros; patas traseras gruesas con pelo anaranjado y negro.',
+      },
+    },
     lookAlikes: [],
   },
   models,

@@ -1,4 +1,4 @@
-import { APPLE_UW, ILLINOIS_2007, noted } from '../../sources/sources.ts';
+import { APPLE_UW, FROM_MEMORY, ILLINOIS_2007, noted } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { recognition, rules } from './rules.ts';
@@ -58,6 +58,13 @@ export const ostriniaNubilalis: InsectEntry = {
         en: 'Only the model that counts from the first capture needs it; the calendar model starts on 1 January.',
         es: 'Solo lo necesita el modelo que cuenta desde la primera captura; el modelo de calendario empieza el 1 de enero.',
       }),
+    },
+    marks: {
+      ...FROM_MEMORY,
+      note: {
+        en: 'Slender buff moth, about 2.5 cm across, a flat triangle at rest. Two wavy darker lines cross the forewings; males are darker, and their abdomen is longer than the wings.',
+        es: 'Polilla esbelta, amarillenta, de unos 2.5 cm de ala a ala; en reposo, un triángulo plano. Dos líneas onduladas más oscuras cruzan las alas delanteras; el macho es más oscuro y su abdomen sobresale de las alas.',
+      },
     },
     lookAlikes: [],
   },

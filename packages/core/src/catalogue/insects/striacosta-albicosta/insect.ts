@@ -1,4 +1,4 @@
-import { noted } from '../../sources/sources.ts';
+import { FROM_MEMORY, noted } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { HANSON_2015, recognition, rules } from './rules.ts';
@@ -35,6 +35,13 @@ export const striacostaAlbicosta: InsectEntry = {
       es: 'Maíz; el frijol seco, su otro hospedero, no es cultivo de este catálogo.',
     }),
     biofix: null,
+    marks: {
+      ...FROM_MEMORY,
+      note: {
+        en: 'Stout brown moth, about 4 cm across. A cream band along the whole front edge of the forewing; behind it a pale round spot and a pale crescent.',
+        es: 'Polilla robusta café, de unos 4 cm de ala a ala. Una banda crema a lo largo de todo el borde delantero del ala; detrás, una mancha redonda pálida y una media luna pálida.',
+      },
+    },
     lookAlikes: [],
   },
   models,

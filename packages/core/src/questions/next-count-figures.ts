@@ -1,0 +1,11 @@
+/** Figures that a phone holds counts against; apart from the others, so that it loads no more than these. */
+export const NEXT_COUNT = {
+  /** Scatter k of one visit about what it should have found. */
+  scatter: 2,
+  /** Shape of a gamma distribution of what a trap catches against its visits just before. */
+  drift: 2,
+  /** Moths added to those caught before: a flight may begin with the next night. */
+  notYet: 2,
+  /** A count less probable than this is asked about at the trap. */
+  askBelow: 0.0003,
+} as const;
