@@ -25,12 +25,13 @@ const said = ({ share, low, high, told }: FlightRows['rows'][number]['list'][num
   })[told];
 
 test('a field with two flights shows how far each has come, and reads them out by key', async ({ page, request }) => {
-  const two = (await allRows(request)).find(({ list }) => list.length >= 2)!;
+  const row = (await allRows(request)).find(({ list }) => list.length >= 2)!;
+  const two = { insect: row.insect, fieldId: row.fields[0]!.fieldId };
   const { flights } = (await flightsOf(request, two.fieldId)).insects.find(({ insect }) => insect === two.insect)!;
   await page.goto(`/fields/${two.fieldId}`);
   const section = page.locator(`[id="${two.insect}"]`);
-  await expect(section.locator('.flight-list li')).toHaveCount(two.list.length);
-  for (const { number, flown } of two.list)
+  await expect(section.locator('.flight-list li')).toHaveCount(flights!.list.length);
+  for (const { number, flown } of flights!.list)
     await expect(section.locator('.flight-list li').nth(number - 1)).toContainText(said(flown));
   await expect(section.locator('.flights').first()).toContainText(flights!.unsure ? 'cannot tell' : 'so far, surely');
   await section.getByText('How these flights were found').click();
@@ -63,13 +64,49 @@ test('a Scout led by the moths caught says what to look for, where, and from whi
   expect(await accessibilityProblems(page)).toEqual([]);
 });
 
-test('the flights of the whole program grow to every field and insect with a trap', async ({ page, request }) => {
+test('the flights stand a row to an insect and farm, in the order of what happens next, and lead to the fields', async ({
+  page,
+  request,
+}) => {
   const rows = await allRows(request);
+  const flying = rows.filter(({ list }) => list.length > 0);
   await page.goto('/flights');
-  await expect(page.getByRole('status').filter({ hasText: 'all fitted' })).toBeVisible();
-  await expect(page.locator('.flight-rows tbody tr')).toHaveCount(rows.length);
+  await expect(page.getByRole('status').filter({ hasText: 'all fitted' })).toBeAttached();
+  const shown = page.locator('.flight-rows tbody tr');
+  await expect(shown).toHaveCount(flying.length);
+  const first = flying.map(({ next }) => next?.dates.middle ?? '9').sort()[0];
+  const soonest = flying.filter(({ next }) => next?.dates.middle === first).map(({ farm }) => farm);
+  const text = (await shown.first().textContent())!;
+  expect(soonest.some((farm) => text.includes(farm))).toBe(true);
+  // What has no flight is folded, and counted by its moths all the same.
+  const without = rows.filter(({ list }) => list.length === 0);
+  for (const { farm } of without) await expect(page.locator('.without-flight')).toContainText(farm);
   expect(await accessibilityProblems(page)).toEqual([]);
   await expectNoSidewaysScroll(page);
-  await page.locator('.flight-rows tbody a').first().click();
-  await expect(page.getByRole('heading', { level: 1, name: rows[0]!.field })).toBeVisible();
+  const link = shown.locator('a').first();
+  const name = (await link.textContent())!;
+  await link.click();
+  await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
+});
+
+test('a ridge is filled as far as nights are measured, and the heat axis lines the farms of one insect up', async ({
+  page,
+  request,
+}) => {
+  const rows = await allRows(request);
+  const running = rows.find(({ list, ridge }) => ridge && list.some(({ status }) => status === 'running'))!;
+  const { ridge } = running;
+  expect(ridge!.known).toBeGreaterThan(0);
+  expect(ridge!.known).toBeLessThan(ridge!.heat.length);
+  expect(ridge!.heat).toEqual([...ridge!.heat].sort((a, b) => a - b));
+  await page.goto(`/flights?insect=${running.insect}&farm=${encodeURIComponent(running.farm)}`);
+  const picture = page.locator('.flight-rows .flight-picture').first();
+  await expect(picture.locator('.ridge').first()).toHaveAttribute('d', /^M.+Z$/);
+  await expect(picture.locator('.ridge-ahead').first()).toHaveAttribute('d', /^M.+/);
+  const byDay = await picture.locator('.ridge').first().getAttribute('d');
+  await page.getByRole('button', { name: 'Heat' }).click();
+  await expect(page).toHaveURL(/axis=heat/);
+  await expect(picture.locator('.ridge').first()).not.toHaveAttribute('d', byDay!);
+  await page.goto('/flights?axis=heat');
+  await expect(page.getByText('Heat lines up the farms of one insect: choose one.')).toBeVisible();
 });

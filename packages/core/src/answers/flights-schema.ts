@@ -1,4 +1,4 @@
-/** Flights, dates to come and larvae of a field, and flights across a program. */
+/** Flights, dates to come and larvae of a field. */
 import { z } from 'zod';
 import { datesSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
@@ -18,7 +18,7 @@ const momentSchema = intervalSchema
   .meta({ id: 'FlightMoment' });
 export type FlightMomentView = Shape<typeof momentSchema>;
 
-const flightSchema = z
+export const flightSchema = z
   .object({
     number: z.int(),
     moths: intervalSchema.extend({ estimate: z.number() }),
@@ -36,7 +36,7 @@ const flightSchema = z
   .meta({ id: 'Flight' });
 export type FlightView = Shape<typeof flightSchema>;
 
-const noFlightsSchema = z.enum(['no-trap', 'no-model', 'no-weather-source', 'no-heat', 'nothing-caught']).nullable();
+export const noFlightsSchema = z.enum(['no-trap', 'no-model', 'no-weather-source', 'no-heat', 'nothing-caught']).nullable();
 
 const seasonFlightsSchema = z
   .object({
@@ -107,7 +107,7 @@ const forecastSchema = z
   .meta({ id: 'Forecast' });
 export type ForecastView = Shape<typeof forecastSchema>;
 
-const stageDaysSchema = z.object({ from: isoDay, to: isoDay.nullable().describe('Null: later than can be dated.') }).meta({
+export const stageDaysSchema = z.object({ from: isoDay, to: isoDay.nullable().describe('Null: later than can be dated.') }).meta({
   id: 'StageDays',
   description: 'From the first moths of a catch to the last: the days on which one stage of their offspring is in the field.',
 });
@@ -167,28 +167,3 @@ export const fieldFlightsSchema = z
   })
   .meta({ id: 'FieldFlights' });
 export type FieldFlightsView = Shape<typeof fieldFlightsSchema>;
-
-const flightRowSchema = z
-  .object({
-    fieldId: z.string(),
-    field: z.string(),
-    farm: z.string(),
-    insect: z.string(),
-    design: trapDesignSchema.nullable(),
-    list: z.array(flightSchema),
-    unsure: z.boolean(),
-    moths: z.int(),
-    noFlights: noFlightsSchema,
-  })
-  .meta({ id: 'FlightRow', description: "One field and insect in the list of a program's flights." });
-export type FlightRow = Shape<typeof flightRowSchema>;
-
-export const flightRowsSchema = z
-  .object({
-    on: isoDay,
-    of: z.int().describe('Rows there are in all.'),
-    next: z.int().nullable().describe('Ask again from this row on; null: that was all.'),
-    rows: z.array(flightRowSchema),
-  })
-  .meta({ id: 'FlightRows' });
-export type FlightRows = Shape<typeof flightRowsSchema>;

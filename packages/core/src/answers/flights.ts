@@ -1,13 +1,11 @@
-/** Flights, dates to come and larvae of one field; and the flights of a whole program, row by row. */
+/** Flights, dates to come and larvae of one field. */
 import { type ModelHeat, modelHeat } from '../advice/phenology.ts';
 import { heatOf, type Prepared, trapsThisSeason, weatherSourceOf } from '../advice/prepare.ts';
 import { addDays, type Day, day, formatDay } from '../base/day.ts';
 import { modelById, modelsFor } from '../catalogue/look-up.ts';
 import type { ModelEvent, PhenologyModel } from '../catalogue/types.ts';
-import { flownBy } from '../flight/flight-shape.ts';
 import type { Flight, FlightMoment } from '../flight/generations.ts';
 import { forecastEvent } from '../forecast/event-forecast.ts';
-import { expectedHeat } from '../forecast/expected-heat.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import type { FieldRecord } from '../records/schema.ts';
@@ -15,10 +13,10 @@ import { type FittedFlights, fieldFlights } from '../review/field-flights.ts';
 import type { FlightCache } from '../review/flight-regions.ts';
 import { truncateSeries } from '../weather/series.ts';
 import { datesView, momentDates } from './dates.ts';
+import { flightNights } from './flight-nights.ts';
 import type {
   FieldFlightsView,
   FlightMomentView,
-  FlightRow,
   FlightView,
   ForecastEventView,
   ForecastView,
@@ -43,36 +41,6 @@ export function fieldFlightsView(prepared: Prepared, fieldId: string, cache: Fli
     insects: prepared.insects.map((insect) => insectFlights(prepared, field, insect, cache)),
   };
 }
-
-/** A row for each field and insect with a trap this season, from row `from` on; fitting goes on only while rows are taken. */
-export function* programFlights(
-  prepared: Prepared,
-  cache: FlightCache,
-  from = 0,
-): Generator<{ readonly row: FlightRow; readonly next: number; readonly of: number }, void, undefined> {
-  const cells = flightCells(prepared);
-  for (let i = from; i < cells.length; i++) {
-    const { field, insect } = cells[i]!;
-    const { flights, noFlights } = fieldFlights(prepared, field, insect, cache);
-    const row = {
-      fieldId: field.fieldId,
-      field: field.name,
-      farm: field.farm,
-      insect,
-      design: flights?.design ?? null,
-      list: flights?.read.flights.map(flightView) ?? [],
-      unsure: flights?.read.unsure ?? false,
-      moths: flights?.moths ?? 0,
-      noFlights,
-    };
-    yield { row, next: i + 1, of: cells.length };
-  }
-}
-
-const flightCells = (prepared: Prepared) =>
-  [...prepared.fields.values()].flatMap((field) =>
-    prepared.insects.filter((insect) => trapsThisSeason(prepared, field, insect).length > 0).map((insect) => ({ field, insect })),
-  );
 
 function insectFlights(prepared: Prepared, field: FieldRecord, insect: string, cache: FlightCache): InsectFlights {
   const { flights, noFlights } = fieldFlights(prepared, field, insect, cache);
@@ -127,23 +95,13 @@ export function flightView({ number, moths, start, peak, end, flown, status }: F
   return { number, moths, start: moment(start), peak: moment(peak), end: moment(end), flown, status };
 }
 
-/** The night of a day has the heat of that day. */
-function curveOf({ read, axisFrom }: FittedFlights, track: HeatTrack, from: Day): SeasonFlights['curve'] {
-  const outlook = read.flights.length === 0 ? null : expectedHeat(track, axisFrom, AHEAD_DAYS);
-  if (outlook === null) return [];
-  const curve: { on: string; perNight: number[] }[] = [];
-  let before = 0;
-  outlook.daily.forEach((heat, i) => {
-    const on = addDays(axisFrom, i);
-    const after = before + heat;
-    if (on >= from) {
-      const flown = ({ curve: { peak, width, skew }, moths }: Flight, at: number) =>
-        moths.estimate * flownBy((at - peak) / width, skew);
-      curve.push({ on: formatDay(on), perNight: read.flights.map((flight) => flown(flight, after) - flown(flight, before)) });
-    }
-    before = after;
+function curveOf(fitted: FittedFlights, track: HeatTrack, from: Day): SeasonFlights['curve'] {
+  const nights = flightNights(fitted, track, AHEAD_DAYS);
+  if (nights === null) return [];
+  return nights.perNight.flatMap((perNight, i) => {
+    const on = addDays(nights.from, i);
+    return on >= from ? [{ on: formatDay(on), perNight: [...perNight] }] : [];
   });
-  return curve;
 }
 
 function forecastView(prepared: Prepared, field: FieldRecord, model: PhenologyModel): ForecastView | null {

@@ -1,5 +1,7 @@
 export { cellReason } from './cell.ts';
 export { momentDates } from './dates.ts';
+export { programFlights } from './farm-flights.ts';
+export * from './farm-flights-schema.ts';
 export { fieldView } from './field.ts';
 export * from './field-schema.ts';
 export * from './flights.ts';

@@ -52,21 +52,32 @@ export function fieldFlights(
   insect: string,
   cache: FlightCache = new Map(),
 ): FieldFlights {
-  const fitted = fittedFlights(prepared, field, insect, cache);
-  const flights = typeof fitted === 'string' ? null : fitted;
+  const { flights, noFlights } = flightsOfTraps(prepared, field, insect, trapsThisSeason(prepared, field, insect), cache);
   const models = modelsFor(insect)
     .filter(({ start }) => start.kind !== 'stage')
     .map((model) => modelDates(prepared, field, model));
-  return { field: field.fieldId, insect, flights, noFlights: typeof fitted === 'string' ? fitted : null, models };
+  return { field: field.fieldId, insect, flights, noFlights, models };
+}
+
+/** Flights of the field's region as some traps of one insect saw them: those of the field, or of a farm it belongs to. */
+export function flightsOfTraps(
+  prepared: Prepared,
+  field: FieldRecord,
+  insect: string,
+  traps: readonly TrapRecord[],
+  cache: FlightCache,
+): Pick<FieldFlights, 'flights' | 'noFlights'> {
+  const fitted = fittedFlights(prepared, field, insect, traps, cache);
+  return typeof fitted === 'string' ? { flights: null, noFlights: fitted } : { flights: fitted, noFlights: null };
 }
 
 function fittedFlights(
   prepared: Prepared,
   field: FieldRecord,
   insect: string,
+  traps: readonly TrapRecord[],
   cache: FlightCache,
 ): FittedFlights | NonNullable<FieldFlights['noFlights']> {
-  const traps = trapsThisSeason(prepared, field, insect);
   if (traps.length === 0) return 'no-trap';
   const model = axisModel(insect);
   if (model === null) return 'no-model';

@@ -1,6 +1,6 @@
 import {
+  type FarmFlights,
   type FlightCache,
-  type FlightRow,
   fieldFlightsSchema,
   fieldFlightsView,
   flightRowsSchema,
@@ -34,7 +34,7 @@ export const flightsRoute: Route = (app, { reader, dayFor }) => {
       schema: {
         operationId: 'listFlights',
         tags: ['flights'],
-        summary: 'Where each insect is in its flight, field by field: some rows at a time, as they are fitted',
+        summary: 'Where each insect is in its flight, farm by farm: some rows at a time, as they are fitted',
         querystring: asOf.extend({ from: z.coerce.number().int().min(0).default(0).describe('The row to begin at.') }),
         response: { 200: flightRowsSchema, 400: problems },
       },
@@ -42,7 +42,7 @@ export const flightsRoute: Route = (app, { reader, dayFor }) => {
     async (request) => {
       const prepared = await reader.prepared(personOf(request), await dayFor(request.query.on));
       const until = performance.now() + SLICE_MS;
-      const rows: FlightRow[] = [];
+      const rows: FarmFlights[] = [];
       let [of, next] = [0, null as number | null];
       for (const fitted of programFlights(prepared, cache, request.query.from)) {
         rows.push(fitted.row);

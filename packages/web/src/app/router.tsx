@@ -12,6 +12,7 @@ import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
 import { daySearch, parseSearch, type RawSearch, stringifySearch } from '../browser/address.ts';
+import { flightsSearch } from '../desk/flights/search.ts';
 import { mapSearch } from '../desk/map/search.ts';
 import { learnSearch } from '../desk/review/search.ts';
 import { planSearch } from '../desk/scouting/search.ts';
@@ -56,7 +57,7 @@ const field = createRoute({
 const flights = createRoute({
   getParentRoute,
   path: '/flights',
-  validateSearch: daySearch,
+  validateSearch: flightsSearch,
   component: lazyRouteComponent(() => import('../desk/flights/FlightsPage.tsx'), 'FlightsPage'),
 });
 const traps = createRoute({

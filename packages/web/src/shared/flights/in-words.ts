@@ -16,18 +16,6 @@ export function flownText({ share, low, high, told }: FlightView['flown']): stri
     : w.flown(percentText(share), percentText(low), percentText(high));
 }
 
-/** The same in a narrow column: the figure, or what stands for it, and the interval below a figure. */
-export function flownShort({ share, low, high, told }: FlightView['flown']): {
-  readonly said: string;
-  readonly span: string | null;
-} {
-  if (told === 'cannot-tell') return { said: w.short.cannotTell, span: null };
-  const span = `${percentText(low)}–${percentText(high)}`;
-  return told === 'share'
-    ? { said: percentText(share), span }
-    : { said: w.short.between(percentText(low), percentText(high)), span: null };
-}
-
 export const momentText = ({ dates }: FlightMomentView): string => {
   if (dates === null) return words.field.events.unknown;
   return dates.early === dates.late ? dayText(dates.middle) : `${dayText(dates.middle)} (${spanOf(dates)})`;

@@ -19,6 +19,8 @@ export interface Column<R> {
   readonly names?: boolean;
   /** The head is for those who hear it: what stands below explains itself. */
   readonly unseen?: boolean;
+  /** Drawn in the head under its name, such as the axis of the pictures below. */
+  readonly below?: ReactNode;
   readonly className?: string | ((row: R) => string | undefined);
 }
 
@@ -122,7 +124,7 @@ const whole = <R,>({ figure, ...column }: Column<R>): Column<R> => {
 const classOf = (...names: readonly (string | false | undefined)[]) => names.filter(Boolean).join(' ') || undefined;
 
 function Head<R>({ column, sort, press }: { column: Column<R>; sort: Sort | null; press?: () => void }) {
-  const { head, number, unseen, className } = column;
+  const { head, number, unseen, below, className } = column;
   return (
     <th
       scope="col"
@@ -138,6 +140,7 @@ function Head<R>({ column, sort, press }: { column: Column<R>; sort: Sort | null
       ) : (
         head
       )}
+      {below}
     </th>
   );
 }
