@@ -24,7 +24,8 @@ export interface ReadImportOptions extends SheetOptions, ReadTableOptions {
 /** What a folder or file holds, checked in itself and against what the database holds. */
 export async function readImport(path: string, held: Program, options: ReadImportOptions): Promise<Result<Partial<Program>>> {
   if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) return readFolder(path, held, options);
-  if (options.match !== undefined || options.sheet !== undefined) return readSheet(path, held, options);
+  if (options.match !== undefined || options.sheet !== undefined || options.answers !== undefined)
+    return readSheet(path, held, options);
   const bytes = await readBytes(path);
   if (!bytes.ok) return bytes;
   const file = basename(path);

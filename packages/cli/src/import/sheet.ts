@@ -6,12 +6,20 @@ import {
   type Program,
   type Result,
   refuse,
-  type SheetMatch,
   type SheetProposal,
   type SheetQuestion,
   sheetEnglish,
 } from '@duskwatch/core';
-import { answerMatch, applyMatch, decodeSheetText, isAnswered, proposeMatch, readBytes, readMatch } from '@duskwatch/exchange';
+import {
+  type AnyMatch,
+  answerMatch,
+  applyAnyMatch,
+  decodeSheetText,
+  isAnswered,
+  proposeMatch,
+  readBytes,
+  readMatch,
+} from '@duskwatch/exchange';
 
 export interface SheetOptions {
   /** File with a match, or a whole proposal. */
@@ -43,10 +51,10 @@ export async function readSheet(path: string, existing: Program, options: SheetO
   if (!match.ok) return match;
   const bytes = await readBytes(path);
   if (!bytes.ok) return bytes;
-  return applyMatch(bytes.value, match.value, existing, basename(path));
+  return applyAnyMatch(bytes.value, match.value, existing, basename(path));
 }
 
-async function settledMatch(path: string, existing: Program, options: SheetOptions): Promise<Result<SheetMatch>> {
+async function settledMatch(path: string, existing: Program, options: SheetOptions): Promise<Result<AnyMatch>> {
   if (options.match !== undefined) {
     const kept = matchOfFile(options.match);
     if (!kept.ok || options.answers === undefined) return kept;
@@ -56,7 +64,7 @@ async function settledMatch(path: string, existing: Program, options: SheetOptio
   const proposed = await proposeSheet(path, existing, options);
   if (!proposed.ok) return proposed;
   const { match, questions } = proposed.value;
-  if (match === null) return refuse(weatherNotRead(path));
+  if (match === null) return refuse(nothingToMatch(path));
   let answered = match;
   const open: SheetQuestion[] = [];
   for (const question of questions) {
@@ -70,7 +78,7 @@ async function settledMatch(path: string, existing: Program, options: SheetOptio
 }
 
 /** However it was saved: PowerShell writes UTF-16, editors a byte order mark. */
-function matchOfFile(path: string): Result<SheetMatch> {
+function matchOfFile(path: string): Result<AnyMatch> {
   try {
     return readMatch(JSON.parse((decodeSheetText(readFileSync(path)) ?? '').replace(/^\uFEFF/, '')));
   } catch (error) {
@@ -94,9 +102,9 @@ function openQuestion(path: string, question: SheetQuestion): Problem {
   };
 }
 
-const weatherNotRead = (path: string): Problem => ({
+const nothingToMatch = (path: string): Problem => ({
   where: { file: basename(path) },
-  got: 'weather in columns of its own',
-  expected: 'source_id, date, tmin_c (or tmin_f) and tmax_c (or tmax_f), or the daily summaries of a station',
-  fix: 'Name the columns so, and import the file again.',
+  got: 'a file that has no counts and no weather to match',
+  expected: 'a sheet of counts or of weather',
+  fix: 'Choose another file.',
 });

@@ -13,5 +13,6 @@ export * from './sheet-match.ts';
 export * from './tables.ts';
 export * from './told-reason.ts';
 export * from './visits.ts';
+export * from './weather-match.ts';
 export * from './weather-source.ts';
 export * from './written-day.ts';

@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { CONDITIONS, isoDay, UNFIT_REASONS } from './schema.ts';
+import { weatherMatchSchema } from './weather-match.ts';
 import { DATE_ORDERS } from './written-day.ts';
 
 const column = z.string().regex(/^[A-Z]{1,3}$/, { error: 'expected the letters of a column' });
@@ -90,6 +91,10 @@ export const sheetQuestionSchema = z.object({
     'field',
     'condition',
     'hungOn',
+    'temperatureUnit',
+    'precipitationUnit',
+    'source',
+    'clock',
   ]),
   /** What of the sheet the question is about: a word, a name, a date. */
   about: z.string().nullable(),
@@ -104,6 +109,7 @@ export const sheetQuestionSchema = z.object({
 export type SheetQuestion = z.infer<typeof sheetQuestionSchema>;
 
 export const sheetMatchSchema = z.object({
+  kind: z.literal('counts'),
   tables: z.array(sheetTableSchema).min(1),
   /** Order of day, month and year; null while it is not settled, or where no date needs it. */
   dateOrder: z.enum(DATE_ORDERS).nullable(),
@@ -156,7 +162,7 @@ export const sheetProposalSchema = z.object({
   /** Sheets of a workbook that are not read, and why: hidden, worked out from the others, or without counts or weather. */
   asideSheets: z.array(z.object({ sheet: z.string(), why: z.enum(['hidden', 'summary', 'nothing']) })),
   questions: z.array(sheetQuestionSchema),
-  /** Null where nothing has to be matched: a program folder, weather. */
-  match: sheetMatchSchema.nullable(),
+  /** Null where nothing has to be matched: a program folder, one of its tables. */
+  match: z.discriminatedUnion('kind', [sheetMatchSchema, weatherMatchSchema]).nullable(),
 });
 export type SheetProposal = z.infer<typeof sheetProposalSchema>;

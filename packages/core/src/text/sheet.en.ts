@@ -45,6 +45,14 @@ export const sheetEnglish: SheetWording = {
         return 'Were the traps fit at these visits, where the sheet does not say otherwise?';
       case 'hungOn':
         return 'On which day were the traps hung? first-date: on the day of the first count, which then has no nights before it.';
+      case 'temperatureUnit':
+        return 'In which unit are the temperatures: °C, °F, or tenths of °C (tenths-C)?';
+      case 'precipitationUnit':
+        return 'In which unit is the precipitation: mm, inches (in), or tenths of mm (tenths-mm)?';
+      case 'source':
+        return 'What is the weather source called, as fields name it?';
+      case 'clock':
+        return 'The times are in world time. How many hours are to be added for the site (-5 for five hours behind)?';
     }
   },
   evidence: ({ evidence, cells }) => {

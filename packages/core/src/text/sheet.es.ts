@@ -45,6 +45,14 @@ export const sheetSpanish: SheetWording = {
         return '¿Servían las trampas en estas visitas, donde la hoja no dice otra cosa?';
       case 'hungOn':
         return '¿Qué día se colgaron las trampas? first-date: el día del primer conteo, que entonces no tiene noches antes.';
+      case 'temperatureUnit':
+        return '¿En qué unidad están las temperaturas: °C, °F o décimas de °C (tenths-C)?';
+      case 'precipitationUnit':
+        return '¿En qué unidad está la lluvia: mm, pulgadas (in) o décimas de mm (tenths-mm)?';
+      case 'source':
+        return '¿Cómo se llama la fuente de clima, tal como la nombran las parcelas?';
+      case 'clock':
+        return 'Las horas están en tiempo universal. ¿Cuántas horas hay que sumar para el sitio (-6 si va seis horas atrás)?';
     }
   },
   evidence: ({ evidence, cells }) => {

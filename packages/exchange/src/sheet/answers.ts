@@ -7,28 +7,39 @@ import {
   type Result,
   type SheetMatch,
   type SheetQuestion,
-  sheetMatchSchema,
+  sheetProposalSchema,
+  type WeatherMatch,
 } from '@duskwatch/core';
 import { designNamed, insectNamed } from './resolve-words.ts';
 
+export type AnyMatch = SheetMatch | WeatherMatch;
+
 /** Whether the match holds an answer to the question. */
-export function isAnswered(match: SheetMatch, { ask, about }: SheetQuestion): boolean {
+export function isAnswered(match: AnyMatch, question: SheetQuestion): boolean {
+  if (match.kind === 'counts') return isAnsweredOfCounts(match, question);
+  const { ask } = question;
+  if (ask === 'source') return match.sourceId !== null;
+  if (ask === 'clock') return match.addHours !== null;
+  return ask !== 'temperatureUnit' && ask !== 'precipitationUnit' && ask !== 'dateOrder' ? true : match[ask] !== null;
+}
+
+function isAnsweredOfCounts(match: SheetMatch, { ask, about }: SheetQuestion): boolean {
   if (ask === 'word') return (match.words[about!] ?? null) !== null;
   if (ask === 'insectName') return (match.insects[about!] ?? null) !== null;
   if (ask === 'designName') return (match.designs[about!] ?? null) !== null;
   if (ask === 'dayMeans') return match.dayShift !== null;
   if (ask === 'dateOrder' || ask === 'year' || ask === 'figures' || ask === 'hungOn') return match[ask] !== null;
-  return match.constants[ask] !== null;
+  return ask in match.constants ? match.constants[ask as keyof SheetMatch['constants']] !== null : true;
 }
 
 /** The match with the answers in it, by the ids of their questions. Every answer that does not fit is named. */
-export function answerMatch(
-  match: SheetMatch,
+export function answerMatch<M extends AnyMatch>(
+  match: M,
   questions: readonly SheetQuestion[],
   answers: Readonly<Record<string, string>>,
-): Result<SheetMatch> {
+): Result<M> {
   const problems: Problem[] = [];
-  let answered = match;
+  let answered: AnyMatch = match;
   for (const [id, answer] of Object.entries(answers)) {
     const question = questions.find((each) => each.id === id);
     if (question === undefined) {
@@ -45,7 +56,7 @@ export function answerMatch(
       problems.push({ where: { column: id }, got: answer, expected: value.expected, fix: value.fix });
     else answered = withAnswer(answered, question, value);
   }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: answered };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: answered as M };
 }
 
 function valueIn({ ask, choices, cells }: SheetQuestion, answer: string): string | number | CellFault {
@@ -64,11 +75,20 @@ function valueIn({ ask, choices, cells }: SheetQuestion, answer: string): string
     if (answer === 'first-date' || isoDay.safeParse(answer).success) return answer;
     return new CellFault('a day as YYYY-MM-DD, or first-date', 'Write the day on which the traps were hung.');
   }
+  if (ask === 'source') return answer;
+  if (ask === 'clock') {
+    const hours = Number(answer);
+    return Math.abs(hours) <= 14 ? hours : new CellFault('hours from −14 to 14', 'Write for example -5.');
+  }
   if (!choices.includes(answer)) return new CellFault(`one of ${choices.join(', ')}`, 'Use one of these words.');
   return ask === 'dayMeans' ? Number(answer) : answer;
 }
 
-function withAnswer(match: SheetMatch, { ask, about }: SheetQuestion, value: string | number): SheetMatch {
+function withAnswer(match: AnyMatch, { ask, about }: SheetQuestion, value: string | number): AnyMatch {
+  if (match.kind === 'weather') {
+    const part = ask === 'source' ? 'sourceId' : ask === 'clock' ? 'addHours' : ask;
+    return { ...match, [part]: value };
+  }
   if (ask === 'word') return { ...match, words: { ...match.words, [about!]: value } } as SheetMatch;
   if (ask === 'insectName') return { ...match, insects: { ...match.insects, [about!]: value } } as SheetMatch;
   if (ask === 'designName') return { ...match, designs: { ...match.designs, [about!]: value } } as SheetMatch;
@@ -79,10 +99,10 @@ function withAnswer(match: SheetMatch, { ask, about }: SheetQuestion, value: str
 }
 
 /** A match as somebody may have written it. */
-export function readMatch(value: unknown): Result<SheetMatch> {
+export function readMatch(value: unknown): Result<AnyMatch> {
   // The whole proposal may have been kept, of which the match is a part.
   const inner = typeof value === 'object' && value !== null && 'match' in value ? value.match : value;
-  const parsed = sheetMatchSchema.safeParse(inner);
+  const parsed = sheetProposalSchema.shape.match.unwrap().safeParse(inner);
   if (parsed.success) return { ok: true, value: parsed.data };
   return {
     ok: false,

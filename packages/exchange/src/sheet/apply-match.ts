@@ -14,9 +14,12 @@ import {
   type SheetQuestion,
   type TrapRecord,
   visitNumbers,
+  type WeatherMatch,
 } from '@duskwatch/core';
 import { ProblemList } from '../files/problem-list.ts';
-import { isAnswered, readMatch } from './answers.ts';
+import { proposeWeather } from '../weather/propose-weather.ts';
+import { readWeather } from '../weather/read-weather.ts';
+import { type AnyMatch, isAnswered } from './answers.ts';
 import { columnLetters, type Grid } from './grid.ts';
 import { newTraps } from './new-traps.ts';
 import { openGrids } from './open-sheets.ts';
@@ -34,6 +37,26 @@ export interface SheetRecords {
   readonly checks: readonly CheckRecord[];
 }
 
+/** What a file of counts or of weather adds to a program, by its match. */
+export async function applyAnyMatch(
+  bytes: Uint8Array,
+  match: AnyMatch,
+  existing: Program,
+  file: string,
+): Promise<Result<Partial<Program>>> {
+  return match.kind === 'counts' ? applyMatch(bytes, match, existing, file) : applyWeatherMatch(bytes, match, file);
+}
+
+async function applyWeatherMatch(bytes: Uint8Array, match: WeatherMatch, file: string): Promise<Result<Partial<Program>>> {
+  const opened = await openGrids(bytes, file, onlySheet(match.tables));
+  if (!opened.ok) return opened;
+  const { questions } = proposeWeather(opened.value.grids, file) ?? { questions: [] };
+  const open = questions.filter((question) => !isAnswered(match, question));
+  if (open.length > 0) return { ok: false, problems: open.map(unanswered) };
+  const read = readWeather(opened.value.grids, match, file);
+  return read.ok ? ok({ weather: read.value.records }) : read;
+}
+
 /**
  * Reads a sheet as the match says. Traps that `existing` knows are used as they are; others are made from what the
  * match and the sheet tell. Refused with every problem of the sheet; nothing is read in part.
@@ -44,9 +67,7 @@ export async function applyMatch(
   existing: Program = emptyProgram(),
   file = 'sheet',
 ): Promise<Result<SheetRecords>> {
-  const parsed = readMatch(match);
-  if (!parsed.ok) return parsed;
-  const opened = await openGrids(bytes, file, onlySheet(match));
+  const opened = await openGrids(bytes, file, onlySheet(match.tables));
   if (!opened.ok) return opened;
   const { grids } = opened.value;
   const seen = allSightings(grids, match.tables);
@@ -67,7 +88,7 @@ export async function applyMatch(
 }
 
 /** The one sheet of the match, which may be a hidden one. */
-function onlySheet({ tables }: SheetMatch): string | null {
+function onlySheet(tables: readonly { readonly sheet: string | null }[]): string | null {
   const sheets = new Set(tables.map(({ sheet }) => sheet));
   return sheets.size === 1 ? [...sheets][0]! : null;
 }

@@ -1,5 +1,7 @@
 /** Words that head the columns of sheets, in English and Spanish. */
+
 import { plainName, type SheetRole } from '@duskwatch/core';
+import { elementOf } from '../weather/weather-headings.ts';
 
 type HeaderRole = Exclude<SheetRole, 'month' | 'year'> | 'count';
 
@@ -218,9 +220,5 @@ export const isSummary = (label: string): boolean =>
     label.trim(),
   );
 
-const WEATHER =
-  /^(t\s*_?\s*(min|max|avg|mean|obs|emp)(_?[cf])?|(air |daily |soil )?(temp(erature|eratura)?s?|high|low)\b.*|(min(imum)?|max(imum)?|avg|mean|average|daily)[ _.]*(air[ _]*)?(temp(erature)?|t)\b.*|.*\btemp(erature|eratura|\.)?\s*(min|max|high|low|avg|m[ií]n|m[aá]x)\w*.*|temp\.?\s.*|rain(fall)?\b.*|precip\w*\b.*|prcp|snow|humidity.*|rh\b.*|rel\w*\s*hum\w*.*|wind\b.*|dew ?point.*|lluvia.*|humedad.*|viento.*|gdd.*|dd\d*|degree[ -]days?.*)$/i;
-
 /** A heading of weather, which is never a count wherever it stands. */
-export const isWeather = (heading: string): boolean =>
-  WEATHER.test(heading.trim().replace(/[°º]/g, ' ').replace(/\s+/g, ' ').trim());
+export const isWeather = (heading: string): boolean => elementOf(heading) !== undefined;

@@ -2,7 +2,8 @@
  * Looks at a sheet, of whatever layout, and says how it would be read and what a person still has to say. Nothing is
  * guessed that the sheet does not tell: what is likely is a suggestion.
  */
-import { type IsoDay, ok, type Program, type Result, refuse, type SheetProposal, type SheetReading } from '@duskwatch/core';
+import { ok, type Program, type Result, refuse, type SheetProposal } from '@duskwatch/core';
+import { findWeather, proposeWeather } from '../weather/propose-weather.ts';
 import type { Grid } from './grid.ts';
 import { isSummary } from './header-words.ts';
 import { findTables } from './layout/find-tables.ts';
@@ -10,7 +11,6 @@ import { openGrids } from './open-sheets.ts';
 import { askAll } from './questions.ts';
 import { readingOf } from './read-sheet.ts';
 import { allSightings, type Sighting } from './sightings.ts';
-import { weatherDays } from './weather-days.ts';
 
 export interface ProposeOptions {
   /** Sheet of a workbook to look at; without it all that hold counts. */
@@ -51,9 +51,11 @@ export async function proposeMatch(
     ),
   ];
   const tables = counted.flatMap((each) => each.tables);
-  const weather = found.flatMap(({ grid, hasWeather }) => (hasWeather ? weatherDays(grid) : []));
-  if (tables.length === 0 && weather.length > 0)
-    return ok({ proposal: { reading: weatherReading(weather), asideSheets, questions: [], match: null }, grids, seen: [] });
+  // An archive's year heads no columns: its figures would pass for counts.
+  if (tables.length === 0 || grids.some((grid) => findWeather(grid)?.long)) {
+    const weather = proposeWeather(grids, file);
+    return weather === null ? refuse(noCounts(file)) : ok({ proposal: { ...weather, asideSheets }, grids, seen: [] });
+  }
   const seen = allSightings(grids, tables);
   if (seen.length === 0) return refuse(noCounts(file));
   const decimalComma = (sighting: Sighting) => grids.find(({ sheet }) => sheet === sighting.sheet)?.decimalComma ?? false;
@@ -80,17 +82,3 @@ const noCounts = (file: string) => ({
   expected: 'days in a row or a column, with the counts of traps or insects beside or beneath them',
   fix: 'Head the columns with days (2025-07-12) or put the days in one column, with the names of the traps in the other direction.',
 });
-
-function weatherReading(weather: readonly IsoDay[]): SheetReading {
-  const days = [...new Set(weather)].sort();
-  return {
-    kind: 'weather',
-    traps: 0,
-    checks: 0,
-    insects: [],
-    from: days[0] ?? null,
-    to: days.at(-1) ?? null,
-    words: [],
-    days: days.length,
-  };
-}

@@ -127,6 +127,7 @@ export function askAll(tables: readonly SheetTable[], seen: readonly Sighting[],
     ask({ id: 'condition', ask: 'condition', choices: [...CONDITIONS], suggestion: 'fit' }, seen);
 
   const match: SheetMatch = {
+    kind: 'counts',
     tables: [...tables],
     dateOrder: days.settledOrder,
     year: null,
