@@ -1,5 +1,7 @@
-import type { Advice } from '../packages/core/src/index.ts';
+import { type Advice, daysLateOn, needsNothing } from '../packages/core/src/index.ts';
 import { expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
+
+const rows = '.week-row, .week-lines';
 
 test('the week shows every field of the program with its verbs', async ({ page, request }) => {
   const week = await weekOf(request);
@@ -9,11 +11,48 @@ test('the week shows every field of the program with its verbs', async ({ page, 
   const advised = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb === 'decide');
   expect(advised.length).toBeGreaterThan(0);
   await expect(page.locator('.cell.verb-decide')).toHaveCount(advised.length);
-  for (const { fieldId, name } of week.fields)
+  for (const { fieldId, name } of week.fields.filter((field) => !needsNothing(field)))
     await expect(page.locator('.week-name a, .week-lines-name a').and(page.locator(`[href="/fields/${fieldId}"]`))).toHaveText(
       name,
     );
   await expectNoSidewaysScroll(page);
+});
+
+test('fields that need nothing are one line of their farm, with names and next check, and come when it is asked for them', async ({
+  page,
+  request,
+}) => {
+  const { fields } = await weekOf(request);
+  const quiet = fields.filter(needsNothing);
+  expect(quiet.length).toBeGreaterThan(3);
+  await page.goto('/');
+  await expect(page.locator(rows)).toHaveCount(fields.length - quiet.length);
+  for (const { name } of quiet) await expect(page.locator('.fold-line').getByText(name)).toHaveCount(1);
+  const [first] = quiet;
+  const line = page.locator('.fold-line').filter({ hasText: first!.name });
+  await expect(line).toContainText('next check');
+  await line.click();
+  await expect(page.locator(rows).getByRole('link', { name: first!.name, exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Fold what needs nothing' }).click();
+  await expect(page.locator(rows)).toHaveCount(fields.length - quiet.length);
+});
+
+test('the headline counts what is late, and an insect that does not live on a crop is no more than a dot', async ({
+  page,
+  request,
+}) => {
+  const { on, due, fields } = await weekOf(request);
+  const late = due.decisions.filter(({ dueSince }) => daysLateOn(on, dueSince) > 0).length;
+  expect(late).toBeGreaterThan(1);
+  await page.goto('/');
+  await expect(page.locator('.week-headline')).toContainText(`${late} decisions are late`);
+  await expect(page.locator('.due-late')).toHaveCount(late > 3 && (page.viewportSize()?.width ?? 0) < 900 ? 3 : late);
+  const noHost = fields
+    .filter((field) => !needsNothing(field))
+    .flatMap(({ cells }) => cells)
+    .filter(({ advice: { reason } }) => reason?.kind === 'out-of-season' && reason.why === 'not-a-host').length;
+  if ((page.viewportSize()?.width ?? 0) >= 900) await expect(page.locator('.no-host')).toHaveCount(noHost);
+  await expect(page.locator('.cell').filter({ hasText: 'not a host' })).toHaveCount(0);
 });
 
 test('what is due today is counted and listed in full behind its heading', async ({ page, request }) => {
@@ -23,17 +62,20 @@ test('what is due today is counted and listed in full behind its heading', async
   await expect(strip).toContainText(`${due.decisions.length} decisions due`);
   await expect(strip).toContainText(`${due.checks.length} traps to check`);
   for (const summary of await strip.locator('summary').all()) await summary.click();
-  for (const trap of due.checks) await expect(strip.getByText(trap.trapId, { exact: true }).first()).toBeVisible();
+  for (const { station, trapId } of due.checks) {
+    await expect(strip.getByText(station, { exact: true }).first()).toBeVisible();
+    await expect(strip.locator(`a[href="/traps/${trapId}"]`).first()).toBeVisible();
+  }
   await expectNoSidewaysScroll(page);
 });
 
 test('a click on a cell opens its evidence in place, and the address keeps it', async ({ page, request }) => {
-  const week = await weekOf(request);
-  const field = week.fields.find((each) => each.cells.some((cell) => cell.advice.verb === 'decide'))!;
-  const index = field.cells.findIndex((each) => each.advice.verb === 'decide');
-  const advice: Advice = await (await request.get(`/api/advice/${field.fieldId}/${week.insects[index]!.id}`)).json();
   await page.goto('/');
   await page.locator('.cell.verb-decide').first().click();
+  await expect(page).toHaveURL(/open=/);
+  const [fieldId, insect] = new URL(page.url()).searchParams.get('open')!.split('~');
+  const advice: Advice = await (await request.get(`/api/advice/${fieldId}/${insect}`)).json();
+  expect(advice.verb).toBe('decide');
   const evidence = page.locator('.open-evidence');
   await expect(evidence.getByRole('heading', { name: 'Because' })).toBeVisible();
   await expect(evidence.locator('.evidence-because > ul > li')).toHaveCount(advice.because.length);
@@ -42,6 +84,15 @@ test('a click on a cell opens its evidence in place, and the address keeps it', 
   await expectNoSidewaysScroll(page);
   await page.reload();
   await expect(evidence).toBeVisible();
+});
+
+test('evidence opens in sight, also under the last cell of a window', async ({ page }) => {
+  await page.goto('/?sort=name');
+  const cell = page.locator('.cell').nth(9);
+  await cell.evaluate((element) => scrollTo(0, element.getBoundingClientRect().bottom + scrollY - innerHeight));
+  await cell.click();
+  const evidence = page.locator('.open-evidence');
+  await expect(evidence.getByRole('heading', { name: 'Because' })).toBeInViewport();
 });
 
 test('the keyboard opens the evidence and Escape hands the focus back', async ({ page }) => {
@@ -53,6 +104,8 @@ test('the keyboard opens the evidence and Escape hands the focus back', async ({
   await expect(evidence).toBeVisible();
   await expect(cell).toHaveAttribute('aria-expanded', 'true');
   await expect(evidence).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(evidence.getByRole('button', { name: /^Answer/ })).toBeFocused();
   await page.keyboard.press('Tab');
   await expect(evidence.getByRole('button', { name: 'Close' })).toBeFocused();
   await page.keyboard.press('Escape');
@@ -67,7 +120,10 @@ test('a past day shows what was known then', async ({ page, request }) => {
   await page.getByLabel('As known on').fill(past);
   await expect(page).toHaveURL(/on=2026-06-20/);
   await expect(page.getByText('Saturday, June 20, 2026')).toBeVisible();
-  const watching = week.fields.flatMap((field) => field.cells).filter((cell) => cell.advice.verb === 'watch').length;
+  const watching = week.fields
+    .filter((field) => !needsNothing(field))
+    .flatMap((field) => field.cells)
+    .filter((cell) => cell.advice.verb === 'watch').length;
   await expect(page.locator('.cell.verb-watch')).toHaveCount(watching);
   await page.getByRole('button', { name: 'A day earlier' }).click();
   await expect(page.getByText('Friday, June 19, 2026')).toBeVisible();
@@ -86,7 +142,7 @@ test('a verb filter leaves only fields that say it, survives a reload, and can b
   await page.goto('/?verb=decide&crop=no-such-crop');
   await expect(page.getByText('No field matches these filters.')).toBeVisible();
   await page.getByRole('button', { name: 'Clear the filters' }).click();
-  await expect(page.locator('.week-row, .week-lines')).toHaveCount(week.fields.length);
+  await expect(page.locator(rows)).toHaveCount(week.fields.filter((field) => !needsNothing(field)).length);
 });
 
 test('the most urgent fields come first when asked for', async ({ page }) => {

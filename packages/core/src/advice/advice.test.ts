@@ -445,6 +445,15 @@ describe('a treatment', () => {
     expect(reentry('2025-07-11')).toEqual([]);
   });
 
+  it.each([
+    ['06:30', 12, '2025-07-09', '18:30'],
+    ['18:45', 12, '2025-07-10', '06:45'],
+    ['12:00', 36, '2025-07-11', '00:00'],
+  ])('begun at %s with %s hours, it may be entered from %s, %s on', (appliedAt, reentryHours, until, at) => {
+    const said = { ...parts, treatments: [treatmentOf('2025-07-09', { appliedAt, reentryHours })] };
+    expect(adviceOn('2025-07-09', said).cautions).toContainEqual(expect.objectContaining({ kind: 'reentry', until, at }));
+  });
+
   it('covers no longer than the rule’s interval at the present catch: 20 a night, 7 days typed, 3 by the rule', () => {
     const heavy = { ...silk, checks: [checkOf('2025-07-08', 140)], treatments: [treatmentOf('2025-07-09', { protectsDays: 7 })] };
     expect(adviceOn('2025-07-11', heavy)).toMatchObject({ verb: 'covered', by: '2025-07-12', rate: 20 });

@@ -52,10 +52,10 @@ function cautionsOf(prepared: Prepared, field: FieldRecord): Caution[] {
     for (const record of thisSeason(prepared, field, insect)) {
       const applied = day(record.appliedOn);
       if (record.reentryHours !== null && record.reentryHours > 0) {
-        // The hour of application is not recorded, so the interval is counted from the end of that day.
-        const until = addDays(applied, Math.ceil(record.reentryHours / 24));
+        const { until, at } = reentryEnds(applied, record.appliedAt ?? null, record.reentryHours);
         if (until >= prepared.on) {
-          cautions.push({ kind: 'reentry', until: formatDay(until), hours: record.reentryHours, product: record.product });
+          const { reentryHours: hours, product } = record;
+          cautions.push({ kind: 'reentry', until: formatDay(until), ...(at !== null && { at }), hours, product });
         }
       }
       if (record.preharvestDays !== null) {
@@ -68,6 +68,18 @@ function cautionsOf(prepared: Prepared, field: FieldRecord): Caution[] {
     }
   }
   return [...new Map(cautions.map((caution) => [JSON.stringify(caution), caution])).values()];
+}
+
+const MINUTES_A_DAY = 24 * 60;
+
+/** Counted from the hour of application; where nobody wrote it, from the end of that day, and no hour is said. */
+function reentryEnds(applied: Day, appliedAt: string | null, hours: number): { readonly until: Day; readonly at: string | null } {
+  if (appliedAt === null) return { until: addDays(applied, Math.ceil(hours / 24)), at: null };
+  const [hour, minute] = appliedAt.split(':').map(Number) as [number, number];
+  const ends = hour * 60 + minute + Math.ceil(hours * 60);
+  const [days, left] = [Math.floor(ends / MINUTES_A_DAY), ends % MINUTES_A_DAY];
+  const two = (figure: number) => String(figure).padStart(2, '0');
+  return { until: addDays(applied, days), at: `${two(Math.floor(left / 60))}:${two(left % 60)}` };
 }
 
 function thisSeason(prepared: Prepared, field: FieldRecord, insect: string): readonly TreatmentRecord[] {

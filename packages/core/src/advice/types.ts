@@ -454,7 +454,13 @@ export const cautionSchema = z
       .object({ kind: z.literal('label-and-adviser') })
       .describe('The label is the law; a licensed adviser decides with the grower.'),
     z.object({ kind: z.literal('bees') }),
-    z.object({ kind: z.literal('reentry'), until: isoDay, hours: z.number(), product: z.string() }),
+    z.object({
+      kind: z.literal('reentry'),
+      until: isoDay,
+      at: z.string().optional().describe('Time of day at which it ends, where the hour of application was written down.'),
+      hours: z.number(),
+      product: z.string(),
+    }),
     z.object({
       kind: z.literal('preharvest'),
       earliestHarvest: isoDay,

@@ -26,3 +26,4 @@ export { SAME_PLACE_M, trapsView, trapView } from './traps.ts';
 export * from './traps-schema.ts';
 export { weekView } from './week.ts';
 export * from './week-schema.ts';
+export { daysLateOn, needsNothing, soonestCheck, type WeekSummary, weekSummary } from './week-summary.ts';

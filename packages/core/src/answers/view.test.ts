@@ -53,7 +53,7 @@ describe('this week', () => {
     expect(week.fields.map((field) => field.fieldId)).toEqual(['F1']);
   });
 
-  it('lists traps and lures that are due, the latest first, with how late they are', () => {
+  it('lists traps and lures that are due, station by station, with how late they are', () => {
     // T1 is visited every 4 nights: due on 17 July. T2 has one visit only: a week after it, on 18 July.
     expect(week.due.checks).toEqual([]);
     expect(week.due.lures).toEqual([expect.objectContaining({ trapId: 'T1', why: 'lure-due', due: '2025-07-15', daysLate: 0 })]);

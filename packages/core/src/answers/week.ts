@@ -7,6 +7,7 @@ import { historyOf, type Prepared, weatherEnd } from '../advice/prepare.ts';
 import type { Advice, Verb } from '../advice/types.ts';
 import { addDays, type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { insectById } from '../catalogue/index.ts';
+import { quickOrder } from '../planning/route.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { cellAdvice, trapsBehind } from './cell.ts';
 import { rateLines } from './rate-line.ts';
@@ -40,14 +41,14 @@ export function weekView(prepared: Prepared): WeekView {
     due: {
       decisions: dueFields(fields, 'decide'),
       scouting: dueFields(fields, 'scout'),
-      checks: traps
-        .map((trap) => checkDueAt(prepared, trap, leadsTo))
-        .filter((due) => due !== null)
-        .sort(byLateness),
-      lures: traps
-        .map((trap) => lureDueAt(prepared, trap, leadsTo))
-        .filter((due) => due !== null)
-        .sort(byLateness),
+      checks: inRoundOrder(
+        traps,
+        traps.map((trap) => checkDueAt(prepared, trap, leadsTo)).filter((due) => due !== null),
+      ),
+      lures: inRoundOrder(
+        traps,
+        traps.map((trap) => lureDueAt(prepared, trap, leadsTo)).filter((due) => due !== null),
+      ),
     },
     fields: fields.map((field) => weekField(prepared, field)),
   };
@@ -143,7 +144,19 @@ function dueTrap(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo, why: Du
   return { trapId, station, insect, why, due: formatDay(due), daysLate, fieldId: leadsTo.get(trapId) ?? null };
 }
 
-const byLateness = (a: DueTrap, b: DueTrap) => b.daysLate - a.daysLate || a.trapId.localeCompare(b.trapId);
+/** Station by station, as one may drive past them: the list is worked through outdoors. */
+function inRoundOrder(traps: readonly TrapRecord[], due: readonly DueTrap[]): DueTrap[] {
+  const asked = new Set(due.map(({ station }) => station));
+  const places = new Map<string, TrapRecord>();
+  for (const trap of traps) {
+    const known = places.get(trap.station);
+    if (asked.has(trap.station) && (!known || (known.latitude === null && trap.latitude !== null)))
+      places.set(trap.station, trap);
+  }
+  const stations = [...places.values()].sort((a, b) => a.station.localeCompare(b.station));
+  const place = new Map(quickOrder(stations).map(({ station }, index) => [station, index]));
+  return [...due].sort((a, b) => place.get(a.station)! - place.get(b.station)! || a.trapId.localeCompare(b.trapId));
+}
 
 export function insectName(id: string): InsectName {
   const known = insectById(id);

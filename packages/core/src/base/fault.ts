@@ -46,6 +46,8 @@ export const faultSchema = z
     z.object({ kind: z.literal('uncounted') }),
     z.object({ kind: z.literal('reason-of-fit'), condition: z.string() }),
     z.object({ kind: z.literal('reason-unsaid') }),
+    z.object({ kind: z.literal('product-said') }),
+    z.object({ kind: z.literal('rate-without-unit') }),
     z.object({ kind: z.literal('low-above-high') }),
     z.object({ kind: z.literal('forecast-after') }),
     z.object({ kind: z.literal('infested-above-examined'), infested: z.number(), examined: z.number() }),

@@ -113,6 +113,22 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
   },
   treatments(treatment, at) {
     knownInsect(at, treatment.insect);
+    const { product, productUnknown = null, rate = null, rateUnit = null } = treatment;
+    if (productUnknown === true && product.trim() !== '')
+      at.problem('product_unknown', `yes, with ${product}`, 'no product where none is known', 'Correct one of the two.', {
+        kind: 'product-said',
+      });
+    if ((rate === null) === (rateUnit === null)) return;
+    const got = rate === null ? `${rateUnit} without a rate` : `${rate} without a unit`;
+    at.problem(
+      rate === null ? 'rate' : 'rate_unit',
+      got,
+      'a rate and its unit, or neither',
+      'Fill in both, or leave both empty.',
+      {
+        kind: 'rate-without-unit',
+      },
+    );
   },
   decisions(decision, at) {
     knownInsect(at, decision.insect);

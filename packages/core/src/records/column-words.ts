@@ -103,6 +103,14 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
     protects_days: 'Days of protection; empty when not recorded.',
     reentry_hours: 'Re-entry interval in hours; empty when not recorded.',
     preharvest_days: 'Pre-harvest interval in days; empty when not recorded.',
+    product_unknown: ['yes: nobody can say which product it was, and product is empty.', { extension: true }],
+    applied_at: ["Time of day at which it began, by the field's own clock, such as 06:30.", { extension: true }],
+    rate: ['How much of the product, in rate_unit.', { extension: true }],
+    rate_unit: [
+      'Unit of the rate: product on an area (l-per-ha, fl-oz-per-acre, …) or in the water it is mixed with (ml-per-l, g-per-l).',
+      { extension: true },
+    ],
+    applicator: ['Who applied it, by name or licence.', { extension: true }],
   },
   decisions: {
     field_id: 'Field decided on.',

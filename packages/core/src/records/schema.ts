@@ -143,6 +143,23 @@ export const sampleSchema = z.object({
   byPlace: z.array(z.string().regex(/^\d{1,4}\/\d{1,4}$/, { error: 'expected infested/examined, such as 1/5' })).optional(),
 });
 
+/** Product on an area, or in the water it is mixed with. US fluid measures and acres. */
+export const RATE_UNITS = [
+  'l-per-ha',
+  'ml-per-ha',
+  'kg-per-ha',
+  'g-per-ha',
+  'gal-per-acre',
+  'qt-per-acre',
+  'pt-per-acre',
+  'fl-oz-per-acre',
+  'lb-per-acre',
+  'oz-per-acre',
+  'ml-per-l',
+  'g-per-l',
+] as const;
+export type RateUnit = (typeof RATE_UNITS)[number];
+
 export const treatmentSchema = z.object({
   fieldId: id,
   insect: id,
@@ -154,6 +171,20 @@ export const treatmentSchema = z.object({
   reentryHours: z.number().min(0).max(2_000).nullable(),
   /** Pre-harvest interval in days, from the product label the user read. */
   preharvestDays: z.int().min(0).max(365).nullable(),
+  /** True where nobody can say which product it was: `product` is empty then. */
+  productUnknown: z.boolean().nullable().optional(),
+  /** Time of day at which it began, by the field's own clock: `06:30`. */
+  appliedAt: z
+    .string()
+    .length(5)
+    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: 'expected a time of day such as 06:30' })
+    .nullable()
+    .optional(),
+  /** How much of the product, in `rateUnit`. */
+  rate: z.number().min(0).max(100_000).nullable().optional(),
+  rateUnit: z.enum(RATE_UNITS).nullable().optional(),
+  /** Who applied it, by name or licence, as the user names them. */
+  applicator: text.nullable().optional(),
 });
 
 export const RULE_MAY = ['decide', 'send-scouting'] as const;

@@ -12,7 +12,7 @@ import { askedReason, closeCall } from './reasons.en.ts';
 import { skipReasonWords } from './skip-reason.ts';
 import type { Wording, WordingOptions } from './types.ts';
 import { unfitReasonWords } from './unfit-reason.ts';
-import { cropName, design, event, insectName, plural, regionEnglish, standing, verb } from './words.en.ts';
+import { cropName, design, event, insectName, plural, productName, regionEnglish, standing, verb } from './words.en.ts';
 
 export function english(options: WordingOptions): Wording {
   const degrees = (valueC: number) => `${Math.round(fromCelsius(valueC, options.temperature))} °${options.temperature}`;
@@ -115,11 +115,11 @@ function caution(item: Caution, date: Dates): string {
     case 'bees':
       return 'Protect bees: no treatment on or near bloom where the label forbids it.';
     case 'reentry':
-      return `Keep out until ${date(item.until)}: re-entry interval of ${exact(item.hours)} hours as entered from the label of ${item.product}, counted from the end of the day of application.`;
+      return `Keep out until ${date(item.until)}${item.at === undefined ? '' : `, ${item.at}`}: re-entry interval of ${exact(item.hours)} hours as entered from the label of ${productName(item.product)}, counted from the ${item.at === undefined ? 'end of the day' : 'hour'} of application.`;
     case 'preharvest': {
       const clash =
         item.harvestOn !== null && item.harvestOn < item.earliestHarvest ? ' The planned harvest falls before that.' : '';
-      return `No harvest before ${date(item.earliestHarvest)}: pre-harvest interval as entered from the label of ${item.product}.${clash}`;
+      return `No harvest before ${date(item.earliestHarvest)}: pre-harvest interval as entered from the label of ${productName(item.product)}.${clash}`;
     }
     case 'reads-low':
       return item.why === 'spent-lure'

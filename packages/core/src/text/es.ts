@@ -20,6 +20,7 @@ import {
   insectName,
   number,
   plural,
+  productName,
   regionSpanish,
   says,
   share,
@@ -131,11 +132,11 @@ function caution(item: Caution): string {
     case 'bees':
       return 'Proteja a las abejas: ningún tratamiento sobre la floración o cerca de ella donde la etiqueta lo prohíba.';
     case 'reentry':
-      return `No entre hasta pasado el ${date(item.until)}: intervalo de reingreso de ${given(item.hours)} horas, tomado de la etiqueta de ${item.product} y contado desde el final del día de aplicación.`;
+      return `No entre hasta ${item.at === undefined ? `pasado el ${date(item.until)}` : `el ${date(item.until)} a las ${item.at}`}: intervalo de reingreso de ${given(item.hours)} horas, tomado de la etiqueta de ${productName(item.product)} y contado desde ${item.at === undefined ? 'el final del día' : 'la hora'} de aplicación.`;
     case 'preharvest': {
       const clash =
         item.harvestOn !== null && item.harvestOn < item.earliestHarvest ? ' La cosecha prevista cae antes de esa fecha.' : '';
-      return `No coseche antes del ${date(item.earliestHarvest)}: intervalo previo a la cosecha tomado de la etiqueta de ${item.product}.${clash}`;
+      return `No coseche antes del ${date(item.earliestHarvest)}: intervalo previo a la cosecha tomado de la etiqueta de ${productName(item.product)}.${clash}`;
     }
     case 'reads-low':
       return item.why === 'spent-lure'

@@ -8,7 +8,7 @@ import { doubtSentence } from './doubt.en.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeSentence } from './larvae.en.ts';
 import { askedSentence, choiceOpenSentence, otherRuleSentence, sampleSentence } from './reasons.en.ts';
-import { cropName, design, event, plural, readable, standing, verb } from './words.en.ts';
+import { cropName, design, event, plural, productName, readable, standing, verb } from './words.en.ts';
 
 /** Where the crop may be by now, where that is not only the stage seen. */
 function carried({ now, ageDays }: Evidence & { kind: 'stage' }, date: Dates, unit: TemperatureUnit): string {
@@ -93,7 +93,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, da
         item.coversUntil === null
           ? 'nothing recorded says how long it protects'
           : `${item.state === 'covering' ? 'covers until' : 'covered until'} ${date(item.coversUntil)}${coverEnd(item, date)}`;
-      return `Treatment of ${date(item.appliedOn)} with ${item.product}: ${covers}.`;
+      return `Treatment of ${date(item.appliedOn)} with ${productName(item.product)}: ${covers}.`;
     }
     case 'decision':
       return `Decided on ${date(item.decidedOn)} ${decision[item.decision]}, because ${decisionReason[item.reason]}${item.note === null ? '' : ` (“${item.note}”)`}; the question comes back on ${date(item.holdsUntil)}, ${decisionHolds(item)}.`;

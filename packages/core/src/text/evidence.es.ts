@@ -18,6 +18,7 @@ import {
   number,
   PER,
   plural,
+  productName,
   readable,
   SIGN,
   says,
@@ -114,7 +115,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
         item.coversUntil === null
           ? 'nada de lo registrado dice cuánto protege'
           : `${item.state === 'covering' ? 'cubre hasta el' : 'cubrió hasta el'} ${date(item.coversUntil)}${coverEnd(item)}`;
-      return `Tratamiento del ${date(item.appliedOn)} con ${item.product}: ${covers}.`;
+      return `Tratamiento del ${date(item.appliedOn)} con ${productName(item.product)}: ${covers}.`;
     }
     case 'decision':
       return `El ${date(item.decidedOn)} se decidió ${decision[item.decision]}, porque ${decisionReason[item.reason]}${item.note === null ? '' : ` («${item.note}»)`}; la pregunta vuelve el ${date(item.holdsUntil)}, ${decisionHolds(item)}.`;

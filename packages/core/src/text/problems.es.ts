@@ -123,6 +123,14 @@ export const faultSpanish: {
     expected: 'cuál fue el otro motivo',
     fix: 'Escríbalo en la nota, o elija otro de los motivos.',
   }),
+  'product-said': () => ({
+    expected: 'ningún producto donde no se sabe cuál fue',
+    fix: 'Corrija uno de los dos.',
+  }),
+  'rate-without-unit': () => ({
+    expected: 'una dosis con su unidad, o ninguna de las dos',
+    fix: 'Escriba las dos, o deje vacías las dos.',
+  }),
   'low-above-high': () => ({
     expected: 'una mínima que no supere la máxima del día',
     fix: 'Vea si se cambiaron una por otra; deje vacía la equivocada.',

@@ -86,6 +86,19 @@ const faulty: Partial<Program> = {
       note: ' ',
     },
   ],
+  treatments: [
+    {
+      fieldId: 'north',
+      insect: 'helicoverpa-zea',
+      appliedOn: '2026-07-02',
+      product: 'Product A (invented)',
+      protectsDays: null,
+      reentryHours: null,
+      preharvestDays: null,
+      productUnknown: true,
+      rate: 2,
+    },
+  ],
   weather: [weather],
   stock: [
     {

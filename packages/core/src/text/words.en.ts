@@ -12,6 +12,9 @@ export const verb: Wording['verb'] = {
   none: 'Out of season',
 };
 
+/** A treatment whose product is not known is one all the same. */
+export const productName = (product: string): string => (product.trim() === '' ? 'a product that nobody wrote down' : product);
+
 export const design: Wording['design'] = {
   bucket: 'bucket trap',
   'mesh-cone': 'mesh cone',

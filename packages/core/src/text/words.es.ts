@@ -15,6 +15,9 @@ export const verb: Wording['verb'] = {
   none: 'Fuera de temporada',
 };
 
+/** A treatment whose product is not known is one all the same. */
+export const productName = (product: string): string => (product.trim() === '' ? 'un producto que nadie anotó' : product);
+
 export const design: Wording['design'] = {
   bucket: 'trampa de cubo',
   'mesh-cone': 'cono de malla',

@@ -9,6 +9,7 @@ import {
   dayOf,
   formatDay,
   type Program,
+  RATE_UNITS,
   SKIP_REASONS,
   TRAP_DESIGNS,
   type TrapRecord,
@@ -191,15 +192,30 @@ export const anyProgram: fc.Arbitrary<Program> = fc
             }),
         ),
         treatments: forEach(days, (appliedOn) =>
-          fc.record({
-            fieldId: ofField,
-            insect,
-            appliedOn: fc.constant(appliedOn),
-            product: text,
-            protectsDays: orNull(fc.integer({ min: 0, max: 365 })),
-            reentryHours: orNull(fc.double({ min: 0, max: 2_000, noNaN: true })),
-            preharvestDays: orNull(fc.integer({ min: 0, max: 365 })),
-          }),
+          fc
+            .record({
+              fieldId: ofField,
+              insect,
+              appliedOn: fc.constant(appliedOn),
+              product: text,
+              protectsDays: orNull(fc.integer({ min: 0, max: 365 })),
+              reentryHours: orNull(fc.double({ min: 0, max: 2_000, noNaN: true })),
+              preharvestDays: orNull(fc.integer({ min: 0, max: 365 })),
+              unknown: fc.boolean(),
+              told: orNull(
+                fc.record({
+                  appliedAt: fc.constantFrom('00:00', '06:30', '23:59'),
+                  rate: fc.double({ min: 0.01, max: 100_000, noNaN: true }),
+                  rateUnit: fc.constantFrom(...RATE_UNITS),
+                  applicator: id,
+                }),
+              ),
+            })
+            .map(({ unknown, told, ...rest }) => ({
+              ...rest,
+              ...told,
+              ...(unknown && { product: '', productUnknown: true }),
+            })),
         ),
         decisions: forEach(days, (decidedOn) =>
           fc.record({

@@ -9,6 +9,8 @@ const spaced = (slug: string) => slug.replaceAll('-', ' ');
 export const localName = (name: LocalName) => name[language];
 
 export const insectName = (insect: string) => insectById(insect)?.commonName[language] ?? spaced(insect);
+/** The first of an insect's common names, where there is no room for all: `corn earworm` of `corn earworm / tomato fruitworm`. */
+export const shortInsect = (insect: string) => insectName(insect).split(' / ')[0]!;
 export const cropName = (crop: string) => cropById(crop)?.name[language] ?? spaced(crop);
 
 /** The stage in the crop's own words, for a plain word or a BBCH code as written. */

@@ -81,6 +81,11 @@ export const labelsEn: Labels = {
     protectsDays: { label: 'Protects, days', hint: 'Empty when not known.' },
     reentryHours: { label: 'Re-entry, hours', hint: 'From the label you read.' },
     preharvestDays: { label: 'Pre-harvest, days', hint: 'From the label you read.' },
+    productUnknown: { label: 'Nobody knows which product' },
+    appliedAt: { label: 'Begun at', hint: 'By the clock of the field. The re-entry interval is then counted from there.' },
+    rate: { label: 'Rate', hint: 'How much of the product.' },
+    rateUnit: { label: 'Unit of the rate' },
+    applicator: { label: 'Applied by', hint: 'Name or licence, as you keep it.' },
   },
   decisions: {
     fieldId,

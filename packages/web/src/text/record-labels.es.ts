@@ -81,6 +81,11 @@ export const labelsEs: Labels = {
     protectsDays: { label: 'Protege, días', hint: 'Vacío si no se sabe.' },
     reentryHours: { label: 'Reentrada, horas', hint: 'De la etiqueta que usted leyó.' },
     preharvestDays: { label: 'Antes de cosechar, días', hint: 'De la etiqueta que usted leyó.' },
+    productUnknown: { label: 'Nadie sabe qué producto fue' },
+    appliedAt: { label: 'Hora de inicio', hint: 'Por el reloj de la parcela. El reingreso se cuenta entonces desde ahí.' },
+    rate: { label: 'Dosis', hint: 'Cuánto del producto.' },
+    rateUnit: { label: 'Unidad de la dosis' },
+    applicator: { label: 'Lo aplicó', hint: 'Nombre o licencia, como usted lo lleva.' },
   },
   decisions: {
     fieldId,

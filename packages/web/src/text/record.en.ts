@@ -1,5 +1,5 @@
 /** Every string of the forms that write records, in English. */
-import type { ANSWERS, PricedItem, RuleRecord, Weekday } from '@duskwatch/core';
+import type { ANSWERS, PricedItem, RateUnit, RuleRecord, Weekday } from '@duskwatch/core';
 import { labelsEn } from './record-labels.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
@@ -49,6 +49,20 @@ export const recordEn = {
   answers: { right: 'it is as written', later: 'ask again later', declined: 'declined' } as Readonly<
     Record<(typeof ANSWERS)[number], string>
   >,
+  rateUnits: {
+    'l-per-ha': 'l/ha',
+    'ml-per-ha': 'ml/ha',
+    'kg-per-ha': 'kg/ha',
+    'g-per-ha': 'g/ha',
+    'gal-per-acre': 'gal/acre',
+    'qt-per-acre': 'qt/acre',
+    'pt-per-acre': 'pt/acre',
+    'fl-oz-per-acre': 'fl oz/acre',
+    'lb-per-acre': 'lb/acre',
+    'oz-per-acre': 'oz/acre',
+    'ml-per-l': 'ml per litre of water',
+    'g-per-l': 'g per litre of water',
+  } as Readonly<Record<RateUnit, string>>,
   everywhere: 'everywhere',
   any: 'any',
   labels: labelsEn,
@@ -105,6 +119,8 @@ export const recordEn = {
       stock: 'Edit the stock',
     },
   },
+  also: 'Also against',
+  alsoHint: 'Each of these insects gets a record of this treatment.',
   save: 'Save',
   replaces: 'There is such a record already: saving replaces it, and it stays in the history.',
   placeHere: 'Take the place of this device',

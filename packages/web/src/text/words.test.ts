@@ -13,6 +13,12 @@ const ALIKE = new Set([
   'map.north',
   'history.by',
   'record.no',
+  'record.rateUnits.l-per-ha',
+  'record.rateUnits.ml-per-ha',
+  'record.rateUnits.kg-per-ha',
+  'record.rateUnits.g-per-ha',
+  'record.rateUnits.lb-per-acre',
+  'record.rateUnits.oz-per-acre',
   'season.parts.plan',
   'season.numbers.no',
   'season.budget.units.driving-hour',
@@ -25,7 +31,9 @@ type Text = string | ((...values: unknown[]) => string);
 const modules = import.meta.glob<Record<string, Texts>>(['./*.ts', '!./*.test.ts'], { eager: true });
 const files = Object.keys(modules).map((path) => path.slice(2));
 /** '' is what the pages share. */
-const areas: readonly string[] = files.flatMap((file) => (/^(\w+\.)?en\.ts$/.test(file) ? [file.replace(/\.?en\.ts$/, '')] : []));
+const areas: readonly string[] = files.flatMap((file) =>
+  /^([\w-]+\.)?en\.ts$/.test(file) ? [file.replace(/\.?en\.ts$/, '')] : [],
+);
 
 const fileOf = (area: string, language: 'en' | 'es') => [area, language, 'ts'].filter(Boolean).join('.');
 

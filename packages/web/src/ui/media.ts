@@ -1,17 +1,23 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useSyncExternalStore } from 'react';
 import { words } from '../text/index.ts';
 
 function useMedia(query: string): boolean {
-  const subscribe = (tell: () => void) => {
-    const list = matchMedia(query);
-    list.addEventListener('change', tell);
-    return () => list.removeEventListener('change', tell);
-  };
+  const subscribe = useCallback(
+    (tell: () => void) => {
+      const list = matchMedia(query);
+      list.addEventListener('change', tell);
+      return () => list.removeEventListener('change', tell);
+    },
+    [query],
+  );
   return useSyncExternalStore(subscribe, () => matchMedia(query).matches);
 }
 
 /** Wide enough for insects across; narrower pages list them down. */
 export const useWide = () => useMedia('(min-width: 900px)');
+
+/** Whether the window is at least so many pixels wide: for what is as wide as there are things to show. */
+export const useRoomFor = (pixels: number) => useMedia(`(min-width: ${pixels}px)`);
 
 export function useTitle(title: string) {
   useEffect(() => {

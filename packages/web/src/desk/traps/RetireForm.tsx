@@ -34,7 +34,7 @@ export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTr
         kind="traps"
         start={formTextsOf('traps', { takenDownOn: takenDownOn ?? trap.on })}
         kept={kept}
-        demanded={['takenDownOn']}
+        demanded={() => ['takenDownOn']}
         around={{ ...around, checks }}
         saveLabel={w.retire.save}
         close={close}

@@ -1,82 +1,150 @@
-import { type DueField, type DueTrap, day, daysBetween, type IsoDay, type WeekView } from '@duskwatch/core';
+import { type DueField, type DueTrap, daysLateOn, type WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { type ReactNode, useState } from 'react';
 import { dayText } from '../../format/day.ts';
+import { AnswerButton } from '../../shared/record/AnswerButton.tsx';
 import { words } from '../../text/index.ts';
-import { insectName } from '../../text/names.ts';
+import { shortInsect } from '../../text/names.ts';
+import { thisWeekWords as t } from '../../text/this-week.ts';
 import { useWide } from '../../ui/media.ts';
+import { useOnPaper } from './useChunks.ts';
 
-/** How many of a column's items stand open: on a phone only decisions do, so that the fields are not pushed away. */
-const FIRST = { wide: 2, narrow: { decisions: 3, scouting: 0, checks: 0, lures: 0 } } as const;
+type Kind = 'decisions' | 'scouting' | 'checks' | 'lures';
+
+/** On a phone only decisions stand open, so that the fields are not pushed away. */
+const FIRST_NARROW: Readonly<Record<Kind, number>> = { decisions: 3, scouting: 0, checks: 0, lures: 0 };
+/** A county's lists stand whole; of a state's the rest is drawn when it is asked for. */
+const FIRST_WIDE = 24;
 
 interface Item {
   readonly key: string;
+  readonly late?: boolean;
   readonly node: ReactNode;
 }
 
-/** What the day asks for, in four columns: decisions, scouting, checks, lures. */
+/** What the day asks for, whole: decisions with the latest first, scouting, then traps and lures by station. */
 export function DueStrip({ view, on }: { view: WeekView; on: string | undefined }) {
-  const w = words.week;
   const { decisions, scouting, checks, lures } = view.due;
-  const field = (due: DueField): Item => ({
-    key: `${due.fieldId}|${due.insect}`,
-    node: (
-      <>
-        <Link to="/fields/$fieldId" params={{ fieldId: due.fieldId }} search={{ on }} hash={due.insect}>
-          {due.name}
-        </Link>{' '}
-        {due.by && whenDue(due.by, due.dueSince)}
-        <span className="due-what">
-          {due.farm} · {insectName(due.insect)}
-        </span>
-      </>
-    ),
-  });
-  const trapLink = ({ trapId, insect, fieldId }: DueTrap) => {
-    if (fieldId === null) return <b>{trapId}</b>;
-    return (
-      <Link to="/fields/$fieldId" params={{ fieldId }} search={{ on }} hash={insect}>
-        {trapId}
-      </Link>
-    );
+  const crops = new Map(view.fields.map((field) => [field.fieldId, field]));
+  const fieldItem = (due: DueField): Item => {
+    const days = daysLateOn(view.on, due.dueSince);
+    const { crop, growthHabit } = crops.get(due.fieldId) ?? {};
+    const verb = due.verb === 'decide' ? 'decide' : 'scout';
+    return {
+      key: `${due.fieldId}|${due.insect}`,
+      late: days > 0 && verb === 'decide',
+      node: (
+        <>
+          <span className="due-field">
+            <Link to="/fields/$fieldId" params={{ fieldId: due.fieldId }} search={{ on }} hash={due.insect}>
+              {due.name}
+            </Link>{' '}
+            <span className="due-what">
+              {due.farm} · {shortInsect(due.insect)}
+            </span>
+          </span>
+          <span className="due-when">{whenDue(view.on, due, days)}</span>
+          {on === undefined && verb === 'decide' && (
+            <AnswerButton
+              className="due-answer"
+              asked={{
+                field: { fieldId: due.fieldId, name: due.name, ...(crop && { crop, growthHabit: growthHabit ?? null }) },
+                insect: due.insect,
+                verb,
+                on: view.on,
+              }}
+            />
+          )}
+        </>
+      ),
+    };
   };
-  const trap = (due: DueTrap): Item => ({
-    key: `${due.trapId}|${due.why}`,
-    node: (
-      <>
-        {trapLink(due)} {w.trapWhy[due.why]}, {w.late(due.daysLate)}
-        <span className="due-what">
-          {due.station} · {insectName(due.insect)}
-        </span>
-      </>
-    ),
-  });
   return (
-    <section className="due" aria-label={w.dueTitle}>
-      <DueColumn kind="decisions" items={decisions.map(field)} />
-      <DueColumn kind="scouting" items={scouting.map(field)} />
-      <DueColumn kind="checks" items={checks.map(trap)} />
-      <DueColumn kind="lures" items={lures.map(trap)} />
+    <section className="due" aria-label={words.week.dueTitle}>
+      <DueColumn kind="decisions" count={decisions.length} items={decisions.map(fieldItem)} />
+      <div className="due-stations">
+        <DueColumn kind="checks" count={checks.length} items={byStation(checks).map((each) => stationItem(each, on))} />
+        <DueColumn kind="lures" count={lures.length} items={byStation(lures).map((each) => stationItem(each, on))} />
+        {on === undefined && checks.length + lures.length > 0 && (
+          <p className="due-foot no-print">
+            <Link to="/round">{t.startRound}</Link>
+          </p>
+        )}
+      </div>
+      <DueColumn kind="scouting" count={fieldsOf(scouting)} items={scouting.map(fieldItem)} />
     </section>
   );
 }
 
-/** `by Wed 15 July`, or how late it is. */
-function whenDue(by: IsoDay, dueSince: IsoDay | null): string {
-  const late = dueSince === null ? 0 : daysBetween(day(dueSince), day(by));
-  return late > 0 ? words.week.late(late) : words.week.by(dayText(by));
+/** One field may be looked at for several insects on one walk. */
+const fieldsOf = (due: readonly DueField[]): number => new Set(due.map(({ fieldId }) => fieldId)).size;
+
+/** How late and since when nobody answered, or by when. */
+function whenDue(on: string, { by, dueSince, verb }: DueField, days: number): string {
+  if (days > 0) return (verb === 'decide' ? t.unanswered : t.dueSince)(days, dayText(dueSince!));
+  if (by === null) return '';
+  return by <= on ? t.byToday : t.by(dayText(by));
 }
 
-function DueColumn({ kind, items }: { kind: keyof typeof FIRST.narrow; items: readonly Item[] }) {
+interface AtStation {
+  readonly station: string;
+  readonly traps: readonly DueTrap[];
+}
+
+/** The traps of one station together, in the order they come. */
+export function byStation(traps: readonly DueTrap[]): AtStation[] {
+  const stations = new Map<string, DueTrap[]>();
+  for (const trap of traps) {
+    const there = stations.get(trap.station);
+    if (there) there.push(trap);
+    else stations.set(trap.station, [trap]);
+  }
+  return [...stations].map(([station, there]) => ({ station, traps: there }));
+}
+
+function whyDue({ why, daysLate }: DueTrap): string {
+  const said = t.checkWhy[why];
+  return typeof said === 'string' ? said : said(daysLate);
+}
+
+function stationItem({ station, traps }: AtStation, on: string | undefined): Item {
+  const [first] = traps;
+  const alike = traps.every((trap) => whyDue(trap) === whyDue(first!));
+  return {
+    key: station,
+    node: (
+      <>
+        <span className="due-field">
+          <b>{station}</b>{' '}
+          <span className="due-what">
+            {traps.map((trap, index) => (
+              <span key={trap.trapId}>
+                {index > 0 && ', '}
+                <Link to="/traps/$trapId" params={{ trapId: trap.trapId }} search={{ on }}>
+                  {shortInsect(trap.insect)}
+                </Link>
+                {!alike && ` (${whyDue(trap)})`}
+              </span>
+            ))}
+          </span>
+        </span>
+        {alike && <span className="due-when">{whyDue(first!)}</span>}
+      </>
+    ),
+  };
+}
+
+function DueColumn({ kind, count, items }: { kind: Kind; count: number; items: readonly Item[] }) {
   const w = words.week;
   const wide = useWide();
-  const [number, ...rest] = w[kind](items.length).split(' ');
+  const paper = useOnPaper();
+  const [number, ...rest] = w[kind](count).split(' ');
   const title = (
     <h2>
       <strong>{number}</strong> {rest.join(' ')}
     </h2>
   );
-  const first = wide ? FIRST.wide : FIRST.narrow[kind];
+  const first = paper ? items.length : wide ? FIRST_WIDE : FIRST_NARROW[kind];
   const folded = items.slice(first);
   const [unfolded, unfold] = useState(false);
   return (
@@ -97,8 +165,10 @@ function DueColumn({ kind, items }: { kind: keyof typeof FIRST.narrow; items: re
 const ItemList = ({ items }: { items: readonly Item[] }) =>
   items.length > 0 && (
     <ul>
-      {items.map((item) => (
-        <li key={item.key}>{item.node}</li>
+      {items.map(({ key, late, node }) => (
+        <li key={key} className={late ? 'due-late' : undefined}>
+          {node}
+        </li>
       ))}
     </ul>
   );

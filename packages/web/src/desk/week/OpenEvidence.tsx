@@ -5,6 +5,7 @@ import { useEffect, useRef } from 'react';
 import { failureOf } from '../../api/client.ts';
 import { adviceQuery } from '../../api/queries.ts';
 import { EvidencePanel } from '../../shared/advice/EvidencePanel.tsx';
+import { AnswerButton } from '../../shared/record/AnswerButton.tsx';
 import { words } from '../../text/index.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
@@ -19,6 +20,8 @@ export function OpenEvidence(props: {
   insect: InsectName;
   verb: Verb;
   on: string | undefined;
+  /** The day the page is read on. */
+  today: string;
   toggle: (key: string) => void;
 }) {
   const { field, insect, verb, on } = props;
@@ -30,6 +33,12 @@ export function OpenEvidence(props: {
     // Only for whoever opened it just now: an address that keeps a cell open must not take the focus.
     if (document.activeElement !== null && document.activeElement === openerOf(id)) panel.current?.focus({ preventScroll: true });
   }, [id]);
+  // In sight wherever the cell is: once when it opens, and once more when it has its size.
+  const arrived = advice !== undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `arrived` gives it its size
+  useEffect(() => {
+    panel.current?.scrollIntoView({ block: 'nearest' });
+  }, [arrived]);
   const close = () => {
     openerOf(id)?.focus();
     props.toggle(cellKey(field.fieldId, insect.id));
@@ -53,9 +62,14 @@ export function OpenEvidence(props: {
           </span>
           {advice ? wording.headline(advice) : wording.verb[verb]}
         </h3>
-        <button type="button" className="plain-button" onClick={close}>
-          {words.evidence.close}
-        </button>
+        <span className="actions">
+          {on === undefined && advice && (verb === 'decide' || verb === 'scout') && (
+            <AnswerButton asked={{ field, insect: insect.id, verb, on: props.today }} />
+          )}
+          <button type="button" className="plain-button" onClick={close}>
+            {words.evidence.close}
+          </button>
+        </span>
       </header>
       {advice ? (
         <EvidencePanel

@@ -1,6 +1,8 @@
 import type { WeekCell as Cell, InsectName, WeekField, Wording } from '@duskwatch/core';
+import { VerbMark } from '../../shared/advice/VerbMark.tsx';
 import { localName, shortReason } from '../../text/names.ts';
-import { type LineScale, Sparkline, SparkPlace } from './Sparkline.tsx';
+import type { LineScale } from './line-scale.ts';
+import { Sparkline, SparkPlace } from './Sparkline.tsx';
 import { cellKey } from './select.ts';
 
 export interface CellProps {
@@ -18,6 +20,10 @@ export interface CellProps {
 
 export const panelId = (field: string, insect: string) => `evidence-${field}-${insect}`;
 
+/** The insect does not live on this crop: there is nothing to say and nothing to open. */
+export const isNoHost = ({ advice: { verb, reason } }: Cell): boolean =>
+  verb === 'none' && reason?.kind === 'out-of-season' && reason.why === 'not-a-host';
+
 /** A verb, its date, its rate and its season: one button, and one click to the evidence. */
 export function WeekCellButton({
   cell,
@@ -31,6 +37,7 @@ export function WeekCellButton({
   named = false,
 }: CellProps & { named?: boolean }) {
   const { advice, line } = cell;
+  const away = advice.verb === 'none';
   return (
     <button
       type="button"
@@ -42,8 +49,9 @@ export function WeekCellButton({
       <span className="cell-words">
         {named && <span className="cell-insect">{localName(insect.commonName)}</span>}
         <span className="cell-verb">
-          <b className="verb-word">{advice.verb === 'none' ? '—' : wording.verb[advice.verb]}</b>
-          <span className="cell-when">{advice.verb === 'none' ? shortReason(advice.reason) : wording.when(advice)}</span>
+          {!away && <VerbMark verb={advice.verb} />}
+          <b className="verb-word">{away ? '—' : wording.verb[advice.verb]}</b>{' '}
+          <span className="cell-when">{away ? shortReason(advice.reason) : wording.when(advice)}</span>
         </span>
         <span className="cell-rate">
           {[advice.verb === 'blind' && shortReason(advice.reason), wording.rate(advice)].filter(Boolean).join(' · ')}

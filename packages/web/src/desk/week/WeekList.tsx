@@ -3,22 +3,29 @@ import { localName, shortReason } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { openIn, PORTIONS } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
+import { FoldLine } from './FoldLine.tsx';
 import { OpenEvidence } from './LazyEvidence.tsx';
-import { cellKey, lineScales } from './select.ts';
+import { lineScales } from './line-scale.ts';
+import { cellKey } from './select.ts';
 import { useChunks } from './useChunks.ts';
-import { WeekCellButton } from './WeekCell.tsx';
+import { isNoHost, WeekCellButton } from './WeekCell.tsx';
 import { type ChunkProps, FieldName, type FieldProps, groupName, type WeekBodyProps } from './WeekTable.tsx';
 
 /** The same week for a narrow page: a field, and a line to an insect. */
-export function WeekList({ selection, view, open, ...rest }: WeekBodyProps) {
+export function WeekList({ selection, view, open, unfolded, ...rest }: WeekBodyProps) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
-  const { chunks, toFollow } = useChunks(groups, PORTIONS.narrow);
+  const { chunks, toFollow } = useChunks(groups, PORTIONS.narrow, unfolded);
   const wording = useWording();
   return (
     <div className="week-list">
       {chunks.map((chunk) => (
-        <ListChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
+        <ListChunk
+          key={chunk.key}
+          {...{ chunk, columns, scaleOf, wording, today: view.on }}
+          open={openIn(chunk, open)}
+          {...rest}
+        />
       ))}
       {toFollow > 0 && <div style={{ height: toFollow * USUAL_FIELD }} />}
     </div>
@@ -30,24 +37,26 @@ const USUAL_FIELD = 190;
 
 /** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
 const ListChunk = memo(function ListChunk(props: ChunkProps) {
-  const { chunk, groupedBy, open } = props;
+  const { chunk, groupedBy, open, unfold } = props;
   const { ref, drawn, pictures, height } = useDrawn<HTMLElement>(chunk.always || open !== undefined);
   const name = chunk.title === null ? undefined : groupName(chunk.title, groupedBy);
-  if (!drawn) return <section ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_FIELD }} />;
+  if (!drawn)
+    return <section ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_FIELD + (chunk.fold ? 60 : 0) }} />;
   return (
     <section ref={ref} aria-label={name}>
       {name !== undefined && <h2 className="week-farm">{name}</h2>}
       {chunk.fields.map((field) => (
         <FieldLines key={field.fieldId} field={field} pictures={pictures} {...props} />
       ))}
+      {chunk.fold && <FoldLine fold={chunk.fold} unfold={unfold} />}
     </section>
   );
 });
 
 function FieldLines(props: FieldProps) {
-  const { field, pictures, scaleOf, wording, open, toggle, on, groupedBy } = props;
+  const { field, pictures, scaleOf, wording, open, toggle, on, today, groupedBy } = props;
   const columns = props.columns.map((column) => ({ ...column, cell: field.cells[column.index]! }));
-  const away = columns.filter(({ cell }) => cell.advice.verb === 'none');
+  const away = columns.filter(({ cell }) => cell.advice.verb === 'none' && !isNoHost(cell));
   const reasons = new Map<string | null, string[]>();
   for (const { insect, cell } of away) {
     const reason = shortReason(cell.advice.reason);
@@ -75,7 +84,9 @@ function FieldLines(props: FieldProps) {
                 toggle={toggle}
                 named
               />
-              {isOpen && <OpenEvidence field={field} insect={insect} verb={cell.advice.verb} on={on} toggle={toggle} />}
+              {isOpen && (
+                <OpenEvidence field={field} insect={insect} verb={cell.advice.verb} on={on} today={today} toggle={toggle} />
+              )}
             </div>
           );
         })}

@@ -7,10 +7,12 @@ import { useWording } from '../../text/wording.ts';
 import { BareTable } from '../../ui/table/BareTable.tsx';
 import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
+import { FoldLine, type Unfold } from './FoldLine.tsx';
 import { OpenEvidence } from './LazyEvidence.tsx';
-import { cellKey, lineScales, type WeekColumn, type WeekSelection } from './select.ts';
+import { lineScales } from './line-scale.ts';
+import { cellKey, type WeekColumn, type WeekSelection } from './select.ts';
 import { useChunks } from './useChunks.ts';
-import { WeekCellButton } from './WeekCell.tsx';
+import { isNoHost, WeekCellButton } from './WeekCell.tsx';
 
 export interface WeekBodyProps {
   readonly view: WeekView;
@@ -19,27 +21,39 @@ export interface WeekBodyProps {
   readonly open: string | undefined;
   readonly toggle: (key: string) => void;
   readonly groupedBy: 'farm' | 'crop' | null;
+  /** Groups whose folded fields stand among the others. */
+  readonly unfolded: ReadonlySet<string>;
+  readonly unfold: Unfold;
 }
 
 /** What any part of the week is drawn from, in the table and in the list. */
-type PartProps = Omit<WeekBodyProps, 'view' | 'selection'> & {
+type PartProps = Omit<WeekBodyProps, 'view' | 'selection' | 'unfolded'> & {
   readonly columns: readonly WeekColumn[];
   readonly scaleOf: ReturnType<typeof lineScales>;
   readonly wording: Wording;
+  /** The day the page is read on. */
+  readonly today: string;
 };
 export type ChunkProps = PartProps & { readonly chunk: WeekChunk };
 export type FieldProps = PartProps & { readonly field: WeekField; readonly pictures: boolean };
 
 export const groupName = (title: string, by: WeekBodyProps['groupedBy']) => (by === 'crop' ? cropName(title) : title);
 
+/** How much room a cell has: its line beside its words, under them, or words under one another too. */
+export type CellRoom = 'beside' | 'under' | 'narrow';
+
 /** Fields down, insects across. */
-export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
+export function WeekTable({ view, selection, open, unfolded, room, ...rest }: WeekBodyProps & { room: CellRoom }) {
   const { columns, groups } = selection;
   const scaleOf = useMemo(() => lineScales(view), [view]);
-  const { chunks, toFollow } = useChunks(groups, PORTIONS.wide);
+  const { chunks, toFollow } = useChunks(groups, PORTIONS.wide, unfolded);
   const wording = useWording();
   return (
-    <BareTable caption={words.week.tableTitle} className="week" style={{ '--insects': columns.length } as CSSProperties}>
+    <BareTable
+      caption={words.week.tableTitle}
+      className={`week room-${room}`}
+      style={{ '--insects': columns.length } as CSSProperties}
+    >
       <thead>
         <tr>
           <th scope="col" className="week-corner">
@@ -54,7 +68,12 @@ export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
         </tr>
       </thead>
       {chunks.map((chunk) => (
-        <TableChunk key={chunk.key} {...{ chunk, columns, scaleOf, wording }} open={openIn(chunk, open)} {...rest} />
+        <TableChunk
+          key={chunk.key}
+          {...{ chunk, columns, scaleOf, wording, today: view.on }}
+          open={openIn(chunk, open)}
+          {...rest}
+        />
       ))}
       {toFollow > 0 && <tbody style={{ height: toFollow * USUAL_ROW }} />}
     </BareTable>
@@ -62,25 +81,43 @@ export function WeekTable({ view, selection, open, ...rest }: WeekBodyProps) {
 }
 
 /** Px; only until a row has been drawn once. */
-const USUAL_ROW = 89;
+const USUAL_ROW = 62;
+
+const usualHeight = ({ title, fields, fold }: WeekChunk): number =>
+  fields.length * USUAL_ROW + (title === null ? 0 : 40) + (fold && fields.length > 0 ? 40 : 0);
 
 /** Drawn anew only when something in it changes: of hundreds of fields, one is opened at a time. */
 const TableChunk = memo(function TableChunk(props: ChunkProps) {
-  const { chunk, columns, groupedBy, open } = props;
+  const { chunk, columns, groupedBy, open, unfold } = props;
+  const { title, fields, fold } = chunk;
   const { ref, drawn, pictures, height } = useDrawn<HTMLTableSectionElement>(chunk.always || open !== undefined);
-  if (!drawn) return <tbody ref={ref} style={{ height: height ?? chunk.fields.length * USUAL_ROW }} />;
+  if (!drawn) return <tbody ref={ref} style={{ height: height ?? usualHeight(chunk) }} />;
+  // A farm that needs nothing is one line with its name.
+  const alone = title !== null && fields.length === 0;
   return (
     <tbody ref={ref}>
-      {chunk.title !== null && (
-        <tr>
-          <th scope="rowgroup" className="week-group" colSpan={columns.length + 1}>
-            {groupName(chunk.title, groupedBy)}
+      {title !== null && (
+        <tr className={alone ? 'week-alone' : undefined}>
+          <th scope="rowgroup" className="week-group" colSpan={alone ? undefined : columns.length + 1}>
+            {groupName(title, groupedBy)}
           </th>
+          {alone && fold && (
+            <td className="week-fold" colSpan={columns.length}>
+              <FoldLine fold={fold} unfold={unfold} />
+            </td>
+          )}
         </tr>
       )}
-      {chunk.fields.map((field) => (
+      {fields.map((field) => (
         <FieldRow key={field.fieldId} field={field} pictures={pictures} {...props} />
       ))}
+      {!alone && fold && (
+        <tr>
+          <td className="week-fold" colSpan={columns.length + 1}>
+            <FoldLine fold={fold} unfold={unfold} />
+          </td>
+        </tr>
+      )}
     </tbody>
   );
 });
@@ -102,7 +139,7 @@ export function FieldName({ field, on, groupedBy }: Pick<WeekBodyProps, 'on' | '
 }
 
 function FieldRow(props: FieldProps) {
-  const { field, pictures, columns, scaleOf, wording, open, toggle, on, groupedBy } = props;
+  const { field, pictures, columns, scaleOf, wording, open, toggle, on, today, groupedBy } = props;
   const opened = columns.find(({ insect }) => cellKey(field.fieldId, insect.id) === open);
   return (
     <Fragment>
@@ -112,6 +149,12 @@ function FieldRow(props: FieldProps) {
         </th>
         {columns.map(({ insect, index }) => {
           const cell = field.cells[index]!;
+          if (isNoHost(cell))
+            return (
+              <td key={insect.id} className="no-host">
+                <span className="unseen">{words.reason.outOfSeason['not-a-host']}</span>
+              </td>
+            );
           return (
             <td key={insect.id}>
               <WeekCellButton
@@ -136,6 +179,7 @@ function FieldRow(props: FieldProps) {
               insect={opened.insect}
               verb={field.cells[opened.index]!.advice.verb}
               on={on}
+              today={today}
               toggle={toggle}
             />
           </td>

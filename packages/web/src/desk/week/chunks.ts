@@ -17,29 +17,47 @@ export const PORTIONS = { wide: { size: 1, first: 5 }, narrow: { size: 2, first:
   Portions
 >;
 
+/** Fields that need nothing, folded or shown among the others. */
+export interface Fold {
+  readonly group: string;
+  readonly fields: readonly WeekField[];
+  readonly open: boolean;
+}
+
 /** Some fields that follow one another in a group, drawn together. */
 export interface WeekChunk {
   readonly key: string;
   /** Of the group, in front of its first chunk; null before the others, and where the order knows no groups. */
   readonly title: string | null;
   readonly fields: readonly WeekField[];
+  /** After the last chunk of a group: its fields that need nothing, in a line. */
+  readonly fold: Fold | null;
   /** Drawn wherever the window is. */
   readonly always: boolean;
 }
 
-export function chunksOf(groups: readonly WeekGroup[], { size, first }: Portions): WeekChunk[] {
+/** @param unfolded groups whose folded fields stand among the others */
+export function chunksOf(
+  groups: readonly WeekGroup[],
+  { size, first }: Portions,
+  unfolded: ReadonlySet<string> = new Set(),
+): WeekChunk[] {
   const all = groups.reduce((sum, { fields }) => sum + fields.length, 0) <= DRAWN_AT_ONCE;
-  const chunks = groups.flatMap(({ title, fields }) =>
-    Array.from({ length: Math.ceil(fields.length / size) }, (_, index) => ({
+  const chunks = groups.flatMap(({ title, fields, folded }) => {
+    const open = title !== null && unfolded.has(title);
+    const shown = open ? [...fields, ...folded] : fields;
+    const count = Math.max(1, Math.ceil(shown.length / size));
+    return Array.from({ length: count }, (_, index) => ({
       key: `${title ?? ''}|${index}`,
       title: index === 0 ? title : null,
-      fields: fields.slice(index * size, (index + 1) * size),
-    })),
-  );
+      fields: shown.slice(index * size, (index + 1) * size),
+      fold: index === count - 1 && title !== null && folded.length > 0 ? { group: title, fields: folded, open } : null,
+    }));
+  });
   let before = 0;
   return chunks.map((chunk) => {
     const always = all || before < first;
-    before += chunk.fields.length;
+    before += Math.max(1, chunk.fields.length);
     return { ...chunk, always };
   });
 }

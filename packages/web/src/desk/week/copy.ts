@@ -8,7 +8,7 @@ import type { WeekSelection } from './select.ts';
 
 const rows = ({ groups, columns }: WeekSelection) =>
   groups
-    .flatMap((group) => group.fields)
+    .flatMap(({ fields, folded }) => [...fields, ...folded])
     .flatMap((field) => columns.map(({ insect, index }) => ({ field, insect, advice: field.cells[index]!.advice })))
     .filter(({ advice }) => advice.verb !== 'none');
 

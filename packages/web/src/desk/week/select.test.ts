@@ -1,17 +1,25 @@
-import { day } from '@duskwatch/core';
 import { describe, expect, test } from 'vitest';
-import { countVerbs, lineScales, selectWeek } from './select.ts';
+import { countVerbs, selectWeek } from './select.ts';
 import { week } from './week.fixture.ts';
 
 const names = (search: Parameters<typeof selectWeek>[1]) =>
   selectWeek(week, search).groups.map((group) => [group.title, ...group.fields.map((field) => field.name)]);
+const folded = (search: Parameters<typeof selectWeek>[1]) =>
+  selectWeek(week, search).groups.flatMap((group) => group.folded.map((field) => field.name));
 
 describe('which fields the week shows', () => {
-  test('farms in order, and their fields by name as people number them', () => {
+  test('the farm with the most pressing field first, and what needs nothing folded', () => {
     expect(names({})).toEqual([
       ['Brook', 'Acre'],
-      ['Hollin, north', 'Strip 9', 'Strip 10'],
+      ['Hollin, north', 'Strip 9'],
     ]);
+    expect(folded({})).toEqual(['Strip 10']);
+  });
+
+  test('fields by name as people number them; nothing is folded where a verb or another order is asked for', () => {
+    expect(names({ sort: 'name' })).toEqual([[null, 'Acre', 'Strip 9', 'Strip 10']]);
+    expect(names({ verb: 'watch' })).toEqual([['Hollin, north', 'Strip 10']]);
+    for (const search of [{ sort: 'name' }, { sort: 'crop' }, { verb: 'watch' }] as const) expect(folded(search)).toEqual([]);
   });
 
   test('the most urgent first: the verb decides, then its date', () => {
@@ -31,15 +39,5 @@ describe('which fields the week shows', () => {
   test('verbs are counted under the other filters, whatever verb is chosen', () => {
     const counts = countVerbs(week, { farm: 'Hollin, north', verb: 'watch' });
     expect(Object.fromEntries(counts)).toEqual({ watch: 1, none: 1, decide: 1, blind: 1 });
-  });
-});
-
-test('small lines share one season and, within an insect and design, one scale', () => {
-  const line = week.fields[0]!.cells[0]!.line!;
-  expect(lineScales(week)(0, line)).toEqual({
-    from: day('2025-07-01'),
-    to: day('2025-07-12'),
-    top: 3.1,
-    ground: 'M0,29.5H240M0.0,26v3',
   });
 });

@@ -1,9 +1,7 @@
 /** Which rows and columns of the week are shown, and in which order. */
-import { day, type InsectName, type RateLine, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
+import { type InsectName, needsNothing, type Verb, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
 import { VERBS } from '../../shared/advice/verbs.ts';
 import { language } from '../../text/language.ts';
-import { monthTicks } from '../../ui/chart/axis.ts';
-import { groundPath, type LineScale } from './Sparkline.tsx';
 import type { WeekSearch } from './search.ts';
 
 export interface WeekColumn {
@@ -16,6 +14,8 @@ export interface WeekGroup {
   /** Null: the order is not by farm or crop. */
   readonly title: string | null;
   readonly fields: readonly WeekField[];
+  /** Fields that need nothing now, in one line until somebody asks for them. */
+  readonly folded: readonly WeekField[];
 }
 
 export interface WeekSelection {
@@ -29,7 +29,7 @@ const NEVER = '9999-12-31';
 
 /** Position of the field's most pressing cell: verb first, then its date. */
 function urgency(cells: readonly WeekCell[]): string {
-  const keys = cells.map(({ advice }) => `${VERBS.indexOf(advice.verb)}|${advice.by ?? NEVER}`);
+  const keys = cells.map(({ advice }) => `${VERBS.indexOf(advice.verb)}|${advice.dueSince ?? advice.by ?? NEVER}`);
   return keys.sort()[0] ?? `${VERBS.length}|${NEVER}`;
 }
 
@@ -53,28 +53,40 @@ export function selectWeek(view: WeekView, search: WeekSearch): WeekSelection {
   const columns = columnsUnder(view, search);
   const fields = fieldsUnder(view, search, columns);
   const sort = search.sort ?? 'farm';
-  const key: Record<typeof sort, (field: WeekField) => string> = {
-    farm: (field) => field.farm,
-    crop: (field) => field.crop,
-    name: () => '',
-    urgency: (field) => urgency(cellsOf(field, columns)),
+  const pressing = new Map(fields.map((field) => [field, urgency(cellsOf(field, columns))]));
+  const byPressing = (a: WeekField, b: WeekField) => byText(pressing.get(a)!, pressing.get(b)!);
+  const byName = (a: WeekField, b: WeekField) => byText(a.name, b.name);
+  const order: Record<typeof sort, (a: WeekField, b: WeekField) => number> = {
+    farm: (a, b) => byPressing(a, b) || byText(a.farm, b.farm) || byName(a, b),
+    urgency: (a, b) => byPressing(a, b) || byName(a, b),
+    crop: (a, b) => byText(a.crop, b.crop) || byName(a, b),
+    name: byName,
   };
-  const ordered = fields
-    .map((field) => ({ field, by: key[sort](field) }))
-    .sort((a, b) => byText(a.by, b.by) || byText(a.field.name, b.field.name))
-    .map(({ field }) => field);
-  return { columns, groups: grouped(ordered, sort === 'farm' || sort === 'crop' ? key[sort] : null), shown: ordered.length };
+  const ordered = [...fields].sort(order[sort]);
+  const title = sort === 'farm' ? (field: WeekField) => field.farm : sort === 'crop' ? (field: WeekField) => field.crop : null;
+  // Whoever looks for one verb wants to see the fields that say it.
+  const isQuiet = (field: WeekField) => sort === 'farm' && !search.verb && needsNothing({ cells: cellsOf(field, columns) });
+  return { columns, groups: grouped(ordered, title, isQuiet), shown: ordered.length };
 }
 
-function grouped(fields: readonly WeekField[], title: ((field: WeekField) => string) | null): WeekGroup[] {
-  if (!title) return fields.length > 0 ? [{ title: null, fields }] : [];
+/** Groups in the order of their first fields: the farm with the most pressing field comes first. */
+function grouped(
+  fields: readonly WeekField[],
+  title: ((field: WeekField) => string) | null,
+  isQuiet: (field: WeekField) => boolean,
+): WeekGroup[] {
+  if (!title) return fields.length > 0 ? [{ title: null, fields, folded: [] }] : [];
   const groups = new Map<string, WeekField[]>();
   for (const field of fields) {
     const group = groups.get(title(field));
     if (group) group.push(field);
     else groups.set(title(field), [field]);
   }
-  return [...groups].map(([name, members]) => ({ title: name, fields: members }));
+  return [...groups].map(([name, members]) => ({
+    title: name,
+    fields: members.filter((field) => !isQuiet(field)),
+    folded: members.filter(isQuiet),
+  }));
 }
 
 /** How many cells say each verb, under the filters other than the verb's own. */
@@ -87,29 +99,6 @@ export function countVerbs(view: WeekView, search: WeekSearch): ReadonlyMap<Verb
       counts.set(verb, (counts.get(verb) ?? 0) + 1);
     }
   return counts;
-}
-
-/**
- * The scales of the week's small lines: one season across them all, and upward one scale for each insect and trap
- * design, because designs do not catch alike.
- */
-export function lineScales(view: WeekView): (insect: number, line: RateLine) => LineScale {
-  const top = new Map<string, number>();
-  let first = view.on;
-  for (const field of view.fields)
-    field.cells.forEach(({ line }, insect) => {
-      if (!line) return;
-      if (line.from < first) first = line.from;
-      const key = `${insect}|${line.design}`;
-      let most = Math.max(top.get(key) ?? 0, line.thresholdPerNight ?? 0);
-      for (const { perNight } of line.points) if (perNight !== null && perNight > most) most = perNight;
-      top.set(key, most);
-    });
-  const to = day(view.on);
-  const from = Math.min(day(first), to - 1);
-  const months = monthTicks(from, to).map(({ at }) => at);
-  const ground = groundPath(from, to, months);
-  return (insect, line) => ({ from, to, top: top.get(`${insect}|${line.design}`)!, ground });
 }
 
 export const cellKey = (fieldId: string, insect: string) => `${fieldId}~${insect}`;

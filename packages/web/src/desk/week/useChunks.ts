@@ -14,13 +14,13 @@ export interface Chunks {
  *
  * @returns the chunks to draw or to keep a place for, and how many fields are still to follow
  */
-export function useChunks(groups: readonly WeekGroup[], portions: Portions): Chunks {
+export function useChunks(groups: readonly WeekGroup[], portions: Portions, unfolded: ReadonlySet<string>): Chunks {
   const [stands, setStands] = useState(false);
   useEffect(() => startTransition(() => setStands(true)), []);
   const paper = useOnPaper();
   const chunks = useMemo(
-    () => chunksOf(groups, paper ? { ...portions, first: Number.POSITIVE_INFINITY } : portions),
-    [groups, portions, paper],
+    () => chunksOf(groups, paper ? { ...portions, first: Number.POSITIVE_INFINITY } : portions, unfolded),
+    [groups, portions, paper, unfolded],
   );
   if (stands || paper) return { chunks, toFollow: 0 };
   const later = chunks.filter(({ always }) => !always);
@@ -31,7 +31,7 @@ export function useChunks(groups: readonly WeekGroup[], portions: Portions): Chu
 }
 
 /** Paper has no window: while something is printed all of it is drawn. */
-function useOnPaper(): boolean {
+export function useOnPaper(): boolean {
   const [paper, setPaper] = useState(false);
   useEffect(() => {
     const begin = () => flushSync(() => setPaper(true));

@@ -14,7 +14,9 @@ export interface Option {
 }
 
 export type ControlKind =
-  | { readonly as: 'text' | 'long' | 'date' | 'figure' }
+  | { readonly as: 'text' | 'long' | 'date' | 'time' | 'figure' }
+  /** A yes to be ticked; unticked says nothing. */
+  | { readonly as: 'tick' }
   /** Free text with words to choose from. */
   | { readonly as: 'suggest'; readonly options: readonly Option[] }
   /** One of many. */
@@ -71,6 +73,10 @@ function Box({ control, text, write, shared, name }: ControlProps & { shared: Bo
           <span className="day-said">{parseDay(text) === null ? '' : `${shortDay(text)} ${text.slice(0, 4)}`}</span>
         </>
       );
+    case 'time':
+      return <input {...shared} type="time" value={text} onChange={change} />;
+    case 'tick':
+      return <input {...shared} type="checkbox" checked={text === 'yes'} onChange={() => write(text === 'yes' ? '' : 'yes')} />;
     case 'long':
       return <textarea {...shared} rows={3} value={text} onChange={change} />;
     case 'suggest':

@@ -18,7 +18,11 @@ export interface RecordFormProps<K extends RecordKind> {
   /** True for a record that must not take the place of another. */
   readonly fresh?: boolean;
   /** Properties that must be filled in here, though the table lets them be empty. */
-  readonly demanded?: readonly (keyof RecordOf<K> & string)[];
+  readonly demanded?: (draft: FormTexts) => readonly (keyof RecordOf<K> & string)[];
+  /** Order in which the boxes stand; the others follow as the table has them. */
+  readonly order?: readonly string[];
+  /** What the record is of, over the boxes: field, trap, day. */
+  readonly of?: (draft: FormTexts) => string | null;
   readonly saveLabel?: string;
   /** What to know while writing, beside the boxes. */
   readonly aside?: (draft: FormTexts) => ReactNode;
@@ -59,13 +63,16 @@ const optionsOf = ({ words, needs }: Column, names: Readonly<Record<string, stri
 
 /** Any record, from the columns of its table; nothing is judged before it is first saved, and then at every key. */
 export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
-  const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, demanded = [], aside, save, close } = props;
+  const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, order = [], aside, save, close } = props;
   const wording = useWording();
   const [draft, change] = useState(props.start);
   const [tried, setTried] = useState(false);
   const [saving, setSaving] = useState(false);
   const form = useRef<HTMLFormElement>(null);
-  const columns = tables[kind].columns.filter((column) => !(column.key in kept));
+  const demanded = props.demanded?.(draft) ?? [];
+  const place = ({ key }: Column) => (order.includes(key) ? order.indexOf(key) : order.length);
+  const columns = tables[kind].columns.filter((column) => !(column.key in kept)).sort((a, b) => place(a) - place(b));
+  const of = props.of?.(draft);
   const read = readForm(kind, draft, { kept, around, demanded, fresh: props.fresh ?? false });
   const problems = tried ? read.problems : new Map<string, never>();
 
@@ -91,6 +98,7 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
         if (!saving) void submit();
       }}
     >
+      {of && <p className="record-of">{of}</p>}
       <div className="record-boxes">
         {columns.map((column) => {
           const { label, hint } = labelOf(kind, column.key);

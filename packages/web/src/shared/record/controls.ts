@@ -6,6 +6,7 @@ import {
   DECISION_REASONS,
   PRICED,
   type PricedItem,
+  RATE_UNITS,
   type RecordKind,
   TRAP_DESIGNS,
   WEEKDAYS,
@@ -98,7 +99,12 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
     case 'samples':
       return { insect, kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') } };
     case 'treatments':
-      return { insect };
+      return {
+        insect,
+        productUnknown: { as: 'tick' },
+        appliedAt: { as: 'time' },
+        rateUnit: { as: 'select', options: RATE_UNITS.map((unit) => ({ value: unit, label: recordWords.rateUnits[unit] })) },
+      };
     case 'decisions':
       return {
         insect,

@@ -12,7 +12,7 @@ const listedWords = ({ design, condition, unfitReason, skipReason, decision, dec
   skips: { reason: skipReason },
   weather: {},
   samples: {},
-  treatments: {},
+  treatments: { rateUnit: recordWords.rateUnits },
   decisions: { decision, reason: decisionReason },
   rules: { design, per: recordWords.per, may: recordWords.may },
   seasons: { checkWeekdays: recordWords.weekdays },

@@ -1,0 +1,33 @@
+import { lazy, Suspense, useState } from 'react';
+import { insectName } from '../../text/names.ts';
+import { thisWeekWords as w } from '../../text/this-week.ts';
+import type { Asked } from './AnswerPanel.tsx';
+import { useMayWrite } from './useMayWrite.ts';
+
+// The week must not wait for forms that few open.
+const AnswerPanel = lazy(async () => ({ default: (await import('./AnswerPanel.tsx')).AnswerPanel }));
+
+/** Opens the answer to what is due, for whoever may give one. */
+export function AnswerButton({ asked, className = 'button' }: { asked: Asked; className?: string }) {
+  const [open, setOpen] = useState(false);
+  const mayWrite = useMayWrite();
+  if (!mayWrite('decisions') && !mayWrite('treatments') && !(asked.verb === 'scout' && mayWrite('samples'))) return null;
+  return (
+    <>
+      <button
+        type="button"
+        className={`answer-button no-print ${className}`}
+        aria-haspopup="dialog"
+        aria-label={w.answerTo(asked.field.name, insectName(asked.insect))}
+        onClick={() => setOpen(true)}
+      >
+        {w.answer}
+      </button>
+      {open && (
+        <Suspense fallback={null}>
+          <AnswerPanel asked={asked} close={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </>
+  );
+}
