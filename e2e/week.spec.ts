@@ -119,15 +119,15 @@ test('a past day shows what was known then', async ({ page, request }) => {
   await page.goto('/');
   await page.getByLabel('As known on').fill(past);
   await expect(page).toHaveURL(/on=2026-06-20/);
-  await expect(page.getByText('Saturday, June 20, 2026')).toBeVisible();
+  await expect(page.getByText('As known on Saturday, June 20, 2026')).toBeVisible();
   const watching = week.fields
     .filter((field) => !needsNothing(field))
     .flatMap((field) => field.cells)
     .filter((cell) => cell.advice.verb === 'watch').length;
   await expect(page.locator('.cell.verb-watch')).toHaveCount(watching);
   await page.getByRole('button', { name: 'A day earlier' }).click();
-  await expect(page.getByText('Friday, June 19, 2026')).toBeVisible();
-  await page.getByRole('button', { name: 'Newest day' }).click();
+  await expect(page.getByText('As known on Friday, June 19, 2026')).toBeVisible();
+  await page.getByRole('link', { name: 'Back to today' }).click();
   await expect(page).not.toHaveURL(/on=/);
 });
 

@@ -10,6 +10,7 @@ export { ownFieldsView } from './own-fields.ts';
 export * from './own-fields-schema.ts';
 export { roundsView } from './planned-rounds.ts';
 export * from './planned-rounds-schema.ts';
+export { type ProgramHead, programHead, programHeadSchema } from './program.ts';
 export { type RoundPlace, type RoundWay, roundAlong, roundPlace, roundStops, roundView, roundWay } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-schema.ts';

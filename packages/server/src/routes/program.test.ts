@@ -11,6 +11,7 @@ describe('GET /api/program', () => {
       name: 'Small',
       invented: true,
       pinnedOn: '2026-07-15',
+      today: '2026-07-15',
       farms: ['Hill farm'],
       crops: ['sweet-corn'],
       insects: ['helicoverpa-zea'],

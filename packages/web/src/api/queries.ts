@@ -1,15 +1,6 @@
-import type { Advice, FieldView, IsoDay, WeekView } from '@duskwatch/core';
+import type { Advice, FieldView, IsoDay, ProgramHead, WeekView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
 import { getJson } from './client.ts';
-
-export interface ProgramHead {
-  readonly name: string;
-  readonly invented: boolean;
-  readonly pinnedOn: IsoDay | null;
-  readonly farms: readonly string[];
-  readonly crops: readonly string[];
-  readonly insects: readonly string[];
-}
 
 const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}` : path);
 

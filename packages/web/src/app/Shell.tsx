@@ -6,8 +6,9 @@ import { sessionQuery } from '../api/session.ts';
 import { useTheme } from '../browser/preferences.ts';
 import { words } from '../text/index.ts';
 import { Toasts } from '../ui/Toasts.tsx';
+import { DayLine } from './DayLine.tsx';
 import { Gate } from './Gate.tsx';
-import { Navigation, PlaceNavigation } from './Navigation.tsx';
+import { Navigation } from './Navigation.tsx';
 import { ProgramMenu } from './ProgramMenu.tsx';
 
 export function Shell() {
@@ -32,7 +33,7 @@ export function Shell() {
           <ThemeButton />
         </div>
       </header>
-      <PlaceNavigation />
+      <DayLine />
       <Gate />
       <Toasts />
     </>

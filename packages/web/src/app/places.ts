@@ -63,6 +63,9 @@ export const placesFor = (role: Role): Place[] =>
 
 export const programPagesFor = (role: Role) => PROGRAM_PAGES.filter(reaches(role));
 
+/** Pages that show the records as they are today, whatever day the others are read on. */
+export const isOfToday = (path: string): boolean => path === '/rounds' || path === '/conflicts' || placeOf(path) === 'program';
+
 /** Which place an address belongs to, or the program's own pages; null: the door, or nowhere. */
 export function placeOf(path: string): PlaceId | 'program' | null {
   if (path === '/') return 'week';

@@ -6,12 +6,14 @@ import {
   lazyRouteComponent,
   Outlet,
   redirect,
+  retainSearchParams,
+  stripSearchParams,
   useLocation,
 } from '@tanstack/react-router';
 import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
-import { daySearch, parseSearch, type RawSearch, stringifySearch } from '../browser/address.ts';
+import { type DaySearch, daySearch, parseSearch, type RawSearch, stringifySearch } from '../browser/address.ts';
 import { flightsSearch } from '../desk/flights/search.ts';
 import { mapSearch } from '../desk/map/search.ts';
 import { learnSearch } from '../desk/review/search.ts';
@@ -27,6 +29,9 @@ const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
 const Shell = lazyRouteComponent(() => import('./Shell.tsx'), 'Shell');
 
 const root = createRootRouteWithContext<{ readonly queries: QueryClient }>()({
+  // The day that pages are read on goes along wherever one goes, until somebody chooses another.
+  validateSearch: daySearch,
+  search: { middlewares: [retainSearchParams(['on'])] },
   // Beside the page's own script, not after it.
   loader: async ({ location }) => {
     if (!OF_THE_PHONE.includes(location.pathname)) await Shell.preload?.();
@@ -95,10 +100,13 @@ const conflicts = createRoute({
   path: '/conflicts',
   component: lazyRouteComponent(() => import('../desk/conflicts/ConflictsPage.tsx'), 'ConflictsPage'),
 });
+/** What is written in the field is written today. */
+const withoutDay = stripSearchParams<DaySearch>(['on']);
 const round = createRoute({
   getParentRoute,
   path: '/round',
   validateSearch: roundSearch,
+  search: { middlewares: [withoutDay] },
   component: lazyRouteComponent(() => import('../phone/round/RoundPage.tsx'), 'RoundPage'),
 });
 const season = createRoute({
@@ -128,6 +136,7 @@ const scout = createRoute({
   getParentRoute,
   path: '/scout',
   validateSearch: scoutSearch,
+  search: { middlewares: [withoutDay] },
   component: lazyRouteComponent(() => import('../phone/scout/ScoutPage.tsx'), 'ScoutPage'),
 });
 const people = createRoute({

@@ -12,9 +12,14 @@ export const en = {
 
   date: {
     label: 'As known on',
+    line: 'Day and pages',
     before: 'A day earlier',
     after: 'A day later',
-    newest: 'Newest day',
+    today: (date: string) => `Today, ${date}`,
+    past: (date: string) => `As known on ${date}: what became known later is left out.`,
+    ahead: (date: string) => `As it will read on ${date} if nothing more becomes known.`,
+    ofToday: (date: string) => `Other pages are read as known on ${date}; this one always shows today’s records.`,
+    back: 'Back to today',
   },
 
   week: {

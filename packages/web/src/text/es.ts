@@ -13,10 +13,15 @@ export const es: Words = {
   },
 
   date: {
-    label: 'Como se sabía el',
+    label: 'Según lo sabido el',
+    line: 'Día y páginas',
     before: 'Un día antes',
     after: 'Un día después',
-    newest: 'Último día',
+    today: (date) => `Hoy, ${date}`,
+    past: (date) => `Según lo sabido el ${date}: lo que se supo después no cuenta.`,
+    ahead: (date) => `Como se leerá el ${date} si no se sabe nada más.`,
+    ofToday: (date) => `Las demás páginas se leen según lo sabido el ${date}; esta muestra siempre los registros de hoy.`,
+    back: 'Volver a hoy',
   },
 
   week: {

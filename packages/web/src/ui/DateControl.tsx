@@ -2,9 +2,8 @@ import { type IsoDay, parseDay } from '@duskwatch/core';
 import { shiftDay } from '../format/day.ts';
 import { words } from '../text/index.ts';
 
-/** The day the page is read on. `pinned` false: the newest day there is, whatever it is tomorrow. */
-export function DateControl(props: { on: IsoDay; pinned: boolean; choose: (on: IsoDay | undefined) => void }) {
-  const { on, choose } = props;
+/** A day, and the ways to those around it and to any other. */
+export function DateControl({ on, choose }: { on: IsoDay; choose: (on: IsoDay) => void }) {
   return (
     <div className="date-control">
       <button type="button" onClick={() => choose(shiftDay(on, -1))} aria-label={words.date.before}>
@@ -23,11 +22,6 @@ export function DateControl(props: { on: IsoDay; pinned: boolean; choose: (on: I
       <button type="button" onClick={() => choose(shiftDay(on, 1))} aria-label={words.date.after}>
         ›
       </button>
-      {props.pinned && (
-        <button type="button" className="newest" onClick={() => choose(undefined)}>
-          {words.date.newest}
-        </button>
-      )}
     </div>
   );
 }

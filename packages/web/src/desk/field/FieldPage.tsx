@@ -13,7 +13,6 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
 import { cropText, localName, shortReason, stageName } from '../../text/names.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { FieldRecords } from './FieldRecords.tsx';
@@ -28,7 +27,6 @@ const route = getRouteApi('/fields/$fieldId');
 export function FieldPage() {
   const { fieldId } = route.useParams();
   const search = route.useSearch();
-  const navigate = route.useNavigate();
   const { data, error, refetch, isPlaceholderData } = useQuery(fieldQuery(fieldId, search.on));
   const flights = useQuery(fieldFlightsQuery(fieldId, search.on));
   const { entries } = useDesk();
@@ -52,13 +50,6 @@ export function FieldPage() {
           <h1>{view?.field.name ?? fieldId}</h1>
           <p className="sub">{view ? describe(view) : words.loading}</p>
         </div>
-        {(view ?? search.on) && (
-          <DateControl
-            on={search.on ?? view!.on}
-            pinned={search.on !== undefined}
-            choose={(on) => navigate({ search: { on }, resetScroll: false })}
-          />
-        )}
       </div>
       {view && <FieldRecords view={view} />}
       {view && <OwnForecast source={flights.data?.weatherSource} on={view.on} />}

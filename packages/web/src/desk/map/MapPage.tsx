@@ -8,7 +8,6 @@ import { stationsQuery } from '../../shared/traps/queries.ts';
 import { mapWords as w } from '../../text/map.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { useTitle } from '../../ui/media.ts';
@@ -86,13 +85,6 @@ export function MapPage() {
           <h1>{w.title}</h1>
           <p className="sub">{ready ? w.sub(fields.length, stations.marks.length, stations.unplaced.length) : w.loading}</p>
         </div>
-        {(view ?? search.on) && (
-          <DateControl
-            on={search.on ?? view!.on}
-            pinned={search.on !== undefined}
-            choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
-          />
-        )}
       </div>
       <div className="filters map-tools">
         <fieldset className="choice-of-two">

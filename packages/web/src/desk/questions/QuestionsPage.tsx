@@ -3,7 +3,6 @@ import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { recordsQuery } from '../../shared/record/queries.ts';
 import { questionsWords as w } from '../../text/questions.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { Folded } from '../../ui/Folded.tsx';
 import { useTitle } from '../../ui/media.ts';
@@ -15,7 +14,6 @@ const route = getRouteApi('/questions');
 /** What somebody should look at again, each with its evidence and its answers. */
 export function QuestionsPage() {
   const search = route.useSearch();
-  const navigate = route.useNavigate();
   const { data, error, refetch } = useQuery(questionsQuery(search.on));
   useTitle(w.title);
   if (error && !data) return <Failure error={error} again={refetch} />;
@@ -26,13 +24,6 @@ export function QuestionsPage() {
           <h1>{w.title}</h1>
           <p className="sub">{data ? w.sub(data.open.length, data.compared, data.visits) : w.loading}</p>
         </div>
-        {(data ?? search.on) && (
-          <DateControl
-            on={search.on ?? data!.on}
-            pinned={search.on !== undefined}
-            choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
-          />
-        )}
       </div>
       {data ? <Questions view={data} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
     </main>

@@ -3,13 +3,11 @@ import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { sessionQuery } from '../../api/session.ts';
 import { learnWords as w } from '../../text/learn.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { Tabs } from '../../ui/Tabs.tsx';
 import { DesignsPart } from './DesignsPart.tsx';
 import { InfestationPart } from './InfestationPart.tsx';
 import { LuresPart } from './LuresPart.tsx';
-import { reviewQuery } from './queries.ts';
 import { ReviewPart } from './ReviewPart.tsx';
 import { type LearnSearch, PARTS, type Part } from './search.ts';
 import { YearsPart } from './YearsPart.tsx';
@@ -24,13 +22,11 @@ export function LearnPage() {
   const search = route.useSearch();
   const navigate = route.useNavigate();
   const { data: session } = useQuery(sessionQuery);
-  const { data: review } = useQuery(reviewQuery(search.on));
   useTitle(w.title);
   const parts = partsFor(session?.person?.role ?? 'grower');
   const part = parts.find((each) => each === search.part) ?? 'review';
   const change = (some: Partial<LearnSearch>) =>
     navigate({ search: (before) => ({ ...before, ...some }), replace: true, resetScroll: false });
-  const on = search.on ?? review?.through;
   return (
     <main className="page learn-page" id="page">
       <div className="page-head">
@@ -38,13 +34,6 @@ export function LearnPage() {
           <h1>{w.title}</h1>
           <p className="sub">{w.sub}</p>
         </div>
-        {on && (
-          <DateControl
-            on={on}
-            pinned={search.on !== undefined}
-            choose={(next) => navigate({ search: (before) => ({ ...before, on: next }), resetScroll: false })}
-          />
-        )}
       </div>
       <Tabs
         label={w.parts.label}

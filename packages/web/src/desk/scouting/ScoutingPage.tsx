@@ -9,7 +9,6 @@ import { cropText, insectName, stageName } from '../../text/names.ts';
 import { scoutingWords as w } from '../../text/scouting.ts';
 import { planWords } from '../../text/walk.ts';
 import { useWording } from '../../text/wording.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { Table } from '../../ui/table/Table.tsx';
@@ -29,7 +28,6 @@ interface Row {
 /** Every field and insect that may be scouted, most urgent first, and the sheets to take along. */
 export function ScoutingPage() {
   const search = route.useSearch();
-  const navigate = route.useNavigate();
   const { data, error, refetch, isPlaceholderData } = useQuery(scoutingQuery(search.on));
   const [chosen, choose] = useState<ReadonlySet<string> | null>(null);
   const [paper, setPaper] = useState<'a4' | 'letter'>('a4');
@@ -54,13 +52,6 @@ export function ScoutingPage() {
           <Link to="/scout" className="button">
             {w.phone}
           </Link>
-          {(data ?? search.on) && (
-            <DateControl
-              on={search.on ?? data!.on}
-              pinned={search.on !== undefined}
-              choose={(on) => navigate({ search: { on }, resetScroll: false })}
-            />
-          )}
         </div>
       </div>
       {data && rows.length === 0 && (

@@ -8,7 +8,6 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { stationsQuery } from '../../shared/traps/queries.ts';
 import { documentsWords } from '../../text/documents.ts';
 import { trapsWords as w } from '../../text/traps.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle, useWide } from '../../ui/media.ts';
 import { NewField } from './NewField.tsx';
@@ -74,13 +73,6 @@ export function StationsPage() {
           <Link to="/fields/map" className="button">
             {w.onMap}
           </Link>
-          {(data ?? search.on) && (
-            <DateControl
-              on={search.on ?? data!.on}
-              pinned={search.on !== undefined}
-              choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
-            />
-          )}
         </div>
       </div>
       {later ? (

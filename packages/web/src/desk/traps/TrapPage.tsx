@@ -17,7 +17,6 @@ import { localName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { trapsWords as w } from '../../text/traps.ts';
 import { useWording } from '../../text/wording.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { Folded } from '../../ui/Folded.tsx';
 import { useTitle } from '../../ui/media.ts';
@@ -32,7 +31,6 @@ const route = getRouteApi('/traps/$trapId');
 export function TrapPage() {
   const { trapId } = route.useParams();
   const search = route.useSearch();
-  const navigate = route.useNavigate();
   const { data: trap, error, refetch, isPlaceholderData } = useQuery(trapQuery(trapId, search.on));
   useTitle(trapId);
   if (error && !trap) {
@@ -49,13 +47,6 @@ export function TrapPage() {
             {trap ? `${trap.station} · ${localName(trap.insect.commonName)} · ${hungText(trap, trap.on)}` : w.loading}
           </p>
         </div>
-        {(trap ?? search.on) && (
-          <DateControl
-            on={search.on ?? trap!.on}
-            pinned={search.on !== undefined}
-            choose={(on) => navigate({ search: { on }, resetScroll: false })}
-          />
-        )}
       </div>
       {trap ? <Trap trap={trap} /> : <div className="skeleton skeleton-field" aria-hidden="true" />}
     </main>

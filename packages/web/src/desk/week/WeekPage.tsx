@@ -7,7 +7,6 @@ import { dayTextFrom, longDay } from '../../format/day.ts';
 import { percentText } from '../../format/number.ts';
 import { words } from '../../text/index.ts';
 import { thisWeekWords } from '../../text/this-week.ts';
-import { DateControl } from '../../ui/DateControl.tsx';
 import { Failure } from '../../ui/Failure.tsx';
 import { useRoomFor, useTitle, useWide } from '../../ui/media.ts';
 import { CopyButtons } from './CopyButtons.tsx';
@@ -61,13 +60,6 @@ export function WeekPage() {
               : words.loading}
           </p>
         </div>
-        {(view ?? search.on) && (
-          <DateControl
-            on={search.on ?? view!.on}
-            pinned={search.on !== undefined}
-            choose={(on) => navigate({ search: (before) => ({ ...before, on }), resetScroll: false })}
-          />
-        )}
       </div>
       {view ? <Week view={view} search={search} change={change} /> : <WeekSkeleton />}
     </main>
