@@ -134,6 +134,25 @@ export function commandLine(): Command {
     .addHelpText('after', examples('duskwatch hindcast weather.csv'))
     .action(run(async () => (await import('./commands/hindcast.ts')).hindcast));
 
+  program
+    .command('rules')
+    .description("the program's region, and which of the published rules for the same catch speaks there; or choose them")
+    .argument('[folder]', 'program folder to read (default: the database); nothing is chosen in a folder')
+    .option('--region <name>', 'choose the region of the program; none: no region')
+    .option('--choose <rule>', 'let this rule speak, whatever the region')
+    .option('--by-region', 'let the region alone say which rule speaks')
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText(
+      'after',
+      examples(
+        'duskwatch rules',
+        'duskwatch rules --region Maine',
+        'duskwatch rules --choose sweet-corn-fall-armyworm-catch --json',
+      ),
+    )
+    .action(run(async () => (await import('./commands/rules.ts')).rules));
+
   const document = (name: string, description: string, file: string) =>
     program
       .command(name)

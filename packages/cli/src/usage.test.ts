@@ -10,6 +10,7 @@ const COMMANDS = [
   'learn',
   'season',
   'questions',
+  'rules',
   'flights',
   'hindcast',
   'import',

@@ -1,5 +1,4 @@
 import { writeFileSync } from 'node:fs';
-import { userInfo } from 'node:os';
 import { createInterface } from 'node:readline/promises';
 import { ok, type Program, type Result, refuse, type SheetProposal, type SheetQuestion, sheetEnglish } from '@duskwatch/core';
 import { type DataOption, describeDatabase, withDatabase } from '../database.ts';
@@ -8,6 +7,7 @@ import { type ReadImportOptions, readImport } from '../import/read.ts';
 import { done, faulty, type Outcome } from '../outcome.ts';
 import { progressBar } from '../progress.ts';
 import { note, print } from '../terminal.ts';
+import { whoWrites } from '../who-writes.ts';
 
 export interface ImportOptions extends DataOption, Pick<ReadImportOptions, 'match' | 'sheet' | 'units'> {
   readonly propose?: boolean;
@@ -38,7 +38,7 @@ export function importPath(path: string, options: ImportOptions): Promise<Outcom
     const writing = await progressBar('Writing');
     const imported = await store
       .importProgram(read.value, {
-        author: author(),
+        author: whoWrites(),
         at: new Date().toISOString(),
         onProgress: ({ done, total }) => writing.update(done, total),
       })
@@ -113,13 +113,5 @@ async function askPerson(question: SheetQuestion): Promise<string | null> {
     return answer.trim() || suggestion;
   } finally {
     terminal.close();
-  }
-}
-
-function author(): string {
-  try {
-    return userInfo().username;
-  } catch {
-    return 'import';
   }
 }

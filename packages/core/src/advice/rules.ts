@@ -43,14 +43,22 @@ export function rulesAmong(
     )
     .map(ownRule);
   const published = rulesFor({ crop, insect, growthHabit });
-  const ordered = [...published].sort(
-    (a, b) => choiceRank(settings, a) - choiceRank(settings, b) || strictness(a) - strictness(b),
-  );
+  const ordered = inOrder(settings, published);
   return {
     catch: [...own, ...ordered.filter(isCatchRule)],
     infestation: ordered.filter((rule) => rule.kind === 'infestation'),
     heat: ordered.filter((rule) => rule.kind === 'heat-scout'),
   };
+}
+
+const inOrder = <R extends ActionRule>(settings: ProgramSettings, rules: readonly R[]): R[] =>
+  [...rules].sort((a, b) => choiceRank(settings, a) - choiceRank(settings, b) || strictness(a) - strictness(b));
+
+/** Rivals in the order in which they speak, and what put the first of them there. */
+export function speakingFirst(settings: ProgramSettings, rivals: readonly ActionRule[]) {
+  const rules = inOrder(settings, rivals);
+  const rank = choiceRank(settings, rules[0]!);
+  return { rules, by: rank < 0 ? ('name' as const) : rank < 2 ? ('region' as const) : ('strictest' as const) };
 }
 
 /** A rule the program chose by name, then those of its region, of a wider one, of none, and of others. */

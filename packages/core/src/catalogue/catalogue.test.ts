@@ -36,6 +36,17 @@ describe('the catalogue holds together', () => {
     }
   });
 
+  it('says for every rule on a catch where it is from that the catch decides or sends people to look', () => {
+    for (const rule of rules) {
+      if (rule.kind !== 'catch-threshold' && rule.kind !== 'catch-table') continue;
+      expect(rule.maySource, rule.id).toBeDefined();
+      // New York State IPM speaks of the moths of sweet corn; elsewhere it is common practice, and says why.
+      const isSweetCorn = rule.crops.every((crop) => crop === 'sweet-corn');
+      expect([rule.id, rule.maySource!.standing]).toEqual([rule.id, isSweetCorn ? 'published' : 'practice']);
+      if (!isSweetCorn) expect(rule.maySource!.note?.es, rule.id).toBeTruthy();
+    }
+  });
+
   it('a heat rule has a model of its insect that starts on a day the program can know, and a window with an event in it', () => {
     for (const entry of rules) {
       if (entry.kind !== 'heat-scout') continue;

@@ -9,7 +9,7 @@ export { insectIn, plainName, type WrittenInsect } from './insects/written-names
 export { catalogueWords } from './known-words.ts';
 export { lookFor } from './look-for.ts';
 export * from './look-up.ts';
-export { REGIONS, type Region, regionDistance, regionName } from './regions.ts';
+export { REGIONS, type Region, regionCalled, regionDistance, regionName } from './regions.ts';
 export * from './schema.ts';
 export { citation } from './sources/sources.ts';
 export * from './types.ts';

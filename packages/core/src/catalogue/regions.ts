@@ -35,6 +35,14 @@ export function regionDistance(region: Region | '', own: string | null): 0 | 1 |
   return WITHIN[own as Region] === region ? 1 : 3;
 }
 
+/** The region that somebody names, by any of its names and in any case; null when the catalogue has none such. */
+export function regionCalled(written: string): Region | null {
+  const plain = (name: string) => name.trim().toLowerCase();
+  const wanted = plain(written);
+  const named = Object.entries(REGIONS).find(([id, { en, es }]) => [id, en, es].some((name) => plain(name) === wanted));
+  return (named?.[0] as Region | undefined) ?? null;
+}
+
 /** A region's name; one that a program wrote itself is read as it stands. */
 export const regionName = (region: string): LocalName =>
   (REGIONS as Record<string, LocalName>)[region] ?? { en: region, es: region };

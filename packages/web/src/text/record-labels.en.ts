@@ -7,6 +7,13 @@ const latitude = { label: 'Latitude, °', hint: 'Degrees north; south is negativ
 const longitude = { label: 'Longitude, °', hint: 'Degrees east; west is negative.' };
 
 export const labelsEn: Labels = {
+  settings: {
+    name: { label: 'Name of the program' },
+    invented: { label: 'Invented, to look around in' },
+    pinnedOn: { label: 'Read as of' },
+    region: { label: 'Region' },
+    chosenRules: { label: 'Rules chosen by name' },
+  },
   fields: {
     fieldId: { label: 'Short name', hint: 'Stays the same for ever: tables refer to it.' },
     farm: { label: 'Farm' },

@@ -7,6 +7,13 @@ const latitude = { label: 'Latitud, °', hint: 'Grados al norte; al sur, con sig
 const longitude = { label: 'Longitud, °', hint: 'Grados al este; al oeste, con signo menos.' };
 
 export const labelsEs: Labels = {
+  settings: {
+    name: { label: 'Nombre del programa' },
+    invented: { label: 'Inventado, para conocerlo' },
+    pinnedOn: { label: 'Se lee como en el día' },
+    region: { label: 'Región' },
+    chosenRules: { label: 'Reglas elegidas por su nombre' },
+  },
   fields: {
     fieldId: { label: 'Nombre corto', hint: 'No cambia nunca: las tablas se refieren a él.' },
     farm: { label: 'Finca' },

@@ -1,5 +1,5 @@
 /** A schema that gains a property does not compile until the forms have a label for it, and words where it is a closed list. */
-import type { RecordKind, RecordOf } from '@duskwatch/core';
+import type { ProgramSettings, RecordKind, RecordOf } from '@duskwatch/core';
 
 /** A label for a property of a record, and what to know while filling it in. */
 export interface Label {
@@ -7,7 +7,10 @@ export interface Label {
   readonly hint?: string;
 }
 
-export type Labels = { readonly [K in RecordKind]: { readonly [P in keyof Required<RecordOf<K>>]: Label } };
+export type Labels = { readonly [K in RecordKind]: { readonly [P in keyof Required<RecordOf<K>>]: Label } } & {
+  /** Set elsewhere than in a form: for their history. */
+  readonly settings: { readonly [P in keyof Required<ProgramSettings>]: Label };
+};
 
 /** The words that a value, or one of a list, is chosen from; never where any text may be written. */
 type Words<V> = V extends readonly (infer Item)[] ? Words<Item> : V extends string ? (string extends V ? never : V) : never;

@@ -8,7 +8,7 @@ import type { Label } from './record-labels.ts';
 export const recordWords = inLanguage({ en: recordEn, es: recordEs });
 
 /** What a property of a record is called, and what to know while filling it in. */
-export function labelOf(kind: RecordKind, property: string): Label {
+export function labelOf(kind: RecordKind | 'settings', property: string): Label {
   const labels: Readonly<Record<string, Label>> = recordWords.labels[kind];
   return labels[property] ?? { label: property };
 }

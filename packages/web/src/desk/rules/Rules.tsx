@@ -1,8 +1,9 @@
-import { type ActionRule, type ProgramSettings, REGIONS, regionName, rivalRules } from '@duskwatch/core';
+import { type ActionRule, choosingRule, type ProgramSettings, REGIONS, regionName, rivalRules } from '@duskwatch/core';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { getJson } from '../../api/client.ts';
 import { sessionQuery } from '../../api/session.ts';
 import type { StoredVersion } from '../../shared/record/queries.ts';
+import { ruleText } from '../../shared/record/rule-text.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { cropName, insectName, localName } from '../../text/names.ts';
@@ -35,10 +36,8 @@ export function Rules() {
       base: { revisionId: held.revisionId, recordId: held.recordId },
       before: settings,
     });
-  const choose = (rivals: readonly ActionRule[], ruleId: string) => {
-    const others = chosen.filter((id) => rivals.every((rule) => rule.id !== id));
-    keep({ chosenRules: ruleId === '' ? others : [...others, ruleId] });
-  };
+  const choose = (rivals: readonly ActionRule[], ruleId: string) =>
+    keep(choosingRule(settings, ruleId) ?? { chosenRules: chosen.filter((id) => rivals.every((rule) => rule.id !== id)) });
   return (
     <Setting title={w.title} note={mayWrite ? w.note : w.readOnly}>
       <p>{w.text}</p>
@@ -84,15 +83,3 @@ export function Rules() {
 
 /** A region that the program wrote in its own words stays to be chosen. */
 const regionsWith = (own: string | null | undefined): string[] => [...new Set([...Object.keys(REGIONS), ...(own ? [own] : [])])];
-
-function ruleText(rule: ActionRule): string {
-  const w = settingsWords.rules;
-  const region = rule.region === '' ? w.everywhere : localName(regionName(rule.region));
-  const figure =
-    rule.kind === 'catch-threshold'
-      ? w.figure(String(rule.threshold), w.per[rule.per], region)
-      : rule.kind === 'catch-table'
-        ? w.figure(String(rule.tiers[0]!.from), w.per.night, region)
-        : region;
-  return `${figure}: ${w.may[rule.may]}`;
-}

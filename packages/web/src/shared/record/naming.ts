@@ -5,6 +5,7 @@ import type { StoredKind, ValueOf } from '../../sync/types.ts';
 import { cropName, stageName } from '../../text/names.ts';
 import { labelOf, recordWords } from '../../text/record.ts';
 import { namesOfWords } from './listed-words.ts';
+import { chosenRuleText } from './rule-text.ts';
 
 export const keyOfValue = (kind: StoredKind, value: ValueOf<StoredKind>): string =>
   kind === 'settings' ? kind : naturalKey[kind as RecordKind](value as never);
@@ -68,6 +69,8 @@ function itemText(property: string, each: string, { wording, fields }: Names): s
     case 'informs':
     case 'fields':
       return fields.get(each)?.name ?? each;
+    case 'chosenRules':
+      return chosenRuleText(each);
     case 'insects':
       return wording.insect(each);
     case 'crops':
@@ -94,6 +97,8 @@ export function propertyText(kind: StoredKind, property: string, value: unknown,
   const listed = kind === 'settings' ? null : namesOfWords(kind, property, wording);
   if (listed !== null) return wordOf(listed, value);
   switch (property) {
+    case 'region':
+      return wording.region(value);
     case 'insect':
       return wording.insect(value);
     case 'crop':
@@ -113,5 +118,4 @@ export function propertyText(kind: StoredKind, property: string, value: unknown,
   }
 }
 
-export const propertyLabel = (kind: StoredKind, property: string): string =>
-  kind === 'settings' ? property : labelOf(kind, property).label;
+export const propertyLabel = (kind: StoredKind, property: string): string => labelOf(kind, property).label;

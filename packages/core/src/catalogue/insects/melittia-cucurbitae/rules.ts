@@ -7,6 +7,10 @@ const UNH_CATCH = {
   ...UNH_EXTENSION,
   kind: 'catch-threshold',
   may: 'decide',
+  maySource: noted(COMMON_PRACTICE, {
+    en: 'The figure is published as one to act on; whether the catch alone decides, or sends people to look, the source does not say. Borers inside the stem are out of reach, so that growers decide by the catch.',
+    es: 'La cifra está publicada como de acción; la fuente no dice si la captura decide por sí sola o manda a revisar. Dentro del tallo el barrenador queda fuera de alcance, y por eso se decide por la captura.',
+  }),
   decideWithin: {
     days: 5,
     ...noted(SDSU_2021, {

@@ -61,7 +61,11 @@ export const rules: readonly ActionRule[] = [
       es: 'En una trampa de feromona; no se indica el diseño.',
     }),
     kind: 'catch-threshold',
-    ...SENDS_SCOUTING,
+    may: 'send-scouting',
+    maySource: noted(COMMON_PRACTICE, {
+      en: 'As the source has a figure for eggs on the plants too, the catch sends people to look for them; it does not say so itself.',
+      es: 'Como la fuente tiene también una cifra de huevos en las plantas, la captura manda a buscarlos; ella misma no lo dice.',
+    }),
     id: 'potato-corn-borer-catch',
     design: null,
     threshold: 60,
