@@ -1,35 +1,24 @@
 /** What the co-operative decided, paid and counted for its seasons. All of it is invented. */
-import type { PlanRecord, PriceRecord, SeasonRecord, StockRecord } from '@duskwatch/core';
+import { leftEmpty, type PlanRecord, type PriceRecord, type SeasonRecord, type StockRecord } from '@duskwatch/core';
 import { INSECTS, type InsectCode } from './network.ts';
 
 const season = (year: number, over: Partial<SeasonRecord> = {}): SeasonRecord => ({
+  ...leftEmpty('seasons'),
   season: year,
   insects: (['HZ', 'ON', 'SF', 'MC'] as const).map((code) => INSECTS[code]),
   crops: [],
   fields: [],
   checkWeekdays: ['mon', 'thu'],
-  leadDays: null,
-  trapBudget: null,
-  mostTraps: null,
-  riskMissed: null,
-  riskFalse: null,
-  reserveShare: null,
-  orderLeadDays: null,
-  luresKeepDays: null,
   currency: 'USD',
   ...over,
 });
 
 const decided = (year: number, insect: InsectCode, over: Partial<PlanRecord>): PlanRecord => ({
+  ...leftEmpty('plans'),
   season: year,
   insect: INSECTS[insect],
   area: 'all',
-  design: null,
-  traps: null,
-  hangOn: null,
-  takeDownOn: null,
   lureLifeDays: 28,
-  note: null,
   ...over,
 });
 

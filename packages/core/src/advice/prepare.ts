@@ -6,6 +6,7 @@
  */
 
 import { type Day, day, dayOf, formatDay, yearOf } from '../base/day.ts';
+import { groupBy, groupByEach } from '../base/group-by.ts';
 import { ASSUMPTIONS, canonicalCrop, catalogue } from '../catalogue/index.ts';
 import { catchIntervals } from '../catch/index.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
@@ -106,9 +107,9 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
     insects: insectsOf(program),
     fields: new Map(program.fields.map((field) => [field.fieldId, field])),
     traps: new Map(traps.map((trap) => [trap.trapId, trap])),
-    trapsByCell: groupMany(traps, (trap) => trap.informs.map((field) => cellKey(field, trap.insect))),
-    checksByTrap: group(program.checks, (check) => check.trapId),
-    luresByTrap: group(program.lures, (lure) => lure.trapId),
+    trapsByCell: groupByEach(traps, (trap) => trap.informs.map((field) => cellKey(field, trap.insect))),
+    checksByTrap: groupBy(program.checks, (check) => check.trapId),
+    luresByTrap: groupBy(program.lures, (lure) => lure.trapId),
     stagesByField: sortedGroup(
       program.stages.filter((stage) => stage.observedOn <= today),
       (stage) => stage.fieldId,
@@ -174,13 +175,13 @@ export function asOf(prepared: Prepared, on: Day): Prepared {
  */
 export function withChecks(prepared: Prepared, written: Program, touched: ReadonlySet<string>): Prepared {
   const program = { ...prepared.program, checks: written.checks };
-  const own = group(
+  const own = groupBy(
     program.checks.filter(({ trapId }) => touched.has(trapId)),
     ({ trapId }) => trapId,
   );
   // A trap that was never checked before takes its place among the others, as it would from the start.
   const isNew = [...own.keys()].some((trapId) => !prepared.checksByTrap.has(trapId));
-  const checksByTrap = isNew ? group(program.checks, ({ trapId }) => trapId) : new Map([...prepared.checksByTrap, ...own]);
+  const checksByTrap = isNew ? groupBy(program.checks, ({ trapId }) => trapId) : new Map([...prepared.checksByTrap, ...own]);
   const changedFrom = [...touched]
     .map((trapId) => firstChange(prepared.checksByTrap.get(trapId) ?? [], own.get(trapId) ?? []))
     .reduce<string | null>((first, on) => (first === null || (on !== null && on < first) ? on : first), null);
@@ -298,24 +299,8 @@ function insectsOf(program: Program): string[] {
   return [...seen].sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
 }
 
-function group<T>(records: readonly T[], key: (record: T) => string): Map<string, T[]> {
-  return groupMany(records, (record) => [key(record)]);
-}
-
-function groupMany<T>(records: readonly T[], keys: (record: T) => readonly string[]): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const record of records) {
-    for (const key of keys(record)) {
-      const members = groups.get(key);
-      if (members) members.push(record);
-      else groups.set(key, [record]);
-    }
-  }
-  return groups;
-}
-
 function sortedGroup<T>(records: readonly T[], key: (record: T) => string, order: (record: T) => string): Map<string, T[]> {
-  const groups = group(records, key);
+  const groups = groupBy(records, key);
   for (const members of groups.values()) members.sort((a, b) => (order(a) < order(b) ? -1 : order(a) > order(b) ? 1 : 0));
   return groups;
 }

@@ -1,6 +1,7 @@
 /** Whether the records leave a doubt about a trap, for the fields that it informs. */
 
 import { type Day, day, formatDay, yearOf } from '../base/day.ts';
+import { groupByEach } from '../base/group-by.ts';
 import type { TrapOfSeason } from '../catch/nights-of-kind.ts';
 import { type NightsSeen, nightsSeen, type TrapDoubt, trapDoubt } from '../catch/soundness.ts';
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
@@ -107,16 +108,11 @@ const othersUpTo = (on: Day, { traps }: Others): Map<string, TrapOfSeason> =>
 
 function trapsOf(prepared: Prepared, { key, from }: Kind): readonly TrapRecord[] {
   const groups = once(prepared, 'no check', 'traps by kind', () => {
-    const found = new Map<string, TrapRecord[]>();
-    for (const trap of prepared.traps.values()) {
-      if (trap.takenDownOn !== null && day(trap.takenDownOn) < from) continue;
+    const hanging = [...prepared.traps.values()].filter(({ takenDownOn }) => takenDownOn === null || day(takenDownOn) >= from);
+    return groupByEach(hanging, (trap) => {
       const kind = kindOf(prepared, trap);
-      if (kind === null) continue;
-      const known = found.get(kind.key);
-      if (known) known.push(trap);
-      else found.set(kind.key, [trap]);
-    }
-    return found;
+      return kind ? [kind.key] : [];
+    });
   });
   return groups.get(key) ?? [];
 }

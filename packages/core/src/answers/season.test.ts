@@ -4,6 +4,7 @@ import { prepare } from '../advice/index.ts';
 import { fieldOf, lureAt, programOf, steadyWeather, trapOf } from '../advice/test-program.ts';
 import { addDays, day, formatDay } from '../base/day.ts';
 import { seasonToShow } from '../planning/index.ts';
+import { leftEmpty } from '../records/left-empty.ts';
 import { emptyProgram, type Program } from '../records/program.ts';
 import type { PlanRecord, PriceRecord, SeasonRecord, StockRecord } from '../records/schema.ts';
 import { seasonView } from './season.ts';
@@ -13,32 +14,19 @@ const BORER = 'ostrinia-nubilalis';
 const EARWORM = 'helicoverpa-zea';
 
 const seasonOf = (over: Partial<SeasonRecord> = {}): SeasonRecord => ({
+  ...leftEmpty('seasons'),
   season: 2026,
   insects: [BORER],
   crops: [],
   fields: [],
   checkWeekdays: [],
-  leadDays: null,
-  trapBudget: null,
-  mostTraps: null,
-  riskMissed: null,
-  riskFalse: null,
-  reserveShare: null,
-  orderLeadDays: null,
-  luresKeepDays: null,
-  currency: null,
   ...over,
 });
 const planOf = (over: Partial<PlanRecord> = {}): PlanRecord => ({
+  ...leftEmpty('plans'),
   season: 2026,
   insect: BORER,
   area: 'all',
-  design: null,
-  traps: null,
-  hangOn: null,
-  takeDownOn: null,
-  lureLifeDays: null,
-  note: null,
   ...over,
 });
 const stockOf = (over: Partial<StockRecord> = {}): StockRecord => ({

@@ -2,6 +2,7 @@ export * from './cells.ts';
 export * from './check-program.ts';
 export * from './check-table.ts';
 export * from './columns.ts';
+export * from './left-empty.ts';
 export * from './locate.ts';
 export * from './natural-key.ts';
 export * from './nearest.ts';

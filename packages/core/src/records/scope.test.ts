@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { adviseAll, prepare } from '../advice/index.ts';
 import { day } from '../base/index.ts';
 import type { Person, Role } from '../people/index.ts';
+import { leftEmpty } from './left-empty.ts';
 import { emptyProgram, type Program, RECORD_KINDS } from './program.ts';
 import type { FieldRecord, TrapRecord } from './schema.ts';
 import { scopeProgram } from './scope.ts';
@@ -94,33 +95,22 @@ const twoFarms: Program = {
   skips: ['ta', 'tb', 'tab'].map((trapId) => ({ trapId, skippedOn: '2026-07-05', reason: 'locked', note: `note at ${trapId}` })),
   seasons: [
     {
+      ...leftEmpty('seasons'),
       season: 2027,
       insects: [],
       crops: [],
       fields: ['a1'],
       checkWeekdays: [],
-      leadDays: null,
       trapBudget: 4,
-      mostTraps: null,
-      riskMissed: null,
-      riskFalse: null,
-      reserveShare: null,
-      orderLeadDays: null,
-      luresKeepDays: null,
-      currency: null,
     },
   ],
   plans: [
     {
+      ...leftEmpty('plans'),
       season: 2027,
       insect: 'helicoverpa-zea',
       area: 'a1',
-      design: null,
       traps: 2,
-      hangOn: null,
-      takeDownOn: null,
-      lureLifeDays: null,
-      note: null,
     },
   ],
   prices: [{ item: 'lure', of: 'helicoverpa-zea', price: 8, currency: 'USD', note: null }],

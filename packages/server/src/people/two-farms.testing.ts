@@ -1,4 +1,4 @@
-import { type CheckRecord, emptyProgram, type FieldRecord, type Program, type TrapRecord } from '@duskwatch/core';
+import { type CheckRecord, emptyProgram, type FieldRecord, leftEmpty, type Program, type TrapRecord } from '@duskwatch/core';
 
 /** Farms as growers name them; the words of their records tell whose each is. */
 export const OWN = 'Alder farm';
@@ -53,32 +53,23 @@ export const twoFarms: Program = {
   })),
   seasons: [
     {
+      ...leftEmpty('seasons'),
       season: 2027,
       insects: ['helicoverpa-zea'],
       crops: [],
       fields: ['birch-1'],
       checkWeekdays: [],
-      leadDays: null,
-      trapBudget: null,
-      mostTraps: null,
-      riskMissed: null,
-      riskFalse: null,
-      reserveShare: null,
-      orderLeadDays: null,
-      luresKeepDays: null,
       currency: 'USD',
     },
   ],
   plans: [
     {
+      ...leftEmpty('plans'),
       season: 2027,
       insect: 'helicoverpa-zea',
       area: 'birch-1',
-      design: null,
       traps: 3,
       hangOn: '2027-06-10',
-      takeDownOn: null,
-      lureLifeDays: null,
       note: 'by the birches',
     },
   ],

@@ -1,4 +1,4 @@
-import { type PlanRecord, type SeasonLineView, type SeasonView, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
+import { leftEmpty, type PlanRecord, type SeasonLineView, type SeasonView, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
 import { useId } from 'react';
 import { shortDate } from '../../format/day.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
@@ -7,15 +7,10 @@ import { useWording } from '../../text/wording.ts';
 import { useHeld, useWrite } from './useDecide.ts';
 
 export const nothingDecided = (season: number, insect: string, area: string): PlanRecord => ({
+  ...leftEmpty('plans'),
   season,
   insect,
   area,
-  design: null,
-  traps: null,
-  hangOn: null,
-  takeDownOn: null,
-  lureLifeDays: null,
-  note: null,
 });
 
 const DECIDED = ['design', 'traps', 'hangOn', 'takeDownOn', 'lureLifeDays', 'note'] as const;
