@@ -1,9 +1,13 @@
+import { validate } from '@hyperjump/json-schema/openapi-3-1';
 import Ajv2020 from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { served } from '../people/served.testing.ts';
 import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
+
+/** With the dialect in which 3.1 writes schemas. */
+const OPENAPI_3_1 = 'https://spec.openapis.org/oas/3.1/schema-base';
 
 interface Parameter {
   readonly name: string;
@@ -121,6 +125,18 @@ describe('GET /api/openapi.json', () => {
     expect(JSON.stringify(document.components.schemas.Field)).toContain('#/components/schemas/FieldInsect');
     const named = JSON.stringify(document);
     for (const name of Object.keys(document.components.schemas)) expect(named, name).toContain(`"#/components/schemas/${name}"`);
+  });
+
+  it('is what the OpenAPI Initiative’s own schema of 3.1 takes, its schemas in the dialect of 3.1 included', async () => {
+    const judged = (said: unknown) => validate(OPENAPI_3_1, said as Record<string, never>, 'BASIC');
+    const found = await judged(document);
+    expect(found).toEqual({ valid: true });
+    const week = document.paths['/api/week']!;
+    const wrong = (part: object) => judged({ ...document, ...part });
+    expect((await wrong({ paths: { '/api/week': { ...week, get: { ...week.get, parameters: [{ name: 'on' }] } } } })).valid).toBe(
+      false,
+    );
+    expect((await wrong({ components: { schemas: { Week: { type: 'objekt' } } } })).valid).toBe(false);
   });
 
   it('is made of schemas that JSON Schema 2020-12 accepts, with no reference that leads nowhere', () => {
