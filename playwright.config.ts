@@ -47,7 +47,8 @@ export default defineConfig({
   // For a machine that is busy with others: no test is judged by the clock, and only what never comes fails by it.
   timeout: 600_000,
   expect: { timeout: 90_000 },
-  use: { baseURL, launchOptions, locale: 'en-US', timezoneId: 'America/New_York', trace: 'retain-on-failure' },
+  // Following a test picture by picture takes a third of the processor: only what failed once is followed. Or `--trace on`.
+  use: { baseURL, launchOptions, locale: 'en-US', timezoneId: 'America/New_York', trace: 'on-first-retry' },
   projects: [
     { name: 'desk', testIgnore: PHONE_ONLY, use: { viewport: { width: 1440, height: 900 } } },
     {

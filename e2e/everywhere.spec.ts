@@ -5,15 +5,38 @@
  */
 import type { Page } from '@playwright/test';
 import { cutOff } from './cut-off.ts';
-import { englishSentences, heard } from './heard.ts';
-import { expect, expectNoSidewaysScroll, passesInBothThemes, test, weekOf } from './page.ts';
+import { englishSentences, heard, leftInEnglish } from './heard.ts';
+import { test as base, expect, expectNoSidewaysScroll, passesInBothThemes, weekOf } from './page.ts';
 import { SURFACES, type Surface, show } from './surfaces.ts';
 
 /** Without a graphics processor it says in the console how slow WebGL is. */
 const MAP: Surface = { name: 'the map', path: () => '/fields/map', ready: '.station-mark' };
 
+/** Nothing is kept on these visits, so that a worker makes them all in one page of each language. */
+const test = base.extend<object, { pageIn: (locale: string) => Promise<Page> }>({
+  pageIn: [
+    async ({ browser }, use, { project }) => {
+      const { viewport, isMobile, hasTouch, timezoneId, baseURL } = project.use;
+      const pages = new Map<string, Page>();
+      await use(async (locale) => {
+        const page =
+          pages.get(locale) ??
+          (await browser.newPage({ viewport, isMobile, hasTouch, timezoneId, baseURL, locale, deviceScaleFactor: 2 }));
+        pages.set(locale, page);
+        // Whatever the visit before came to.
+        await page.setViewportSize(viewport!);
+        await page.emulateMedia({ colorScheme: 'light' });
+        return page;
+      });
+      for (const page of pages.values()) await page.close();
+    },
+    { scope: 'worker' },
+  ],
+  page: async ({ pageIn, locale }, use) => use(await pageIn(locale!)),
+});
+
 /** A page that is not there is told of in the console too. */
-test.use({ mayComplain: true, deviceScaleFactor: 2 });
+test.use({ mayComplain: true });
 
 test.describe('in English', () => {
   for (const surface of SURFACES)
@@ -24,9 +47,9 @@ test.describe('in English', () => {
       await show(page, surface, await weekOf(request));
       await withAllOpen(page, surface, async (within) => {
         await passesInBothThemes(page, within);
-        await nothingIsCutOff(page);
+        await nothingIsCutOff(page, within);
         // What a desk of 1440 × 900 shows at 200 %.
-        if (project.name === 'desk') await at(page, { width: 720, height: 450 }, () => nothingIsCutOff(page));
+        if (project.name === 'desk') await at(page, { width: 720, height: 450 }, () => nothingIsCutOff(page, within));
       });
     });
 });
@@ -42,12 +65,12 @@ test.describe('in Spanish', () => {
       expect(english.length).toBeGreaterThan(300);
       await show(page, surface, await weekOf(request));
       await expect(page.locator('html')).toHaveAttribute('lang', 'es');
-      await withAllOpen(page, surface, async () => {
+      await withAllOpen(page, surface, async (within) => {
         const lines = await heard(page);
         expect(lines.length).toBeGreaterThan(3);
-        expect.soft(lines.filter((line) => english.some((text) => line.includes(text)))).toEqual([]);
-        await nothingIsCutOff(page);
-        if (project.name === 'desk') await at(page, { width: 320, height: 640 }, () => nothingIsCutOff(page));
+        expect.soft(leftInEnglish(lines, english)).toEqual([]);
+        await nothingIsCutOff(page, within);
+        if (project.name === 'desk') await at(page, { width: 320, height: 640 }, () => nothingIsCutOff(page, within));
       });
     });
 });
@@ -61,10 +84,10 @@ async function withAllOpen(page: Page, { open = [] }: Surface, look: (within?: s
   }
 }
 
-async function nothingIsCutOff(page: Page) {
+async function nothingIsCutOff(page: Page, within?: string) {
   await expectNoSidewaysScroll(page);
   const { width } = page.viewportSize()!;
-  expect.soft(await cutOff(page), `in a window ${width} pixels wide`).toEqual([]);
+  expect.soft(await cutOff(page, within), `in a window ${width} pixels wide`).toEqual([]);
 }
 
 /** At another size; what was open must be so there too, or it would not be looked at. */

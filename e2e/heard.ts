@@ -1,6 +1,7 @@
 /** What a page says, to be held against the sentences that the app has in English. */
 import { readdirSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import { lazily } from '../packages/core/src/base/lazily.ts';
 import { english } from '../packages/core/src/index.ts';
 
 const CORE = new URL('../packages/core/src/index.ts', import.meta.url);
@@ -36,7 +37,9 @@ function localTexts(value: unknown, seen = new Set<unknown>()): string[] {
   return Object.values(value).flatMap((each) => localTexts(each, seen));
 }
 
-export async function englishSentences(): Promise<string[]> {
+export const englishSentences = lazily(readSentences);
+
+async function readSentences(): Promise<string[]> {
   const files = readdirSync(WORDS).filter((file) => /^(\w+\.)?en\.ts$/.test(file));
   const words = await Promise.all(files.map((file) => import(new URL(file, WORDS).href)));
   const core: Record<string, unknown> = await import(CORE.href);
@@ -46,6 +49,10 @@ export async function englishSentences(): Promise<string[]> {
     .map((text) => text.trim())
     .filter(isSentence);
 }
+
+/** The lines that hold a sentence of these. One with fewer words than a sentence has holds none. */
+export const leftInEnglish = (lines: readonly string[], english: readonly string[]): string[] =>
+  [...new Set(lines)].filter((line) => isSentence(line) && english.some((text) => line.includes(text)));
 
 /** All that is seen or heard, but for names, figures and what is cited in its own language. */
 export const heard = (page: Page) =>
