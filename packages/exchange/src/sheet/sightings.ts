@@ -52,11 +52,11 @@ function sightingAt(
   const day = told('day');
   const month = places.month === undefined ? null : writtenMonth(told('month'));
   const nameOf = (role: keyof Sighting['names']): string => {
-    const { text } = told(role);
     const place = places[role];
-    if (place !== undefined && places.insect !== undefined && samePlace(place, places.insect))
-      return insectIn(text)?.rest ?? text;
-    return place?.in === 'cell' ? withoutLabel(text) : text;
+    if (place === undefined) return '';
+    const { text } = told(role);
+    if (places.insect !== undefined && samePlace(place, places.insect)) return insectIn(text)?.rest ?? text;
+    return place.in === 'cell' ? withoutLabel(text) : text;
   };
   const names = {
     trap: nameOf('trap'),
@@ -86,7 +86,8 @@ function insectNameIn(text: string, isItsPlace: boolean): string {
   return insectIn(text)?.written ?? (isItsPlace ? text : '');
 }
 
-const samePlace = (a: SheetPlace, b: SheetPlace): boolean => JSON.stringify(a) === JSON.stringify(b);
+const samePlace = (a: SheetPlace, b: SheetPlace): boolean =>
+  a === b || (a.in === b.in && JSON.stringify(a) === JSON.stringify(b));
 
 const LABELLED = /^\s*[\p{L} ]{3,20}?\s*[:=]\s*(.+)$/u;
 const withoutLabel = (text: string): string => LABELLED.exec(text)?.[1]?.trim() ?? text;
@@ -101,8 +102,14 @@ function dayTold(cell: SheetCell): WrittenDay | null {
 }
 
 function ofMonth({ text }: SheetCell, month: number | null): WrittenDay | null {
-  return month === null ? null : { is: 'named', date: Number.parseInt(text, 10), month, year: null };
+  if (month === null) return null;
+  const date = Number.parseInt(text, 10);
+  const known = daysOfMonths.get(month * 100 + date) ?? { is: 'named', date, month, year: null };
+  daysOfMonths.set(month * 100 + date, known);
+  return known;
 }
+
+const daysOfMonths = new Map<number, WrittenDay>();
 
 /** Reads what the sheet says of a count, by role; empty where it says nothing. Filled cells are looked for once. */
 function reader(

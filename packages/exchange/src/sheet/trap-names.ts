@@ -6,14 +6,17 @@ import type { Sighting } from './sightings.ts';
 export function trapNamer(seen: readonly Sighting[]): (sighting: Sighting) => string {
   const sheets = new Set(seen.map(({ sheet }) => sheet));
   const groupOf = ({ names, sheet }: Sighting): string =>
-    [names.station, names.field, names.farm].filter((name, index, all) => name !== '' && all.indexOf(name) === index).join(' ') ||
-    (sheets.size > 1 && sheet !== null && isName(sheet) ? sheet : '');
-  const bareName = ({ names, ...rest }: Sighting): string =>
-    names.trap || names.station || names.field || names.farm || groupOf({ names, ...rest });
+    joined(names) || (sheets.size > 1 && sheet !== null && isName(sheet) ? sheet : '');
+  const bareName = (sighting: Sighting): string => {
+    const { trap, station, field, farm } = sighting.names;
+    return trap || station || field || farm || groupOf(sighting);
+  };
   const groups = new Map<string, Set<string>>();
   for (const sighting of seen) {
     const name = bareName(sighting);
-    groups.set(name, (groups.get(name) ?? new Set()).add(groupOf(sighting)));
+    const known = groups.get(name);
+    if (known === undefined) groups.set(name, new Set([groupOf(sighting)]));
+    else known.add(groupOf(sighting));
   }
   return (sighting) => {
     const name = bareName(sighting);
@@ -21,6 +24,11 @@ export function trapNamer(seen: readonly Sighting[]): (sighting: Sighting) => st
     return (groups.get(name)?.size ?? 0) > 1 && group !== '' && group !== name ? `${group} ${name}` : name;
   };
 }
+
+const joined = ({ station, field, farm }: Sighting['names']): string =>
+  station === '' && field === '' && farm === ''
+    ? ''
+    : [...new Set([station, field, farm])].filter((name) => name !== '').join(' ');
 
 /** Names that programs give to sheets, years, insects and days name no place. */
 const isName = (sheet: string): boolean => {

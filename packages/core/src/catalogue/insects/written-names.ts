@@ -68,18 +68,38 @@ const BESIDE = new Set(
 );
 const LONGEST_NAME = 5;
 
-/** The insect that a text names, alone or among other words, with the words that are left; null where it names none or two. */
-export function insectIn(text: string): (WrittenInsect & { readonly rest: string; readonly written: string }) | null {
+export interface InsectInText extends WrittenInsect {
+  /** The words that are left, without those that stand beside many insects' names. */
+  readonly rest: string;
+  /** The insect's name as the text has it. */
+  readonly written: string;
+}
+
+/** Sheets write the same names over and over. */
+const found = new Map<string, InsectInText | null>();
+const MOST_KEPT = 20_000;
+
+/** The insect that a text names, alone or among other words; null where it names none or two. */
+export function insectIn(text: string): InsectInText | null {
+  const known = found.get(text);
+  if (known !== undefined) return known;
+  if (found.size > MOST_KEPT) found.clear();
+  const insect = searched(text);
+  found.set(text, insect);
+  return insect;
+}
+
+function searched(text: string): InsectInText | null {
   const tokens = text.split(/[^\p{L}\p{N}.]+/u).filter((token) => plainName(token) !== '');
   const plain = tokens.map(plainName);
   for (let length = Math.min(LONGEST_NAME, tokens.length); length > 0; length--)
     for (let start = 0; start + length <= tokens.length; start++) {
-      const found = nameAt(plain.slice(start, start + length));
-      if (!found) continue;
+      const named = nameAt(plain.slice(start, start + length));
+      if (!named) continue;
       const others = tokens.filter((_, index) => index < start || index >= start + length);
       if (others.length > 0 && insectIn(others.join(' ')) !== null) return null;
       return {
-        ...found,
+        ...named,
         written: tokens.slice(start, start + length).join(' '),
         rest: others.filter((token) => !BESIDE.has(plainName(token))).join(' '),
       };

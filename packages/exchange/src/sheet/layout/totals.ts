@@ -34,19 +34,48 @@ export function totalRows(
   to: number,
 ): Set<number> {
   const totals = new Set<number>();
-  let above: number[] = [];
+  let above = columns.map(() => ({ sum: 0, figures: 0, positive: 0 }));
   for (let row = from; row <= to; row++) {
-    if (!columns.some((column) => view.isFigure(row, column))) continue;
+    const figures = columns.map((column) => view.figure(row, column));
+    if (figures.every((figure) => figure === null)) continue;
     const says = labelColumns.some((column) => isSummary(view.text(row, column)));
-    if (says || (above.length >= 2 && addsUp(columns, row, above, (column, of) => view.figure(of, column)))) {
-      totals.add(row);
+    if (says || isTotalOf(figures, above)) {
       // A mean often stands under a sum of the same rows.
+      totals.add(row);
       continue;
     }
-    if (totals.has(row - 1)) above = [];
-    above.push(row);
+    if (totals.has(row - 1)) above = columns.map(() => ({ sum: 0, figures: 0, positive: 0 }));
+    figures.forEach((figure, index) => {
+      if (figure === null) return;
+      const column = above[index]!;
+      column.sum += figure;
+      column.figures++;
+      if (figure > 0) column.positive++;
+    });
   }
   return totals;
+}
+
+interface Above {
+  readonly sum: number;
+  readonly figures: number;
+  readonly positive: number;
+}
+
+function isTotalOf(figures: readonly (number | null)[], above: readonly Above[]): boolean {
+  if (figures.length < LINES_TO_TELL) return false;
+  let telling = 0;
+  let sums = true;
+  let means = true;
+  for (const [index, figure] of figures.entries()) {
+    if (figure === null) continue;
+    const { sum, figures: parts, positive } = above[index]!;
+    sums &&= Math.abs(figure - sum) <= ROUNDING;
+    means &&= parts > 0 && Math.abs(figure - sum / parts) <= ROUNDING;
+    if (!sums && !means) return false;
+    if (positive >= 2) telling++;
+  }
+  return telling >= LINES_TO_TELL;
 }
 
 const linesOf = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);

@@ -122,10 +122,21 @@ export function ordersOf(day: WrittenDay): readonly DateOrder[] {
 export const lacksYear = (day: WrittenDay): boolean => day.is !== 'day' && day.year === null;
 
 /** The day meant, in the style of the sheet; null while something of it is open. */
-export function dayMeant(day: WrittenDay, { order, year, shift }: DayStyle): IsoDay | null {
-  const meant = unshifted(day, order, year);
-  if (meant === null || shift === 0) return meant;
-  const number = parseDay(meant)!;
+export function dayMeant(day: WrittenDay, style: DayStyle): IsoDay | null {
+  const key = `${style.order} ${style.year} ${style.shift}`;
+  const known = meant.get(day) ?? new Map<string, IsoDay | null>();
+  meant.set(day, known);
+  if (!known.has(key)) known.set(key, shiftedDay(day, style));
+  return known.get(key) ?? null;
+}
+
+/** Days as they are written are the same objects over and over; each is worked out once in a style. */
+const meant = new WeakMap<WrittenDay, Map<string, IsoDay | null>>();
+
+function shiftedDay(day: WrittenDay, { order, year, shift }: DayStyle): IsoDay | null {
+  const unmoved = unshifted(day, order, year);
+  if (unmoved === null || shift === 0) return unmoved;
+  const number = parseDay(unmoved)!;
   return formatDay((number + shift) as typeof number);
 }
 
