@@ -1,6 +1,6 @@
 /** When this insect's flights peak in other seasons: what a running flight may be expected to be before it has shown itself. */
 import { degreeDaysIn, type TemperatureUnit } from '../base/temperature.ts';
-import type { Belief } from './flight-prior.ts';
+import type { Belief } from './belief.ts';
 import { normalDensity } from './normal.ts';
 
 /** A flight of a season that is over, in one region. */
@@ -29,11 +29,11 @@ export interface ExpectedFlight {
 /** A published heat is taken as good to a tenth of itself for another region. Own choice, no source. */
 export const PUBLISHED_TOLERANCE = 0.1;
 /**
- * How flights of one region differ from year to year on the heat axis: the peak by 70 °F·d, the width by a sixth, the
- * moths per trap 2.2-fold, as one standard deviation. Own choices; the first and the last give way to the seasons at
- * hand, weighing six of them.
+ * How flights of one region, as they are read, differ from year to year on the heat axis: the peak by 78 °F·d (70, and 35
+ * by which one is misread), the width by a fifth, the moths per trap 2.2-fold, as one standard deviation. Own choices; the
+ * first and the last give way to the seasons at hand, weighing six of them.
  */
-const YEARS = { peakC: 70 / 1.8, logWidth: 0.17, logMoths: 0.8, weigh: 6 };
+const YEARS = { peakC: 78 / 1.8, logWidth: 0.2, logMoths: 0.8, weigh: 6 };
 /** Peaks of two years nearer than this are of the same flight: about a third of a generation. Own choice. */
 const SAME_FLIGHT_C = 330 / 1.8;
 /** The width of one past flight weighs five times as much as what is believed of widths anyway. */
@@ -125,4 +125,29 @@ export function densityAt(expected: readonly ExpectedFlight[], heat: number): nu
 export function nearestTo(expected: readonly ExpectedFlight[], heat: number): ExpectedFlight | null {
   const distance = ({ peak }: ExpectedFlight) => Math.abs(peak.mean - heat);
   return expected.reduce<ExpectedFlight | null>((best, one) => (best && distance(best) <= distance(one) ? best : one), null);
+}
+
+/** An expected flight further away than this many standard deviations is another. */
+const FORESEEN = 3;
+
+/** The expected flight that one with this peak may be; null where none was to be expected. */
+export function foreseenAt(expected: readonly ExpectedFlight[], heat: number): ExpectedFlight | null {
+  const nearest = nearestTo(expected, heat);
+  return nearest && Math.abs(nearest.peak.mean - heat) < FORESEEN * nearest.peak.sd ? nearest : null;
+}
+
+/** Slope of ln(1 + density/anywhere) at a heat, and the precision of the beliefs that pull there. */
+export function densitySlopeAt(
+  expected: readonly ExpectedFlight[],
+  heat: number,
+  anywhere: number,
+): { readonly slope: number; readonly trust: number } {
+  const total = anywhere + densityAt(expected, heat);
+  let [slope, trust] = [0, 0];
+  for (const { peak, share } of expected) {
+    const part = (share * normalDensity((heat - peak.mean) / peak.sd)) / peak.sd / total;
+    slope += (part * (peak.mean - heat)) / peak.sd ** 2;
+    trust += part / peak.sd ** 2;
+  }
+  return { slope, trust };
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { after, season } from '../catch/season.testing.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatRule } from '../heat/types.ts';
+import { expectedFlights } from './expected-flights.ts';
 import { fitFlights } from './fit-flights.ts';
 import { curvesOf, evaluateFlights, flightCount } from './flight-likelihood.ts';
 import { flightPrior } from './flight-prior.ts';
@@ -81,9 +82,12 @@ describe('the flights of a season', () => {
       gap: fc.double({ min: 5.5, max: 7.5, noNaN: true }),
       width: fc.double({ min: 3.5, max: 6, noNaN: true }),
     });
-    const prior = flightPrior('F', 300, 2);
+    const expected = expectedFlights([], [500, 1500], { unit: 'F', width: flightPrior('F', 1, 1).logWidth });
+    const unforeseen = flightPrior('F', 300, 2);
+    const foreseen = flightPrior('F', 300, 2, { expected, stray: { mean: -2, sd: 1.2 } });
     fc.assert(
-      fc.property(unknown, fc.constantFrom(null, 2), ({ stray, moths, peak, gap, width }, k) => {
+      fc.property(unknown, fc.constantFrom(null, 2), fc.boolean(), ({ stray, moths, peak, gap, width }, k, known) => {
+        const prior = known ? foreseen : unforeseen;
         const spans = season2.map((span, i) => ({ ...span, k, exposure: 1 + (i % 3), weight: i % 2 === 0 ? 1 : 0.6 }));
         const at = Float64Array.of(stray, moths, peak, width, moths, gap, width);
         const { gradient } = evaluateFlights(spans, prior, at);

@@ -137,17 +137,19 @@ function withOneMore(spans: readonly PooledSpan[], prior: FlightPrior, unknowns:
   const curves = curvesOf(unknowns);
   const width = Math.exp(prior.logWidth.mean);
   const [first, last] = seenHeat(spans);
+  const foreseen = prior.expected
+    .map(({ peak, logWidth }) => ({ peak: peak.mean, width: Math.exp((logWidth ?? prior.logWidth).mean) }))
+    .filter((one) => one.peak - 2 * one.width < last && curves.every((curve) => Math.abs(curve.peak - one.peak) > one.width))
+    .map((one) => ({ ...one, ...gainAt(spans, stray, curves, one.peak, one.width) }))
+    .filter(({ gain }) => gain > 0);
   const places = Array.from({ length: PLACES }, (_, i) => {
     const peak = first + ((last + width - first) * i) / (PLACES - 1);
-    return { peak, ...gainAt(spans, stray, curves, peak, width) };
+    return { peak, width, ...gainAt(spans, stray, curves, peak, width) };
   });
   const tops = places.filter(({ gain }, i) => gain >= (places[i - 1]?.gain ?? 0) && gain >= (places[i + 1]?.gain ?? 0));
-  return tops
-    .sort((a, b) => b.gain - a.gain)
-    .slice(0, STARTS)
-    .map(({ peak, moths }) =>
-      start(flightCount(unknowns) === 0 ? Math.exp(prior.logStray.mean) : stray, [...curves, { peak, moths, width }], prior),
-    );
+  return [...tops.sort((a, b) => b.gain - a.gain).slice(0, STARTS), ...foreseen].map((one) =>
+    start(flightCount(unknowns) === 0 ? Math.exp(prior.logStray.mean) : stray, [...curves, one], prior),
+  );
 }
 
 /** Flights in order, pulled apart where two would begin on one spot. */

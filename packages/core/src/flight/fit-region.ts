@@ -1,12 +1,14 @@
 /** The flights of a region: peaks and widths shared by its traps on the heat axis, abundance each trap's own. */
 
 import type { TemperatureUnit } from '../base/temperature.ts';
+import { type CaughtCurve, caughtCurve } from './caught-curve.ts';
 import { densityAt, type ExpectedFlight, nearestTo } from './expected-flights.ts';
 import { expectedIn, type FlightFit, fitFlights } from './fit-flights.ts';
-import { curvesOf, type FlightCurve, flightCount, peakGradient, seenHeat } from './flight-likelihood.ts';
+import { curvesOf, type FlightCurve, peakGradient, seenHeat } from './flight-likelihood.ts';
 import { type FlightBeliefs, type PossibleFlight, possibleFlights } from './flight-posterior.ts';
-import { type Belief, type FlightPrior, flightPrior, SCATTER_BELIEF } from './flight-prior.ts';
+import { type FlightPrior, type Foreknowledge, flightPrior, SCATTER_BELIEF } from './flight-prior.ts';
 import type { SpannedCatch } from './heat-spans.ts';
+import { normalCdf } from './normal.ts';
 import { abundances, nightGroups, type PooledSpan, pooledSpans, type Scatter, scatterAbout } from './pooled-catch.ts';
 
 /** A region's catch with each number of flights tried, lowest BIC first, and what is known of the flights of the first. */
@@ -15,6 +17,8 @@ export interface RegionFit {
   readonly fits: readonly FlightFit[];
   /** For each flight of the first fit, in order, the flights it may be. */
   readonly flights: readonly (readonly PossibleFlight[])[];
+  /** For each flight of the first fit, its moths as they were caught. */
+  readonly caught: readonly (CaughtCurve | null)[];
   /** How many times as much as the mean trap of the region each trap catches, in the order of the catch. */
   readonly abundance: Float64Array;
   readonly scatter: Scatter;
@@ -30,16 +34,17 @@ export interface RegionFit {
  */
 export function fitRegion(
   caught: SpannedCatch,
-  { unit, expected = [] }: { readonly unit: TemperatureUnit; readonly expected?: readonly ExpectedFlight[] },
+  { unit, ...known }: { readonly unit: TemperatureUnit } & Partial<Foreknowledge>,
 ): RegionFit {
   const { spans, leftOut } = caught;
   const moths = spans.reduce((sum, { count }) => sum + count, 0);
   const abundance = abundances(caught);
-  const known = { abundance, expected, moths, intervals: spans.length, leftOut };
-  if (moths === 0) return { fits: [], flights: [], scatter: SCATTER_BELIEF, ...known };
+  const { expected = [] } = known;
+  const read = { abundance, expected, moths, intervals: spans.length, leftOut };
+  if (moths === 0) return { fits: [], flights: [], caught: [], scatter: SCATTER_BELIEF, ...read };
   const groups = nightGroups(spans, abundance);
   const trapNights = groups.reduce((sum, { nights, exposure }) => sum + nights * exposure, 0);
-  const prior = flightPrior(unit, moths / abundance.reduce((sum, one) => sum + one, 0), moths / trapNights);
+  const prior = flightPrior(unit, moths / abundance.reduce((sum, one) => sum + one, 0), moths / trapNights, known);
 
   const roughly = pooledSpans(groups, SCATTER_BELIEF, null);
   const rough = fitFlights(roughly, prior);
@@ -48,27 +53,18 @@ export function fitRegion(
   const scatter = scatterAbout(groups, abundance, means, unknowns.length, SCATTER_BELIEF);
 
   const pooled = pooledSpans(groups, scatter, means);
-  const fits = fitFlights(pooled, prior, { from: rough })
-    .map((fit) => ({ ...fit, bic: fit.bic - credit(fit, prior, expected) }))
-    .sort((a, b) => a.bic - b.bic);
-  const flights = Array.from({ length: flightCount(fits[0]!.unknowns) }, (_, g) =>
-    possibleFlights(pooled, ...flightIn(pooled, fits[0]!, g, prior, expected)),
+  const fits = fitFlights(pooled, prior, { from: rough });
+  const curves = curvesOf(fits[0]!.unknowns);
+  const stray = Math.exp(fits[0]!.unknowns[0]!);
+  const flights = curves.map((_, g) => possibleFlights(pooled, ...flightIn(pooled, fits[0]!, g, prior, expected)));
+  const asCaught = curves.map((curve) =>
+    caughtCurve(
+      pooled,
+      (span) => expectedIn(span, 0, [curve]) / expectedIn(span, stray, curves),
+      (heat) => curve.moths * normalCdf((heat - curve.peak) / curve.width),
+    ),
   );
-  return { fits, flights, scatter, ...known };
-}
-
-/**
- * What BIC owes to flights that were to be expected: twice the log of how much likelier expectation makes their peak, width
- * and size than the weak beliefs do that BIC stands for. Nothing is taken off for flights that come unexpected.
- */
-function credit({ unknowns }: FlightFit, prior: FlightPrior, expected: readonly ExpectedFlight[]): number {
-  return curvesOf(unknowns).reduce((sum, { peak }) => {
-    const peaks = Math.log(densityAt(expected, peak) / prior.anywhere);
-    const { logWidth, logMoths } = nearestTo(expected, peak) ?? { logWidth: null, logMoths: null };
-    if (!(peaks > 0)) return sum;
-    const narrower = (weak: Belief, known: Belief | null) => (known === null ? 0 : Math.log(weak.sd / known.sd));
-    return sum + 2 * (peaks + narrower(prior.logWidth, logWidth) + narrower(prior.logMoths, logMoths));
-  }, 0);
+  return { fits, flights, caught: asCaught, scatter, ...read };
 }
 
 /** A flight that is running may peak far beyond the best guess: reach of the search in standard errors, and in widths. */
@@ -123,7 +119,7 @@ function seenMoths(spans: readonly PooledSpan[], others: Float64Array, curve: Fl
 
 /**
  * A flight that was to be expected is believed to be like those of past seasons; one that was not may peak on any heat,
- * a generation after the flight before it, and be of any size.
+ * a generation after the flight before it, and is met anywhere in its course.
  */
 function beliefsOf(
   peak: number,
@@ -138,9 +134,11 @@ function beliefsOf(
     return {
       logWidth: nearest.logWidth ?? prior.logWidth,
       logMoths: nearest.logMoths ?? unheard,
+      skews: prior.skews,
       logPeak: (heat) => Math.log(prior.surprise * prior.anywhere + densityAt(expected, heat)),
     };
+  const met = { mean: Math.log(seen + 1) + prior.yetToCome.mean, sd: prior.yetToCome.sd };
   const { mean, sd } = prior.logGap;
   const logPeak = (heat: number) => (before === null ? 0 : -0.5 * ((Math.log(heat - before) - mean) / sd) ** 2);
-  return { logWidth: prior.logWidth, logMoths: unheard, logPeak };
+  return { logWidth: prior.logWidth, logMoths: met, skews: prior.skews, logPeak };
 }

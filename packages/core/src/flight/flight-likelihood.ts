@@ -1,5 +1,7 @@
 import { logGamma } from '../statistics/gamma-function.ts';
-import type { Belief, FlightPrior } from './flight-prior.ts';
+import type { Belief } from './belief.ts';
+import { densityAt, densitySlopeAt, foreseenAt } from './expected-flights.ts';
+import type { FlightPrior } from './flight-prior.ts';
 import { normalCdf, normalDensity } from './normal.ts';
 import type { PooledSpan } from './pooled-catch.ts';
 
@@ -113,7 +115,7 @@ function penalise(
   gradient: Float64Array,
   information: Float64Array,
 ): number {
-  if (curves.length === 0) return 0;
+  if (curves.length === 0 && !prior.strayKnown) return 0;
   const size = unknowns.length;
   let value = 0;
   const believe = (i: number, { mean, sd }: Belief) => {
@@ -123,20 +125,32 @@ function penalise(
     information[i * size + i]! += 1 / (sd * sd);
   };
   believe(0, prior.logStray);
+  /** A pull on a peak: its slope and curvature per degree-day. */
+  const lean = (towards: Float64Array, slope: number, curvature: number) => {
+    for (let i = 0; i < size; i++) {
+      gradient[i]! += slope * towards[i]!;
+      for (let j = 0; j < size; j++) information[i * size + j]! += towards[i]! * towards[j]! * curvature;
+    }
+  };
   const [first, last] = seenHeat(spans);
   for (const [g, { peak }] of curves.entries()) {
-    believe(3 * g + 1, prior.logMoths);
+    const foreseen = foreseenAt(prior.expected, peak);
+    const [logMoths, logWidth] = [foreseen?.logMoths ?? prior.logMoths, foreseen?.logWidth ?? prior.logWidth];
+    believe(3 * g + 1, logMoths);
     if (g > 0) believe(3 * g + 2, prior.logGap);
-    believe(3 * g + 3, prior.logWidth);
+    believe(3 * g + 3, logWidth);
+    if (foreseen) {
+      // Against what BIC stands for: how much likelier this peak is than one anywhere, and how much narrower the beliefs.
+      value += Math.log(1 + densityAt(prior.expected, peak) / prior.anywhere);
+      value += Math.log(prior.logMoths.sd / logMoths.sd) + Math.log(prior.logWidth.sd / logWidth.sd);
+      const { slope, trust } = densitySlopeAt(prior.expected, peak, prior.anywhere);
+      lean(peakGradient(unknowns, g), slope, trust);
+    }
     const beyond = peak > last ? peak - last : peak < first ? peak - first : 0;
     if (beyond === 0) continue;
     const z = beyond / prior.outside;
     value -= 0.5 * z * z;
-    const slope = peakGradient(unknowns, g);
-    for (let i = 0; i < size; i++) {
-      gradient[i]! -= (z / prior.outside) * slope[i]!;
-      for (let j = 0; j < size; j++) information[i * size + j]! += (slope[i]! * slope[j]!) / prior.outside ** 2;
-    }
+    lean(peakGradient(unknowns, g), -z / prior.outside, 1 / prior.outside ** 2);
   }
   return value;
 }

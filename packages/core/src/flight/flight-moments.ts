@@ -1,6 +1,7 @@
 /** Where a flight stands: quantiles over the flights it may be. */
 import type { PossibleFlight } from './flight-posterior.ts';
-import { type FlightShape, flownBy, widthsAt } from './flight-shape.ts';
+import { deviateAt, type FlightShape, widthsAt } from './flight-shape.ts';
+import { normalCdf } from './normal.ts';
 
 export interface Interval {
   readonly low: number;
@@ -14,14 +15,35 @@ const TAIL = (1 - FLIGHT_LEVEL) / 2;
 
 /** The heat by which the flight has flown up to the normal deviate: 0 for its peak (half), −1.64 for its first twentieth. */
 export function heatOfMoment(flights: readonly PossibleFlight[], deviate: number): Interval & { readonly heat: number } {
-  const [low, heat, high] = quantiles(flights, ({ peak, width, skew }) => peak + width * widthsAt(deviate, skew));
-  return { heat, low, high };
+  const [low, heat, high] = quantiles(flights, ({ peak, width, skew }) => peak + width * widthsAt(deviate, skew), [
+    TAIL,
+    0.5,
+    1 - TAIL,
+  ]);
+  return { heat: heat!, low: low!, high: high! };
 }
 
-/** Share flown at `heat`. */
+/** Deviates beyond this are all of the flight, or nothing. */
+const ALL = 8;
+/** Standard normal deviate of one σ: 15.9 % lie beyond it. */
+const ONE_SIGMA = normalCdf(1);
+/** Variance of the deviate, in squared widths, up to which a share is set right for it. */
+const MOST_VARIANCE = 0.5;
+
+/**
+ * Share flown at `heat`. The middle of its interval would lean towards a half: of a share Φ(u) whose deviate u is known
+ * with variance s², Φ of the middle u is too high on average where little has flown, too low where most has. Φ(u/√(1 − s²))
+ * is right on average (the unbiased estimate of Φ from one normal deviate: Lieberman & Resnikoff 1955, J. Am. Stat. Assoc.
+ * 50:457–516, from memory).
+ */
 export function shareFlown(flights: readonly PossibleFlight[], heat: number): Interval & { readonly share: number } {
-  const [low, share, high] = quantiles(flights, ({ peak, width, skew }) => flownBy((heat - peak) / width, skew));
-  return { share, low, high };
+  const deviate = ({ peak, width, skew }: PossibleFlight) =>
+    Math.max(-ALL, Math.min(ALL, deviateAt((heat - peak) / width, skew)));
+  const [low, less, middle, more, high] = quantiles(flights, deviate, [TAIL, 1 - ONE_SIGMA, 0.5, ONE_SIGMA, 1 - TAIL]);
+  const spread = (more! - less!) / 2;
+  const share = normalCdf(middle! / Math.sqrt(1 - Math.min(MOST_VARIANCE, spread * spread)));
+  const [least, most] = [normalCdf(low!), normalCdf(high!)];
+  return { share: Math.max(least, Math.min(most, share)), low: least, high: most };
 }
 
 /** Moths per trap over the whole flight, for a trap that catches `abundance` times as much as the mean one. */
@@ -47,11 +69,12 @@ export function middleCurve(flights: readonly PossibleFlight[]): FlightShape {
   return { peak, width: Math.exp(logWidth), skew };
 }
 
-/** Tenth, middle and ninetieth hundredth of a figure by weight, between neighbours in a straight line. */
+/** Values of a figure below which these shares of the weight lie, between neighbours in a straight line. */
 function quantiles(
   flights: readonly PossibleFlight[],
   figure: (flight: PossibleFlight) => number,
-): [low: number, middle: number, high: number] {
+  shares: readonly number[],
+): number[] {
   const values = flights.map((flight) => ({ value: figure(flight), weight: flight.weight })).sort((a, b) => a.value - b.value);
   let before = 0;
   const at = values.map(({ weight }) => {
@@ -64,5 +87,5 @@ function quantiles(
     const part = (share - at[i - 1]!) / (at[i]! - at[i - 1]!);
     return values[i - 1]!.value + part * (values[i]!.value - values[i - 1]!.value);
   };
-  return [quantile(TAIL), quantile(0.5), quantile(1 - TAIL)];
+  return shares.map(quantile);
 }

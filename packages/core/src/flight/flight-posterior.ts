@@ -1,9 +1,10 @@
 /** What is known of one flight once its counts are in: peak, width, skew and size weighed together, not one best guess. */
 import { logGamma } from '../statistics/gamma-function.ts';
-import type { Belief } from './flight-prior.ts';
+import type { Belief } from './belief.ts';
 import { deviateAt, type FlightShape } from './flight-shape.ts';
 import { normalCdf, normalDensity } from './normal.ts';
 import type { PooledSpan } from './pooled-catch.ts';
+import { SKEWS } from './skew.ts';
 
 /** One flight it may be, and how likely. */
 export interface PossibleFlight extends FlightShape {
@@ -16,16 +17,12 @@ export interface PossibleFlight extends FlightShape {
 export interface FlightBeliefs {
   readonly logWidth: Belief;
   readonly logMoths: Belief;
+  /** Weights of the skews. */
+  readonly skews: readonly number[];
   /** Log density of a peak, but for a constant. */
   readonly logPeak: (heat: number) => number;
 }
 
-/** Flights that end as they begin, and such that take longer to end, the latter less believed. Own choice. */
-const SKEWS = [
-  { skew: 0, weight: 6 },
-  { skew: 0.125, weight: 2 },
-  { skew: 0.25, weight: 1 },
-] as const;
 /** Scatter as estimated, or less or more of it: three points of a belief with log-sd 0.65. */
 const SCATTERS = [
   { times: 0.4, weight: 0.25 },
@@ -62,7 +59,7 @@ export function possibleFlights(
   const rough: { peak: number; logWidth: number; value: number }[] = [];
   for (const peak of middles(within, FIRST.peaks))
     for (const logWidth of ends([mean - WIDTH_REACH * sd, mean + WIDTH_REACH * sd], FIRST.widths)) {
-      counts.shape(peak, Math.exp(logWidth), SKEWS[1].skew);
+      counts.shape(peak, Math.exp(logWidth), SKEWS[1]);
       rough.push({ peak, logWidth, value: counts.weigh(1).value });
     }
   const best = rough.reduce((most, { value }) => Math.max(most, value), Number.NEGATIVE_INFINITY);
@@ -77,18 +74,22 @@ export function possibleFlights(
   );
 
   const found: { value: number; flight: Omit<PossibleFlight, 'weight'> }[] = [];
+  let top = Number.NEGATIVE_INFINITY;
   for (const peak of middles([Math.max(low, within[0]), Math.min(high, within[1])], SECOND.peaks))
     for (const logWidth of ends(widths, SECOND.widths))
-      for (const { skew, weight } of SKEWS) {
+      for (const [i, skew] of SKEWS.entries()) {
         const width = Math.exp(logWidth);
+        const weight = beliefs.skews[i]!;
         counts.shape(peak, width, skew);
         for (const { times, weight: share } of SCATTERS) {
-          const { value, logMoths } = counts.weigh(times);
-          found.push({ value: value + Math.log(weight * share), flight: { peak, width, skew, logMoths } });
+          const { value: ofShape, logMoths } = counts.weigh(times);
+          const value = ofShape + Math.log(weight * share);
+          if (value < top - NEGLIGIBLE) continue;
+          if (value > top) top = value;
+          found.push({ value, flight: { peak, width, skew, logMoths } });
         }
       }
-  const top = found.reduce((most, { value }) => Math.max(most, value), Number.NEGATIVE_INFINITY);
-  const kept = found.filter(({ value }) => value > top - NEGLIGIBLE);
+  const kept = found.filter(({ value }) => value >= top - NEGLIGIBLE);
   const total = kept.reduce((sum, { value }) => sum + Math.exp(value - top), 0);
   return kept.map(({ value, flight }) => ({ ...flight, weight: Math.exp(value - top) / total }));
 }
@@ -113,7 +114,12 @@ class WeighedCounts {
   /** Share of the flight in each span, and its slope against the place of the peak, in widths. */
   private readonly shares: Float64Array;
   private readonly slopes: Float64Array;
-  private readonly constants = new Map<number, number>();
+  private readonly without = new Map<number, { readonly sum: number; readonly terms: Float64Array }>();
+  /** Spans in which the flight flies. */
+  private readonly reached: Int32Array;
+  private reachedCount = 0;
+  private flown = 0;
+  private density = 0;
   private logPrior = 0;
   private startLogMoths: number;
 
@@ -123,19 +129,41 @@ class WeighedCounts {
     this.beliefs = beliefs;
     this.shares = new Float64Array(spans.length);
     this.slopes = new Float64Array(spans.length);
+    this.reached = new Int32Array(spans.length);
     this.startLogMoths = beliefs.logMoths.mean;
   }
 
   shape(peak: number, width: number, skew: number): void {
-    let last: readonly [heat: number, flown: number, density: number] = [Number.NaN, 0, 0];
-    this.spans.forEach(({ from, to }, i) => {
-      const [, before, densityBefore] = from === last[0] ? last : at(from, peak, width, skew);
-      last = at(to, peak, width, skew);
-      this.shares[i] = Math.max(0, last[1] - before);
-      this.slopes[i] = last[2] - densityBefore;
-    });
+    let known = Number.NaN;
+    this.reachedCount = 0;
+    for (let i = 0; i < this.spans.length; i++) {
+      const { from, to } = this.spans[i]!;
+      if (from !== known) this.goTo(from, peak, width, skew);
+      const [before, densityBefore] = [this.flown, this.density];
+      this.goTo(to, peak, width, skew);
+      known = to;
+      const share = this.flown - before;
+      if (share < NO_SHARE) continue;
+      this.shares[i] = share;
+      this.slopes[i] = this.density - densityBefore;
+      this.reached[this.reachedCount++] = i;
+    }
     const { logWidth, logPeak } = this.beliefs;
     this.logPrior = -0.5 * ((Math.log(width) - logWidth.mean) / logWidth.sd) ** 2 + logPeak(peak);
+  }
+
+  /** Share flown by a heat, and the slope there. */
+  private goTo(heat: number, peak: number, width: number, skew: number): void {
+    const z = (heat - peak) / width;
+    const deviate = deviateAt(z, skew);
+    if (deviate < -FAR || deviate > FAR) {
+      this.flown = deviate < 0 ? 0 : 1;
+      this.density = 0;
+      return;
+    }
+    const density = normalDensity(deviate);
+    this.flown = normalCdf(deviate, density);
+    this.density = density / (1 + skew * z);
   }
 
   /** Log density of the shape, `times` the scatter as estimated, and the size of the flight that goes with it. */
@@ -143,8 +171,10 @@ class WeighedCounts {
     const { mean, sd } = this.beliefs.logMoths;
     const logMoths = this.bestSize(times);
     const moths = Math.exp(logMoths);
-    let [value, ofSize, ofBoth, ofPlace] = [this.constantOf(times), 1 / (sd * sd), 0, 0];
-    for (let i = 0; i < this.spans.length; i++) {
+    const { sum, terms } = this.withoutFlight(times);
+    let [value, ofSize, ofBoth, ofPlace] = [sum, 1 / (sd * sd), 0, 0];
+    for (let n = 0; n < this.reachedCount; n++) {
+      const i = this.reached[n]!;
       const { count, exposure, k, weight } = this.spans[i]!;
       const caught = exposure * moths * this.shares[i]!;
       const slope = exposure * moths * this.slopes[i]!;
@@ -153,8 +183,7 @@ class WeighedCounts {
       ofSize += trust * caught * caught;
       ofBoth += trust * caught * slope;
       ofPlace += trust * slope * slope;
-      value +=
-        weight * (count * Math.log(expected) - (k === null ? expected : (count + k / times) * Math.log(expected + k / times)));
+      value += logLikelihood(count, expected, k, times, weight) - terms[i]!;
     }
     value += this.logPrior - 0.5 * ((logMoths - mean) / sd) ** 2 - 0.5 * Math.log(ofSize);
     value += 0.5 * Math.log(Math.max(0, ofPlace - (ofBoth * ofBoth) / ofSize) + HARDLY_TOLD);
@@ -168,9 +197,9 @@ class WeighedCounts {
     for (let step = 0; step < MOST_STEPS; step++) {
       const moths = Math.exp(logMoths);
       let [gradient, information] = [(mean - logMoths) / (sd * sd), 1 / (sd * sd)];
-      for (let i = 0; i < this.spans.length; i++) {
+      for (let n = 0; n < this.reachedCount; n++) {
+        const i = this.reached[n]!;
         const share = this.shares[i]!;
-        if (share < NO_SHARE) continue;
         const { count, exposure, k, weight } = this.spans[i]!;
         const caught = exposure * moths * share;
         const expected = this.others[i]! + caught;
@@ -186,17 +215,22 @@ class WeighedCounts {
     return logMoths;
   }
 
-  private constantOf(times: number): number {
-    const known = this.constants.get(times);
-    if (known !== undefined) return known;
-    let sum = 0;
+  /** Log-likelihood of the counts without the flight, and its terms. */
+  private withoutFlight(times: number): { readonly sum: number; readonly terms: Float64Array } {
+    const known = this.without.get(times);
+    if (known) return known;
+    const terms = Float64Array.from(this.spans, ({ count, k, weight }, i) =>
+      logLikelihood(count, this.others[i]!, k, times, weight),
+    );
+    let sum = terms.reduce((total, term) => total + term, 0);
     for (const { count, k, weight } of this.spans) {
       if (k === null) continue;
       const shape = k / times;
       sum += weight * (logGamma(count + shape) - logGamma(shape) + shape * Math.log(shape));
     }
-    this.constants.set(times, sum);
-    return sum;
+    const found = { sum, terms };
+    this.without.set(times, found);
+    return found;
   }
 }
 
@@ -206,16 +240,12 @@ const MOST_STEPS = 8;
 const LONGEST_STEP = 2;
 const SETTLED = 0.01;
 const NO_SHARE = 1e-9;
-/** Deviate before which nothing has flown that a double could show. */
-const FAR = -20;
+/** Deviate beyond which nothing flies that a double could show. */
+const FAR = 8.5;
+
+/** Of a count, but for a constant. */
+const logLikelihood = (count: number, expected: number, k: number | null, times: number, weight: number): number =>
+  weight * (count * Math.log(expected) - (k === null ? expected : (count + k / times) * Math.log(expected + k / times)));
 
 const varianceOf = (expected: number, k: number | null, times: number): number =>
   k === null ? expected : expected + (expected * expected * times) / k;
-
-function at(heat: number, peak: number, width: number, skew: number): [heat: number, flown: number, density: number] {
-  const z = (heat - peak) / width;
-  const deviate = deviateAt(z, skew);
-  if (deviate < FAR) return [heat, 0, 0];
-  const density = normalDensity(deviate);
-  return [heat, normalCdf(deviate, density), density / (1 + skew * z)];
-}

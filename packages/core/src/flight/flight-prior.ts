@@ -3,11 +3,18 @@
  * a handful of moths from being read as a flight one night wide, and one ragged flight from being read as two.
  */
 import { degreeDaysIn, type TemperatureUnit } from '../base/temperature.ts';
+import type { Belief } from './belief.ts';
+import type { ExpectedFlight } from './expected-flights.ts';
 import type { ScatterBelief } from './pooled-catch.ts';
+import { SKEW_BELIEF } from './skew.ts';
 
-export interface Belief {
-  readonly mean: number;
-  readonly sd: number;
+/** What model and past seasons tell of this season. */
+export interface Foreknowledge {
+  readonly expected: readonly ExpectedFlight[];
+  /** Of ln stray moths per mean trap and night; null: nothing. */
+  readonly stray: Belief | null;
+  /** Weights of the skews (`SKEWS`); null: nothing but what is believed of any flight. */
+  readonly skews: readonly number[] | null;
 }
 
 export interface FlightPrior {
@@ -19,10 +26,17 @@ export interface FlightPrior {
   readonly logMoths: Belief;
   /** Of ln stray moths per trap and night. */
   readonly logStray: Belief;
+  /** Past seasons tell how many stray moths there are, flight or no flight. */
+  readonly strayKnown: boolean;
+  readonly expected: readonly ExpectedFlight[];
+  /** Weights of the skews. */
+  readonly skews: readonly number[];
   /** A peak may lie outside the nights seen, but the less believed the further: one σ in degree-days. */
   readonly outside: number;
-  /** Spread of ln moths of a flight whose size nothing leads one to expect: as good as none. */
+  /** Spread of ln moths of a flight that was to be expected, but whose size nothing tells: as good as none. */
   readonly anySize: number;
+  /** Of ln (moths of the whole flight / moths so far) of a flight that nothing led one to expect. */
+  readonly yetToCome: Belief;
   /** Density of a peak that may lie anywhere in a season, per degree-day. */
   readonly anywhere: number;
   /** Share of flights that come where none was to be expected. */
@@ -47,6 +61,11 @@ const STRAY_LOG_SD = 1.5;
 /** A flight may be a seventh of the season's moths or seven times as many. Own choice, weak. */
 const MOTHS_LOG_SD = 2;
 const ANY_SIZE_LOG_SD = 4;
+/**
+ * A flight that comes unexpected is met anywhere in its course: were any share as likely as any other, half of such flights
+ * would have flown more than a half. Spread: own choice, a little more than that of such shares, which is 1.
+ */
+const YET_TO_COME = { mean: Math.LN2, sd: 1.2 };
 /** One flight in twenty comes where neither model nor past seasons have one, anywhere in a season of 1500 °F·d. Own choice. */
 const SURPRISE = 0.05;
 const SEASON_C = 1500 / 1.8;
@@ -58,15 +77,24 @@ const SEASON_C = 1500 / 1.8;
  */
 export const SCATTER_BELIEF: ScatterBelief = { ofVisit: 0.25, ofNight: 0.3, visits: 6 };
 
-export function flightPrior(unit: TemperatureUnit, mothsPerTrap: number, mothsPerNight: number): FlightPrior {
+export function flightPrior(
+  unit: TemperatureUnit,
+  mothsPerTrap: number,
+  mothsPerNight: number,
+  { expected = [], stray = null, skews = null }: Partial<Foreknowledge> = {},
+): FlightPrior {
   const width = degreeDaysIn(WIDTH_C, unit);
   return {
     logWidth: { mean: Math.log(width), sd: WIDTH_LOG_SD },
     logGap: { mean: Math.log(degreeDaysIn(GAP_C, unit)), sd: GAP_LOG_SD },
     logMoths: { mean: Math.log(mothsPerTrap + 1), sd: MOTHS_LOG_SD },
-    logStray: { mean: Math.log(STRAY_SHARE * mothsPerNight), sd: STRAY_LOG_SD },
+    logStray: stray ?? { mean: Math.log(STRAY_SHARE * mothsPerNight), sd: STRAY_LOG_SD },
+    strayKnown: stray !== null,
+    expected,
+    skews: skews ?? SKEW_BELIEF,
     outside: 2 * width,
     anySize: ANY_SIZE_LOG_SD,
+    yetToCome: YET_TO_COME,
     anywhere: 1 / degreeDaysIn(SEASON_C, unit),
     surprise: SURPRISE,
   };

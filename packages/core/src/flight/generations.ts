@@ -78,8 +78,8 @@ export const UNSURE_BELOW = 6;
 /** An interval of the share wider than this says next to nothing, and wider than `TOLD` no figure stands for it. Own choices. */
 const UNTOLD = 0.7;
 const TOLD = 0.5;
-/** Of this share at least: the end of the flight has been seen, whatever led one to expect it. */
-const NEARLY_ALL = 0.9;
+/** Of this share at least: the flight is over, whatever led one to expect it. Own choice, by docs/flight-skill.md. */
+const NEARLY_ALL = 0.97;
 /** A flight this many standard deviations from an expected one is another. */
 const FORESEEN = 3;
 
@@ -141,9 +141,12 @@ function readFlight(
     end: moment(Z_95),
     flown,
     curve: middleCurve(possible),
-    status: flown.share < 0.05 ? 'to-come' : flown.share >= 0.95 && flown.low > NEARLY_ALL ? 'over' : 'running',
+    status: statusOf(flown),
   };
 }
+
+export const statusOf = ({ share, low }: Flown): Flight['status'] =>
+  share < 0.05 ? 'to-come' : low > NEARLY_ALL ? 'over' : 'running';
 
 /**
  * Share flown at a heat, and what may be said of it. Counts of a flight that is not over give no figure by themselves, only

@@ -3,12 +3,11 @@
 import { growingYearStart, heatOf, historyOf, once, type Prepared, weatherSourceOf } from '../advice/prepare.ts';
 import { addDays, type Day, dayOf, partsOf, yearOf } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
-import { degreeDaysIn } from '../base/temperature.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
-import { type EarlierFlight, expectedFlights } from '../flight/expected-flights.ts';
+import { experienceOf } from '../flight/earlier-season.ts';
+import { expectedFlights } from '../flight/expected-flights.ts';
 import { fitRegion, type RegionFit } from '../flight/fit-region.ts';
-import { heatOfMoment, middleCurve, mothsOf } from '../flight/flight-moments.ts';
-import { flightPrior } from '../flight/flight-prior.ts';
+import { type Foreknowledge, flightPrior } from '../flight/flight-prior.ts';
 import { heatSpans, joined, type SpannedCatch } from '../flight/heat-spans.ts';
 import type { FieldRecord, TrapDesign, TrapRecord } from '../records/schema.ts';
 
@@ -27,8 +26,6 @@ export interface RegionFlights {
 export const REGION_KM = 50;
 /** Older seasons say less of this year's traps. */
 const PAST_SEASONS = 5;
-/** A past peak placed more loosely than this (80 % interval, end to end) says nothing of the next one. Own choice. */
-const LOOSE_C = 150 / 1.8;
 
 /**
  * The fields of each region. Fields are taken in the order of their ids; one within 50 km of a region's first field, with
@@ -101,9 +98,9 @@ function fitted(
       traps: each.filter(({ caught }) => caught.traps > 0).map(({ trap }) => trap),
     };
   };
-  const kept = (caught: SpannedCatch, expected: RegionFit['expected']) => {
-    const key = contentKey(caught, JSON.stringify([unit, expected]));
-    const fit = cache.get(key) ?? fitRegion(caught, { unit, expected });
+  const kept = (caught: SpannedCatch, foreknowledge: Partial<Foreknowledge> = {}) => {
+    const key = contentKey(caught, JSON.stringify([unit, foreknowledge]));
+    const fit = cache.get(key) ?? fitRegion(caught, { unit, ...foreknowledge });
     cache.set(key, fit);
     return fit;
   };
@@ -112,20 +109,25 @@ function fitted(
   const past = Array.from({ length: PAST_SEASONS }, (_, ago) => {
     const from = yearsBefore(start, ago + 1);
     const { caught } = catchIn(from, addDays(yearsBefore(start, ago), -1));
-    return {
-      year: yearOf(from),
-      flights: caught.spans.some(({ count }) => count > 0) ? earlierFlights(kept(caught, []), unit) : [],
-    };
-  }).filter(({ flights }) => flights.length > 0);
+    return { year: yearOf(from), fit: caught.spans.some(({ count }) => count > 0) ? kept(caught) : null };
+  }).flatMap(({ year, fit }) => (fit ? [{ year, fit }] : []));
+  const { seasons, skews, stray } = experienceOf(
+    past.map(({ fit }) => fit),
+    unit,
+  );
   const startsWithAxis = model.start.kind === 'calendar' && model.start.month === 1 && model.start.date === 1;
   const published = startsWithAxis ? model.events.filter(({ event }) => event === 'peak-flight').map(({ from }) => from) : [];
   const expected = expectedFlights(
-    past.map(({ flights }) => flights),
+    seasons.map(({ flights }) => flights),
     published,
     { unit, width: flightPrior(unit, 1, 1).logWidth },
   );
   const now = catchIn(start, prepared.on);
-  return { fit: kept(now.caught, expected), traps: now.traps, pastSeasons: past.map(({ year }) => year) };
+  return {
+    fit: kept(now.caught, { expected, skews, stray }),
+    traps: now.traps,
+    pastSeasons: past.flatMap(({ year }, i) => (seasons[i]!.flights.length > 0 ? [year] : [])),
+  };
 }
 
 /** Traps of a design that inform fields of the region, each with the weather source of the first such field that has one. */
@@ -138,14 +140,6 @@ function trapsOf(prepared: Prepared, region: readonly FieldRecord[], insect: str
       if (trap.design === design && !found.has(trap.trapId)) found.set(trap.trapId, { trap, source });
   }
   return [...found.values()].sort((a, b) => (a.trap.trapId < b.trap.trapId ? -1 : 1));
-}
-
-function earlierFlights({ flights }: RegionFit, unit: 'C' | 'F'): EarlierFlight[] {
-  return flights.flatMap((possible): EarlierFlight[] => {
-    const { heat, low, high } = heatOfMoment(possible, 0);
-    if (high - low > degreeDaysIn(LOOSE_C, unit)) return [];
-    return [{ peak: heat, width: middleCurve(possible).width, moths: mothsOf(possible).estimate }];
-  });
 }
 
 function yearsBefore(on: Day, years: number): Day {

@@ -96,7 +96,7 @@ export const flightsEn = {
   expectedModel: (peaks: string) => `Expected from the model, no season of your own yet: peaks about ${peaks}.`,
   expectedPeak: (heat: string, spread: string) => `${heat} ± ${spread}`,
   expectedNone:
-    'Neither the model nor a past season tells when to expect a peak here: until a flight is nearly over, only an interval is given for what has flown.',
+    'Neither the model nor a past season tells when to expect a peak here: until a flight is over, only an interval is given for what has flown.',
   leftOut: (n: number) => `${plural(n, 'stretch of nights', 'stretches of nights')} without a count or heat left out.`,
   scatter: (visit: string, night: string, level: string) =>
     `Counts scatter about the curves: of one visit by k ${visit}, of one night for all traps alike by a factor of ${night}; both estimated from these checks and allowed to be wrong. Intervals ${level}.`,

@@ -101,7 +101,7 @@ export const flightsEs: FlightsWords = {
   expectedModel: (peaks) => `Se esperaba según el modelo, aún sin temporadas propias: máximos hacia ${peaks}.`,
   expectedPeak: (heat, spread) => `${heat} ± ${spread}`,
   expectedNone:
-    'Ni el modelo ni una temporada anterior dicen cuándo esperar aquí un máximo: hasta que el vuelo casi termine, solo se da un intervalo de lo volado.',
+    'Ni el modelo ni una temporada anterior dicen cuándo esperar aquí un máximo: hasta que el vuelo termine, solo se da un intervalo de lo volado.',
   leftOut: (n) => `${plural(n, 'tramo de noches', 'tramos de noches')} sin conteo o sin calor, no contados.`,
   scatter: (visit, night, level) =>
     `Los conteos se dispersan en torno a las curvas: los de una visita con k ${visit}, los de una noche para todas las trampas por igual en un factor de ${night}; ambos estimados de estas revisiones y con margen de error. Intervalos del ${level}.`,

@@ -1,0 +1,5 @@
+/** A normal belief about a figure. */
+export interface Belief {
+  readonly mean: number;
+  readonly sd: number;
+}
