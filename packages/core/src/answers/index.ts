@@ -22,7 +22,7 @@ export { seasonView } from './season.ts';
 export * from './season-schema.ts';
 export { seasonTruthView } from './season-truth.ts';
 export { describeSources, type SourceKind, type SourceLine } from './sources.ts';
-export { trapVisit } from './trap-facts.ts';
+export { checkOfVisit, trapVisit } from './trap-facts.ts';
 export { SAME_PLACE_M, trapsView, trapView } from './traps.ts';
 export * from './traps-schema.ts';
 export { weekView } from './week.ts';

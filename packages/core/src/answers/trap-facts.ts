@@ -56,6 +56,15 @@ export const trapVisit = ({ checkedOn, targetCount, otherCount, unfitReason, pho
   photo: photo ?? null,
 });
 
+/** The check that a visit was told from. */
+export const checkOfVisit = (trapId: string, { on, count, others, ...visit }: TrapVisit): CheckRecord => ({
+  trapId,
+  checkedOn: on,
+  targetCount: count,
+  otherCount: others,
+  ...visit,
+});
+
 /** Visits to a trap as known on the day, oldest first. */
 export function visitsOf(prepared: Prepared, trapId: string): TrapVisit[] {
   const today = formatDay(prepared.on);

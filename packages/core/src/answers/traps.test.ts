@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { prepare } from '../advice/index.ts';
 import { checkOf, fieldOf, lureAt, programOf, trapOf } from '../advice/test-program.ts';
 import { day } from '../base/day.ts';
-import { trapsView, trapView } from './index.ts';
+import { checkOfVisit, trapsView, trapView, trapVisit } from './index.ts';
 
 const north = { latitude: 45, longitude: -63 };
 /** About 44 m and 111 m to the north: one degree of latitude is 111.2 km. */
@@ -107,6 +107,12 @@ describe('a trap in the table', () => {
       lastVisit: { on: '2025-07-12', note: 'wet', photo: 'a'.repeat(64) },
     });
     expect(view.places.find(({ traps }) => traps.includes(trap('T1')))!.due).toBe(true);
+  });
+
+  it('tells of a visit all that its check says of it, so that the one can be read from the other', () => {
+    const said = { otherCount: 3, unfitReason: 'full' as const, note: 'wet', photo: 'a'.repeat(64) };
+    const check = checkOf('2025-07-12', 12, said);
+    expect(checkOfVisit('T1', trapVisit(check))).toEqual(check);
   });
 
   it('is planned before it is hung and due for nothing once it is down', () => {

@@ -1,4 +1,4 @@
-import type { TrapView } from '@duskwatch/core';
+import { checkOfVisit, type TrapView } from '@duskwatch/core';
 import { formTextsOf } from '../../shared/record/form-texts.ts';
 import { RecordForm } from '../../shared/record/RecordForm.tsx';
 import { useAround } from '../../shared/record/useAround.ts';
@@ -13,20 +13,7 @@ export function RetireForm({ trap, held, close }: { trap: TrapView; held: HeldTr
   const { takenDownOn, ...kept } = value;
   const last = trap.lastVisit;
   // The newest check is judged along, so that a trap is not taken down before it.
-  const checks = last
-    ? [
-        {
-          trapId: value.trapId,
-          checkedOn: last.on,
-          visit: last.visit,
-          targetCount: last.count,
-          otherCount: last.others,
-          condition: last.condition,
-          emptied: last.emptied,
-          note: last.note,
-        },
-      ]
-    : [];
+  const checks = last ? [checkOfVisit(value.trapId, last)] : [];
   return (
     <>
       <p className="panel-lead">{w.retire.text}</p>
