@@ -73,6 +73,7 @@ export const settingsEn = {
     standing: 'Standing',
     note: 'Note',
     undated: 'no year at hand',
+    nameless: 'neither year nor title at hand',
     table: 'Sources',
     kinds: {
       hosts: 'Hosts',

@@ -75,6 +75,7 @@ export const settingsEs: SettingsWords = {
     standing: 'Respaldo',
     note: 'Nota',
     undated: 'sin año a mano',
+    nameless: 'sin año ni título a mano',
     table: 'Fuentes',
     kinds: {
       hosts: 'Hospederos',

@@ -54,6 +54,33 @@ export function Field(props: {
   );
 }
 
+/** One of a few, all in sight. `unseen`: what they are is plain to see, and only read out. */
+export function RadioField<T extends string>(props: {
+  label: string;
+  unseen?: boolean;
+  options: readonly (readonly [value: T, label: ReactNode, lang?: string])[];
+  value: T;
+  choose: (value: T) => void;
+  className?: string;
+  /** What the chosen one asks for. */
+  children?: ReactNode;
+}) {
+  const { label, unseen, options, value, choose, className, children } = props;
+  const name = useId();
+  return (
+    <fieldset className={className ? `choices ${className}` : 'choices'}>
+      <legend className={unseen ? 'unseen' : undefined}>{label}</legend>
+      {options.map(([each, text, lang]) => (
+        <label key={each} lang={lang}>
+          <input type="radio" name={name} checked={value === each} onChange={() => choose(each)} />
+          {text}
+        </label>
+      ))}
+      {children}
+    </fieldset>
+  );
+}
+
 export type Choice = readonly [value: string, label: string];
 
 /** One of many, in the small of a page's tools. */
@@ -63,13 +90,14 @@ export function SelectField(props: {
   choices: readonly Choice[];
   /** What it says when nothing is chosen, where that is a choice. */
   all?: string;
+  disabled?: boolean;
   choose: (value: string) => void;
 }) {
-  const { label, value, choices, all, choose } = props;
+  const { label, value, choices, all, disabled, choose } = props;
   return (
     <Field label={label} className="small">
       {(box) => (
-        <select {...box} value={value} onChange={(event) => choose(event.currentTarget.value)}>
+        <select {...box} value={value} disabled={disabled} onChange={(event) => choose(event.currentTarget.value)}>
           {all && <option value="">{all}</option>}
           {choices.map(([each, name]) => (
             <option key={each} value={each}>

@@ -1,4 +1,5 @@
 import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
+import { Field } from '../../ui/Field.tsx';
 import { homeOf, MOST_DAYS, newScout, type ScoutSetup, type Setup } from './setup.ts';
 
 /** Who drives, from where, how long, on how many days. */
@@ -8,58 +9,65 @@ export function SetupForm({ setup, change }: { setup: Setup; change: (setup: Set
   return (
     <section className="rounds-setup" aria-labelledby="rounds-setup">
       <h2 id="rounds-setup">{w.setup}</h2>
-      <label className="rounds-days">
-        <span>{w.days}</span>
-        <select value={setup.days} onChange={(event) => change({ ...setup, days: Number(event.currentTarget.value) })}>
-          {Array.from({ length: MOST_DAYS }, (_, n) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the numbers are the keys
-            <option key={n}>{n + 1}</option>
-          ))}
-        </select>
-      </label>
+      <Field label={w.days} className="rounds-days">
+        {(box) => (
+          <select {...box} value={setup.days} onChange={(event) => change({ ...setup, days: Number(event.currentTarget.value) })}>
+            {Array.from({ length: MOST_DAYS }, (_, n) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the numbers are the keys
+              <option key={n}>{n + 1}</option>
+            ))}
+          </select>
+        )}
+      </Field>
       {setup.scouts.map((scout, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a scout has no other name while it is typed
         <fieldset key={index} className="rounds-scout">
           <legend>{w.scout(index + 1)}</legend>
-          <label>
-            <span>{w.name}</span>
-            <input
-              type="text"
-              value={scout.name}
-              maxLength={80}
-              onChange={(event) => changeScout(index, { name: event.currentTarget.value })}
-            />
-          </label>
-          <label>
-            <span>{w.start}</span>
-            <input
-              type="time"
-              value={scout.start}
-              onChange={(event) => changeScout(index, { start: event.currentTarget.value })}
-            />
-          </label>
-          <label>
-            <span>{w.hours}</span>
-            <input
-              type="number"
-              min={0.5}
-              max={16}
-              step={0.5}
-              value={scout.hours || ''}
-              onChange={(event) => changeScout(index, { hours: event.currentTarget.valueAsNumber || 0 })}
-            />
-          </label>
-          <label className="wide">
-            <span>{w.home}</span>
-            <input
-              type="text"
-              value={scout.home}
-              inputMode="text"
-              aria-invalid={homeOf(scout.home) === undefined}
-              onChange={(event) => changeScout(index, { home: event.currentTarget.value })}
-            />
-            <small>{homeOf(scout.home) === undefined ? w.homeWrong : w.homeNote}</small>
-          </label>
+          <Field label={w.name} className="name">
+            {(box) => (
+              <input
+                {...box}
+                type="text"
+                value={scout.name}
+                maxLength={80}
+                onChange={(event) => changeScout(index, { name: event.currentTarget.value })}
+              />
+            )}
+          </Field>
+          <Field label={w.start}>
+            {(box) => (
+              <input
+                {...box}
+                type="time"
+                value={scout.start}
+                onChange={(event) => changeScout(index, { start: event.currentTarget.value })}
+              />
+            )}
+          </Field>
+          <Field label={w.hours}>
+            {(box) => (
+              <input
+                {...box}
+                type="number"
+                min={0.5}
+                max={16}
+                step={0.5}
+                value={scout.hours || ''}
+                onChange={(event) => changeScout(index, { hours: event.currentTarget.valueAsNumber || 0 })}
+              />
+            )}
+          </Field>
+          <Field label={w.home} className="wide" hint={w.homeNote} faults={homeOf(scout.home) === undefined ? [w.homeWrong] : []}>
+            {(box) => (
+              <input
+                {...box}
+                type="text"
+                value={scout.home}
+                inputMode="text"
+                onChange={(event) => changeScout(index, { home: event.currentTarget.value })}
+              />
+            )}
+          </Field>
           {setup.scouts.length > 1 && (
             <button
               type="button"

@@ -1,6 +1,7 @@
 import { readTravelTable, type TravelTable } from '@duskwatch/core';
 import { useState } from 'react';
 import { plannedRoundsWords as w } from '../../text/planned-rounds.ts';
+import { Field, RadioField } from '../../ui/Field.tsx';
 
 export type Travel =
   | { readonly kind: 'circle' }
@@ -28,47 +29,34 @@ export function TravelChoice({
     );
     choose({ kind: 'table', table: table.ok ? table.value : null });
   };
-  const kinds = [
-    ['circle', w.circle],
-    ['table', w.table],
-    ...(service === null ? [] : [['service', w.service(service)] as const]),
-  ] as const;
   return (
-    <fieldset className="choices rounds-travel">
-      <legend>{w.travel}</legend>
-      {kinds.map(([kind, label]) => (
-        <label key={kind}>
-          <input
-            type="radio"
-            name="travel"
-            checked={travel.kind === kind}
-            onChange={() => choose(kind === 'table' ? { kind, table: null } : { kind })}
-          />
-          {label}
-        </label>
-      ))}
+    <RadioField<Travel['kind']>
+      label={w.travel}
+      className="rounds-travel"
+      options={[
+        ['circle', w.circle],
+        ['table', w.table],
+        ...(service === null ? [] : [['service', w.service(service)] as const]),
+      ]}
+      value={travel.kind}
+      choose={(kind) => choose(kind === 'table' ? { kind, table: null } : { kind })}
+    >
       {travel.kind === 'table' && (
         <div className="rounds-file">
-          <label>
-            <span>{w.file}</span>
-            <input
-              type="file"
-              accept=".csv,text/csv,text/plain"
-              onChange={(event) => void read(event.currentTarget.files?.[0])}
-            />
-          </label>
-          <p className="key">{w.tableNote}</p>
+          <Field label={w.file} hint={w.tableNote} faults={faults}>
+            {(box) => (
+              <input
+                {...box}
+                type="file"
+                accept=".csv,text/csv,text/plain"
+                onChange={(event) => void read(event.currentTarget.files?.[0])}
+              />
+            )}
+          </Field>
           <p role="status">{travel.table && w.fileRead(travel.table.ids.length)}</p>
-          {faults.length > 0 && (
-            <ul className="faults">
-              {faults.map((fault) => (
-                <li key={fault}>{fault}</li>
-              ))}
-            </ul>
-          )}
         </div>
       )}
       {travel.kind === 'service' && service !== null && <p className="key">{w.serviceNote(service)}</p>}
-    </fieldset>
+    </RadioField>
   );
 }

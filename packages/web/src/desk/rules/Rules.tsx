@@ -8,6 +8,7 @@ import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { cropName, insectName, localName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
+import { SelectField } from '../../ui/Field.tsx';
 import { Setting } from '../../ui/Setting.tsx';
 
 const settingsQuery = queryOptions({
@@ -41,41 +42,24 @@ export function Rules() {
   return (
     <Setting title={w.title} note={mayWrite ? w.note : w.readOnly}>
       <p>{w.text}</p>
-      <p className="control">
-        <label>
-          <span>{w.region}</span>
-          <select
-            value={settings.region ?? ''}
-            disabled={!mayWrite}
-            onChange={(event) => keep({ region: event.currentTarget.value || null })}
-          >
-            <option value="">{w.noRegion}</option>
-            {regionsWith(settings.region).map((region) => (
-              <option key={region} value={region}>
-                {localName(regionName(region))}
-              </option>
-            ))}
-          </select>
-        </label>
-      </p>
+      <SelectField
+        label={w.region}
+        value={settings.region ?? ''}
+        disabled={!mayWrite}
+        all={w.noRegion}
+        choices={regionsWith(settings.region).map((region) => [region, localName(regionName(region))])}
+        choose={(region) => keep({ region: region || null })}
+      />
       {rivalRules().map((rivals) => (
-        <p className="control" key={rivals[0]!.id}>
-          <label>
-            <span>{w.rivals(insectName(rivals[0]!.insect), rivals[0]!.crops.map(cropName).join(', '))}</span>
-            <select
-              value={rivals.find(({ id }) => chosen.includes(id))?.id ?? ''}
-              disabled={!mayWrite}
-              onChange={(event) => choose(rivals, event.currentTarget.value)}
-            >
-              <option value="">{w.byRegion}</option>
-              {rivals.map((rule) => (
-                <option key={rule.id} value={rule.id}>
-                  {ruleText(rule)}
-                </option>
-              ))}
-            </select>
-          </label>
-        </p>
+        <SelectField
+          key={rivals[0]!.id}
+          label={w.rivals(insectName(rivals[0]!.insect), rivals[0]!.crops.map(cropName).join(', '))}
+          value={rivals.find(({ id }) => chosen.includes(id))?.id ?? ''}
+          disabled={!mayWrite}
+          all={w.byRegion}
+          choices={rivals.map((rule) => [rule.id, ruleText(rule)])}
+          choose={(ruleId) => choose(rivals, ruleId)}
+        />
       ))}
     </Setting>
   );

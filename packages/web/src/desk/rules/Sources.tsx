@@ -59,12 +59,12 @@ function KindOfSource(props: {
 
 /** What is cited, in full: who, when, what, and where one can read it. */
 function Works({ works }: { works: ReturnType<typeof describeSources>[number]['works'] }) {
-  const { undated } = settingsWords.sources;
+  const { undated, nameless } = settingsWords.sources;
   return (
     <ul className="key">
       {works.map(({ author, year, title, where }) => (
         <li key={`${author} ${where}`}>
-          <span lang="en">{author}</span>, {year ?? undated}
+          <span lang="en">{author}</span>, {year ?? (title === null ? nameless : undated)}
           {title !== null && (
             <>
               : <cite lang="en">{title}</cite>

@@ -6,6 +6,7 @@ import { type Theme, useLengthUnit, useTemperatureUnit, useTheme } from '../../b
 import { longDay } from '../../format/day.ts';
 import { chooseDayOrder, chooseLanguage, dayOrder, language } from '../../text/language.ts';
 import { settingsWords as w } from '../../text/settings.ts';
+import { RadioField } from '../../ui/Field.tsx';
 import { LanguageChoice } from '../../ui/LanguageChoice.tsx';
 import { useTitle } from '../../ui/media.ts';
 import { Setting } from '../../ui/Setting.tsx';
@@ -42,26 +43,26 @@ export function SettingsPage() {
           <LanguageChoice choose={choose} />
         </Setting>
         <Setting title={w.units.title} note={w.units.note}>
-          <Choice<TemperatureUnit>
+          <RadioField<TemperatureUnit>
             label={w.units.temperature}
-            options={{ F: w.units.F, C: w.units.C }}
+            options={entries({ F: w.units.F, C: w.units.C })}
             value={temperature}
             choose={chooseTemperature}
           />
-          <Choice<LengthUnit>
+          <RadioField<LengthUnit>
             label={w.units.length}
-            options={{ ft: w.units.ft, m: w.units.m }}
+            options={entries({ ft: w.units.ft, m: w.units.m })}
             value={length}
             choose={chooseLength}
           />
         </Setting>
         {language === 'en' && (
           <Setting title={w.dates.title} note={w.dates.example(longDay(EXAMPLE))}>
-            <Choice<DayOrder> label={w.dates.order} options={ORDERS} value={dayOrder} choose={chooseDayOrder} />
+            <RadioField<DayOrder> label={w.dates.order} options={entries(ORDERS)} value={dayOrder} choose={chooseDayOrder} />
           </Setting>
         )}
         <Setting title={w.theme.title}>
-          <Choice<Theme> label={w.theme.title} options={w.theme.options} value={theme} choose={chooseTheme} />
+          <RadioField<Theme> label={w.theme.title} options={entries(w.theme.options)} value={theme} choose={chooseTheme} />
         </Setting>
         <About />
       </div>
@@ -69,21 +70,4 @@ export function SettingsPage() {
   );
 }
 
-function Choice<T extends string>(props: {
-  label: string;
-  options: Readonly<Record<T, string>>;
-  value: T;
-  choose: (value: T) => void;
-}) {
-  return (
-    <fieldset className="choices">
-      <legend>{props.label}</legend>
-      {(Object.entries(props.options) as [T, string][]).map(([value, label]) => (
-        <label key={value}>
-          <input type="radio" name={props.label} checked={props.value === value} onChange={() => props.choose(value)} />
-          {label}
-        </label>
-      ))}
-    </fieldset>
-  );
-}
+const entries = <T extends string>(names: Readonly<Record<T, string>>) => Object.entries(names) as [T, string][];

@@ -18,6 +18,7 @@ import { lengthText } from '../../format/length.ts';
 import { documentsWords as w } from '../../text/documents.ts';
 import { language as pageLanguage } from '../../text/language.ts';
 import { useWording } from '../../text/wording.ts';
+import { Field } from '../../ui/Field.tsx';
 import { Panel } from '../../ui/Panel.tsx';
 
 interface Summary {
@@ -87,50 +88,59 @@ export function LabelsPanel({ trapIds, close }: { trapIds: readonly string[]; cl
   return (
     <Panel title={w.title} close={close}>
       <div className="label-form">
-        <label>
-          <span>{w.grid}</span>
-          <select value={gridId} onChange={(event) => chooseGrid(event.currentTarget.value as LabelGridId)}>
-            {LABEL_GRIDS.map((grid) => (
-              <option key={grid.id} value={grid.id}>
-                {gridText(grid)}
-              </option>
-            ))}
-          </select>
-          <small>{w.gridNote}</small>
-        </label>
-        <label>
-          <span>{w.start}</span>
-          <input
-            type="number"
-            min={1}
-            max={perSheet}
-            value={startAt || ''}
-            onChange={(event) => chooseStart(event.currentTarget.valueAsNumber)}
-          />
-          <small>{w.startNote(perSheet)}</small>
-        </label>
-        <label>
-          <span>{w.which}</span>
-          <select value={all ? 'all' : 'listed'} onChange={(event) => chooseAll(event.currentTarget.value === 'all')}>
-            <option value="listed">{w.listed(trapIds.length)}</option>
-            <option value="all">{w.all}</option>
-          </select>
-        </label>
-        <label>
-          <span>{w.language}</span>
-          <select value={language} onChange={(event) => chooseLanguage(event.currentTarget.value as Language)}>
-            {LANGUAGES.map((each) => (
-              <option key={each} value={each}>
-                {LANGUAGE_NAMES[each]}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>{w.contact}</span>
-          <input type="text" maxLength={200} value={contact} onChange={(event) => writeContact(event.currentTarget.value)} />
-          <small>{w.contactNote}</small>
-        </label>
+        <Field label={w.grid} hint={w.gridNote}>
+          {(box) => (
+            <select {...box} value={gridId} onChange={(event) => chooseGrid(event.currentTarget.value as LabelGridId)}>
+              {LABEL_GRIDS.map((grid) => (
+                <option key={grid.id} value={grid.id}>
+                  {gridText(grid)}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label={w.start} hint={w.startNote(perSheet)}>
+          {(box) => (
+            <input
+              {...box}
+              type="number"
+              min={1}
+              max={perSheet}
+              value={startAt || ''}
+              onChange={(event) => chooseStart(event.currentTarget.valueAsNumber)}
+            />
+          )}
+        </Field>
+        <Field label={w.which}>
+          {(box) => (
+            <select {...box} value={all ? 'all' : 'listed'} onChange={(event) => chooseAll(event.currentTarget.value === 'all')}>
+              <option value="listed">{w.listed(trapIds.length)}</option>
+              <option value="all">{w.all}</option>
+            </select>
+          )}
+        </Field>
+        <Field label={w.language}>
+          {(box) => (
+            <select {...box} value={language} onChange={(event) => chooseLanguage(event.currentTarget.value as Language)}>
+              {LANGUAGES.map((each) => (
+                <option key={each} value={each}>
+                  {LANGUAGE_NAMES[each]}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label={w.contact} hint={w.contactNote}>
+          {(box) => (
+            <input
+              {...box}
+              type="text"
+              maxLength={200}
+              value={contact}
+              onChange={(event) => writeContact(event.currentTarget.value)}
+            />
+          )}
+        </Field>
         <label className="tick">
           <input type="checkbox" checked={outlines} onChange={(event) => chooseOutlines(event.currentTarget.checked)} />
           <span>{w.outlines}</span>
@@ -188,14 +198,15 @@ function Checklists({ make }: { make: (paper: string) => Promise<void> }) {
     <section className="label-checklists">
       <h3>{w.checklists.title}</h3>
       <p>{w.checklists.text}</p>
-      <label>
-        <span>{w.checklists.paper}</span>
-        <select value={paper} onChange={(event) => choose(event.currentTarget.value)}>
-          {['A4', 'Letter'].map((each) => (
-            <option key={each}>{each}</option>
-          ))}
-        </select>
-      </label>
+      <Field label={w.checklists.paper}>
+        {(box) => (
+          <select {...box} value={paper} onChange={(event) => choose(event.currentTarget.value)}>
+            {['A4', 'Letter'].map((each) => (
+              <option key={each}>{each}</option>
+            ))}
+          </select>
+        )}
+      </Field>
       <p className="actions">
         <button type="button" className="button" onClick={() => void make(paper)}>
           {w.checklists.make}
