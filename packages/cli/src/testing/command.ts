@@ -2,6 +2,7 @@ import { execFileSync, spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll } from 'vitest';
 import { checkoutRoot } from '../checkout.ts';
 
@@ -31,7 +32,12 @@ function bundle(): string {
   const folder = mkdtempSync(join(cache, 'duskwatch-cli-'));
   process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
   execFileSync(process.execPath, [join(checkoutRoot, 'scripts', 'build-cli.mjs'), folder]);
-  writeFileSync(join(folder, 'run.mjs'), "import { main } from './duskwatch.mjs';\nawait main(process.argv.slice(2));\n");
+  const runtime = pathToFileURL(join(checkoutRoot, 'runtime', 'node.mjs'));
+  // As bin/duskwatch.mjs does it, with the bundle of this folder.
+  const script = `import { handOver } from '${runtime}';
+if (!(await handOver())) await (await import('./duskwatch.mjs')).main(process.argv.slice(2));
+`;
+  writeFileSync(join(folder, 'run.mjs'), script);
   bundled = join(folder, 'run.mjs');
   return bundled;
 }
