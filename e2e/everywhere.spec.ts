@@ -75,12 +75,17 @@ test.describe('in Spanish', () => {
     });
 });
 
+/** What a step may open; the first that is there is the one. */
+const OPENED = ['dialog[open]', '.open-evidence', '.program-pages:not([hidden])'];
+
 /** Looks at the page as it comes, and again after each thing that can be opened on it, at what that opened. */
 async function withAllOpen(page: Page, { open = [] }: Surface, look: (within?: string) => Promise<void>) {
   await look();
   for (const step of open) {
     await step(page);
-    await look((await page.locator('dialog[open]').count()) ? 'dialog[open]' : '.open-evidence');
+    const there = await page.evaluate((all) => all.find((each) => document.querySelector(each) !== null), OPENED);
+    expect(there, 'what was opened').toBeDefined();
+    await look(there);
   }
 }
 
@@ -93,7 +98,7 @@ async function nothingIsCutOff(page: Page, within?: string) {
 /** At another size; what was open must be so there too, or it would not be looked at. */
 async function at(page: Page, size: { width: number; height: number }, look: () => Promise<void>) {
   const before = page.viewportSize()!;
-  const open = page.locator('dialog[open], .open-evidence');
+  const open = page.locator(OPENED.join());
   const opened = await open.count();
   await page.setViewportSize(size);
   await expect(open).toHaveCount(opened);
