@@ -18,14 +18,15 @@ const CHECKS = [
 
 const AT_ONCE = 2;
 
-/** Runs them, some at a time. `done` gets the name of each, whether it passed, and what it printed. */
-export async function runChecks(done) {
+/** Runs them, some at a time. `done` gets the name of each, whether it passed, and what it printed; see `run` for `behind`. */
+export async function runChecks(done, { behind = false } = {}) {
   const waiting = [...CHECKS];
   const work = async () => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const [name, ...args] = next;
       let output = '';
       const code = await node(args, {
+        behind,
         heard: (part) => {
           output += part;
         },

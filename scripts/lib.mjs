@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { setPriority } from 'node:os';
 import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -13,8 +14,11 @@ export const tool = (path) => join(root, 'node_modules', path);
 /** Whether the module at this URL is the script that Node was told to run. */
 export const isMain = (url) => process.argv[1] !== undefined && url === pathToFileURL(process.argv[1]).href;
 
-/** Runs a command in the checkout, its output going where ours goes, or to `heard`; resolves to its exit code. */
-export function run(command, args, { env = {}, cwd = root, heard } = {}) {
+/**
+ * Runs a command in the checkout, its output going where ours goes, or to `heard`; resolves to its exit code.
+ * With `behind` it takes what others leave of the processor.
+ */
+export function run(command, args, { env = {}, cwd = root, heard, behind = false } = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd,
@@ -22,11 +26,20 @@ export function run(command, args, { env = {}, cwd = root, heard } = {}) {
       stdio: ['ignore', heard ? 'pipe' : 'inherit', heard ? 'pipe' : 'inherit'],
       shell: process.platform === 'win32' && !command.endsWith('.exe'),
     });
+    if (behind && child.pid) stepBack(child.pid);
     child.stdout?.on('data', heard);
     child.stderr?.on('data', heard);
     child.on('error', () => resolve(127));
     child.on('close', (code, signal) => resolve(code ?? (signal ? 130 : 1)));
   });
+}
+
+function stepBack(pid) {
+  try {
+    setPriority(pid, 10);
+  } catch {
+    // It is over already.
+  }
 }
 
 export const node = (args, options) => run(process.execPath, args, options);

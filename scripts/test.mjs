@@ -12,34 +12,41 @@ import { onFittingNode, setUp } from './setup.mjs';
 
 const reports = mkdtempSync(join(tmpdir(), 'duskwatch-test-'));
 const outcomes = [];
+const BROWSER = 'the app in a browser (Playwright)';
+const UNITS = 'unit and process tests (Vitest)';
 
 if (await onFittingNode()) await testAll();
 
 async function testAll() {
-  await check('set-up', () => setUp({ tests: true }));
+  heading('set-up');
+  record('set-up', await setUp({ tests: true }));
   if (existsSync(tool('vitest/vitest.mjs'))) {
-    heading('style, types and rules');
-    await runChecks(({ name, passed, output }) => {
-      console.log(passed ? `ok ${name}` : output);
-      outcomes.push({ name, passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0, failures: [] });
-    });
-    await suite('unit and process tests (Vitest)', vitest);
-    await suite('the app in a browser (Playwright)', playwright);
+    // Browser tests wait as much as they work: what needs none runs in their gaps, and is told of at its end.
+    heading(BROWSER);
+    await Promise.all([suite(BROWSER, playwright), checksAndUnits()]);
   }
   rmSync(reports, { recursive: true, force: true });
   summarise();
 }
 
+async function checksAndUnits() {
+  await runChecks(
+    ({ name, passed, output }) => {
+      if (!passed) tell(name, output);
+      record(name, passed);
+    },
+    { behind: true },
+  );
+  await suite(UNITS, vitest);
+}
+
 /** A check that passes or fails as a whole. */
-async function check(name, passes) {
-  heading(name);
-  const passed = await passes();
+function record(name, passed) {
   outcomes.push({ name, passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0, failures: [] });
 }
 
 /** A suite that counts its own tests. A runner that fails beyond its tests, or ran none, is itself a failure. */
 async function suite(name, runSuite) {
-  heading(name);
   const { code, passed = 0, failed = 0, skipped = 0, failures = [] } = await runSuite();
   const broken = failed === 0 && (code !== 0 || passed === 0);
   outcomes.push({ name, passed, failed: broken ? 1 : failed, skipped, failures });
@@ -49,15 +56,20 @@ function heading(name) {
   console.log(`\n── ${name}`);
 }
 
+function tell(name, output) {
+  heading(name);
+  console.log(output);
+}
+
 async function vitest() {
   const file = join(reports, 'vitest.json');
-  const code = await node([
-    tool('vitest/vitest.mjs'),
-    'run',
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${file}`,
-  ]);
+  let output = '';
+  const heard = (part) => {
+    output += part;
+  };
+  const args = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+  const code = await node([tool('vitest/vitest.mjs'), ...args], { behind: true, heard });
+  tell(UNITS, output);
   const report = readReport(file);
   if (!report) return { code };
   // A file that could not even be loaded holds no tests, yet is one failure.
