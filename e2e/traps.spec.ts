@@ -136,6 +136,18 @@ test('a trap cannot be taken down before its last check, and says why', async ({
   await expect(page.getByRole('button', { name: 'Take it down' })).toBeFocused();
 });
 
+test('a trap shows its season drawn, with its lures and the nearest of its kind', async ({ page, request }) => {
+  const trap = await trapOf(request, 'DU1-HZ-26');
+  await page.goto('/traps/DU1-HZ-26');
+  const chart = page.locator('.trap-chart');
+  await expect(chart.locator('.rate-line')).toHaveAttribute('d', /^M.+/);
+  await expect(chart.locator('.neighbour-line')).toHaveCount(trap.chart.neighbours.length);
+  for (const { station } of trap.chart.neighbours) await expect(chart.locator('.legend')).toContainText(station);
+  await expect(chart).toContainText(`rule ${rateText(trap.chart.threshold!.perNight)}`);
+  await expect(chart.locator('.told-nothing')).toHaveCount(trap.chart.withoutInformation.length);
+  await expectNoSidewaysScroll(page);
+});
+
 test.describe('the map', () => {
   // A software renderer talks of its own slowness in the console.
   test.use({ mayComplain: true });

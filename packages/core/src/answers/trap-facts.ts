@@ -122,7 +122,7 @@ function seasonsOf(prepared: Prepared, trap: TrapRecord, visits: readonly TrapVi
 }
 
 /** The first day of the growing year that holds a day, where the trap stands. */
-function seasonBeginning(prepared: Prepared, trap: TrapRecord): (on: Day) => Day {
+export function seasonBeginning(prepared: Prepared, trap: TrapRecord): (on: Day) => Day {
   const field = trap.informs.map((id) => prepared.fields.get(id)).find((found) => found !== undefined);
   const latitude = trap.latitude ?? field?.latitude ?? null;
   if (latitude === null || latitude >= 0) return (on) => dayOf(yearOf(on), 1, 1);

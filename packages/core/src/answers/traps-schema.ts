@@ -1,5 +1,6 @@
 /** Stations and traps: who stands where, stood where, and what is due there. */
 import { z } from 'zod';
+import { ratePointSchema } from '../advice/rate-points.ts';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema, standingSchema } from '../catalogue/schema.ts';
 import { conditionSchema, isoDay, SKIP_REASONS, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
@@ -150,12 +151,38 @@ export const stationsSchema = z
   .meta({ id: 'Stations' });
 export type TrapsView = Shape<typeof stationsSchema>;
 
+const trapChartSchema = z
+  .object({
+    from: isoDay.describe('First day of the growing year drawn: that of the newest visit.'),
+    points: z.array(ratePointSchema),
+    withoutInformation: z.array(
+      z.object({ from: isoDay, to: isoDay, why: z.enum(['unfit', 'count-went-down', 'left-uncounted']) }),
+    ),
+    threshold: z
+      .object({ perNight, fieldId: z.string(), field: z.string() })
+      .nullable()
+      .describe('Of the rule of the field it informs that would be reached first; null where none has one.'),
+    neighbours: z
+      .array(
+        z.object({
+          trapId: z.string(),
+          station: z.string(),
+          km: z.number(),
+          points: z.array(ratePointSchema.pick({ from: true, to: true, perNight: true })),
+        }),
+      )
+      .describe('Traps of the same insect and design within 10 km, the nearest first, at most eight.'),
+  })
+  .meta({ id: 'TrapChart', description: "One trap's season as it is drawn." });
+export type TrapChart = Shape<typeof trapChartSchema>;
+
 export const trapViewSchema = stationTrapSchema
   .extend({
     on: isoDay,
     station: z.string(),
     visits: z.array(trapVisitSchema),
     lures: z.array(z.object({ placedOn: isoDay, lifeDays: z.int().nullable() })),
+    chart: trapChartSchema,
   })
   .meta({ id: 'Trap', description: 'One trap with every visit and lure, newest first.' });
 export type TrapView = Shape<typeof trapViewSchema>;

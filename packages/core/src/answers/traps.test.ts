@@ -133,6 +133,38 @@ describe('a trap in the table', () => {
     expect(trapView(prepare(program, { on: day('2025-07-18') }), 'T9')).toBeNull();
   });
 
+  it('is drawn by the season of its newest visit, with the nights that tell nothing', () => {
+    const { chart } = trapView(prepare(program, { on: day('2025-07-18') }), 'T1')!;
+    expect(chart.from).toBe('2025-01-01');
+    expect(chart.withoutInformation).toContainEqual({ from: '2025-07-04', to: '2025-07-08', why: 'unfit' });
+    const gap = chart.points.find(({ from }) => from === '2025-07-04')!;
+    expect(gap).toMatchObject({ perNight: null, low: null, high: null });
+    const last = chart.points.at(-1)!;
+    expect(last).toMatchObject({ from: '2025-07-08', to: '2025-07-12', perNight: 3 });
+    expect(last.low!).toBeLessThan(3);
+    expect(last.high!).toBeGreaterThan(3);
+  });
+
+  it('stands beside the nearest traps of its insect and design, and no others', () => {
+    const checked = (trapId: string) => checkOf('2025-07-10', 5, { trapId });
+    const hung = { station: 'Gate', ...north };
+    const beside = programOf({
+      fields: [fieldOf()],
+      traps: [
+        trapOf({ trapId: 'A', ...hung }),
+        trapOf({ trapId: 'B', ...hung, ...far }),
+        trapOf({ trapId: 'C', ...hung, ...near }),
+        trapOf({ trapId: 'D', ...hung, design: 'bucket' }),
+        trapOf({ trapId: 'E', ...hung, insect: 'ostrinia-nubilalis' }),
+        trapOf({ trapId: 'F', ...hung, latitude: 46 }),
+      ],
+      checks: ['A', 'B', 'C', 'D', 'E', 'F'].map((trapId) => checked(trapId)),
+    });
+    const { chart } = trapView(prepare(beside, { on: day('2025-07-12') }), 'A')!;
+    expect(chart.neighbours.map(({ trapId }) => trapId)).toEqual(['C', 'B']);
+    expect(chart.neighbours[0]!.points.at(-1)).toMatchObject({ to: '2025-07-10' });
+  });
+
   it('comes with advice on height and siting for its design, and cautions before facts', () => {
     expect(view.designs.find(({ design }) => design === 'mesh-cone')).toMatchObject({ heightM: 0.6, standing: 'practice' });
     expect(view.practices.find(({ id }) => id === 'in-crop-or-upwind')).toMatchObject({ act: 'siting', standing: 'published' });

@@ -4,7 +4,8 @@ import { formatDay } from '../base/day.ts';
 import { distanceKm } from '../base/distance.ts';
 import { catalogue, practicesFor } from '../catalogue/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
-import { stationTrap, visitsOf } from './trap-facts.ts';
+import { drawnFrom, trapChart } from './trap-chart.ts';
+import { seasonBeginning, stationTrap, visitsOf } from './trap-facts.ts';
 import type { StationPlace, TrapState, TrapsView, TrapView } from './traps-schema.ts';
 
 /**
@@ -53,12 +54,14 @@ export function trapView(prepared: Prepared, trapId: string): TrapView | null {
   if (!trap) return null;
   const today = formatDay(prepared.on);
   const lures = (prepared.luresByTrap.get(trapId) ?? []).filter((lure) => lure.placedOn <= today);
+  const told = stationTrap(prepared, trap);
   return {
-    ...stationTrap(prepared, trap),
+    ...told,
     on: today,
     station: trap.station,
     visits: visitsOf(prepared, trapId).reverse(),
     lures: lures.map(({ placedOn, lifeDays }) => ({ placedOn, lifeDays })).sort((a, b) => (a.placedOn < b.placedOn ? 1 : -1)),
+    chart: trapChart(prepared, trap, drawnFrom(prepared, seasonBeginning(prepared, trap), told.lastVisit?.on ?? null)),
   };
 }
 

@@ -209,4 +209,5 @@ export const askedCheck = ({ interval, belief }: Look): AskedCheck => ({
   count: interval.count!,
   others: interval.others,
   expected: belief.mean,
+  neighbours: [],
 });

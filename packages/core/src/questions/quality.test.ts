@@ -159,6 +159,25 @@ describe('a fault that people make', () => {
     expect(hits).toBeGreaterThanOrEqual(9);
   });
 
+  it('the checks of a silent trap stand beside what its neighbours caught in the same nights', () => {
+    const program = only(
+      inventedSeason(1001),
+      ({ trapId }) => trapId === EARWORM,
+      () => ({ targetCount: 0 }),
+    );
+    const silent = asked(program).find(({ kind, checks }) => kind === 'silent-trap' && checks[0]?.trapId === EARWORM);
+    const checks = silent?.checks ?? [];
+    expect(checks.length).toBeGreaterThan(0);
+    for (const { trapId, checkedOn, neighbours } of checks) {
+      expect(neighbours.length).toBeGreaterThanOrEqual(2);
+      for (const each of neighbours) {
+        expect(each.trapId).not.toBe(trapId);
+        expect(each.from < checkedOn).toBe(true);
+      }
+    }
+    expect(checks.flatMap(({ neighbours }) => neighbours).some(({ count }) => count > 0)).toBe(true);
+  });
+
   it('two traps of a post written down for each other since midsummer are recognised, with about the day', () => {
     const since = '2026-07-20';
     const hits = SEEDS.filter((seed) => {

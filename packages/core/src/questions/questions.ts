@@ -41,7 +41,8 @@ export function recordQuestions(program: Program, { on, entries = [] }: Question
   const fields = new Map(program.fields.map((field) => [field.fieldId, field]));
   const sources = new Set(program.weather.map(({ sourceId }) => sourceId));
   const traps = trapsOf(program, season, on, fields);
-  const looks = [...groupBy(traps, (trap) => flightOf(trap, fields, sources)).values()].flatMap(expectedCatch);
+  const kinds = [...groupBy(traps, (trap) => flightOf(trap, fields, sources)).values()];
+  const looks = kinds.flatMap(expectedCatch);
   const farms = new Map(traps.map(({ trap, farm }) => [trap.trapId, farm]));
   const inSeason = program.checks.filter(
     ({ trapId, checkedOn }) => farms.has(trapId) && checkedOn >= formatDay(season.from) && checkedOn <= formatDay(on),
@@ -64,9 +65,39 @@ export function recordQuestions(program: Program, { on, entries = [] }: Question
       entries.filter(({ check }) => farms.has(check.trapId) && growingYear(program, day(check.checkedOn)).from === season.from),
       (trapId) => farms.get(trapId) ?? null,
     ),
-  ].sort((a, b) => (a.inSeason ?? 1) - (b.inSeason ?? 1));
+  ]
+    .sort((a, b) => (a.inSeason ?? 1) - (b.inSeason ?? 1))
+    .map((question) => amongNeighbours(question, kinds));
   const visits = traps.reduce((sum, { intervals }) => sum + intervals.length, 0);
   return { season, questions, visits, compared: looks.length };
+}
+
+/** Of the nearest in time that fit a line. */
+const NEIGHBOURS = 12;
+
+/** The question with what the other traps of the kind caught in the nights of each check it is about. */
+function amongNeighbours(question: RecordQuestion, kinds: readonly (readonly TrapOfFarm[])[]): RecordQuestion {
+  const checks = question.checks.map((check) => {
+    const kind = kinds.find((traps) => traps.some(({ trap }) => trap.trapId === check.trapId)) ?? [];
+    const on = day(check.checkedOn);
+    const own = kind.find(({ trap }) => trap.trapId === check.trapId)?.intervals.find(({ to }) => to === on);
+    if (!own) return check;
+    const shared = kind
+      .filter(({ trap }) => trap.trapId !== check.trapId)
+      .flatMap(({ intervals }) => intervals.filter(({ from, to }) => from < own.to && to > own.from));
+    const neighbours = shared
+      .sort((a, b) => Math.abs(a.to - own.to) - Math.abs(b.to - own.to) || (a.trapId < b.trapId ? -1 : 1))
+      .slice(0, NEIGHBOURS)
+      .map(({ trapId, from, to, nights, count }) => ({
+        trapId,
+        from: formatDay(from),
+        to: formatDay(to),
+        nights,
+        count: count!,
+      }));
+    return { ...check, neighbours };
+  });
+  return { ...question, checks };
 }
 
 const checkKey = ({ trapId, checkedOn }: RecordQuestion['checks'][number]) => `${trapId}|${checkedOn}`;

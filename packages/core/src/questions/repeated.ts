@@ -106,4 +106,5 @@ export const asWritten = ({ trapId, checkedOn, targetCount, otherCount }: CheckR
   count: targetCount ?? 0,
   others: otherCount,
   expected: null,
+  neighbours: [],
 });

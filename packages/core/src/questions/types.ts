@@ -10,6 +10,10 @@ export interface TrapOfFarm extends TrapOfSeason {
   readonly farm: string | null;
 }
 
+const neighbourCountSchema = z
+  .object({ trapId: z.string(), from: isoDay, to: isoDay, nights: z.int(), count: z.int() })
+  .meta({ id: 'NeighbourCount', description: 'What another trap of the kind caught in some of the same nights.' });
+
 const askedCheckSchema = z
   .object({
     trapId: z.string(),
@@ -20,6 +24,9 @@ const askedCheckSchema = z
       .number()
       .nullable()
       .describe('Moths to be expected there by the other traps in the same nights; null where it plays no part.'),
+    neighbours: z
+      .array(neighbourCountSchema)
+      .describe('Fit visits to other traps of the same insect and design under the same weather, in the same nights.'),
   })
   .meta({ id: 'AskedCheck', description: 'A check a question is about, by trap and day.' });
 export type AskedCheck = Shape<typeof askedCheckSchema>;

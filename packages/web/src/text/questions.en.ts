@@ -4,7 +4,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 export const questionsEn = {
   title: 'Questions',
   sub: (open: number, compared: number, visits: number) =>
-    `${open === 0 ? 'Nothing open' : plural(open, 'question', 'questions')} · ${compared} of ${visits} fit visits of the season could be held against other traps`,
+    `${open === 0 ? 'Nothing open' : plural(open, 'question', 'questions')} · ${compared} of this season’s ${visits} usable checks could be compared with other traps`,
   loading: 'Holding the season’s counts against one another …',
   lead: 'Odd is not wrong. Whoever stood at the trap knows; nothing is changed by itself.',
   none: {
@@ -23,7 +23,17 @@ export const questionsEn = {
     'swapped-traps': 'Two traps exchanged?',
   },
   evidence: 'Evidence',
-  columns: { trap: 'Trap', day: 'Day', count: 'Counted', others: 'Others', expected: 'Expected', act: 'Correct' },
+  columns: {
+    trap: 'Trap',
+    day: 'Day',
+    count: 'Counted',
+    others: 'Others',
+    expected: 'Expected',
+    neighbours: 'Other traps of its kind, same nights',
+    act: 'Correct',
+  },
+  neighbour: (trap: string, count: string, nights: number) => `${trap}: ${count} in ${plural(nights, 'night', 'nights')}`,
+  noNeighbours: 'none to compare with',
   unknown: '–',
   right: 'It is right',
   correct: 'Correct it',

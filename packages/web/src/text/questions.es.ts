@@ -6,7 +6,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 export const questionsEs: QuestionsWords = {
   title: 'Preguntas',
   sub: (open, compared, visits) =>
-    `${open === 0 ? 'Nada abierto' : plural(open, 'pregunta', 'preguntas')} · ${compared} de ${visits} visitas aptas de la temporada se pudieron comparar con otras trampas`,
+    `${open === 0 ? 'Nada abierto' : plural(open, 'pregunta', 'preguntas')} · ${compared} de las ${visits} revisiones útiles de la temporada se pudieron comparar con otras trampas`,
   loading: 'Comparando entre sí los conteos de la temporada …',
   lead: 'Raro no es equivocado. Quien estuvo ante la trampa lo sabe; nada se cambia por sí solo.',
   none: {
@@ -25,7 +25,17 @@ export const questionsEs: QuestionsWords = {
     'swapped-traps': '¿Dos trampas cambiadas?',
   },
   evidence: 'Evidencia',
-  columns: { trap: 'Trampa', day: 'Día', count: 'Contadas', others: 'Otras', expected: 'Esperadas', act: 'Corregir' },
+  columns: {
+    trap: 'Trampa',
+    day: 'Día',
+    count: 'Contadas',
+    others: 'Otras',
+    expected: 'Esperadas',
+    neighbours: 'Otras trampas de su tipo, mismas noches',
+    act: 'Corregir',
+  },
+  neighbour: (trap, count, nights) => `${trap}: ${count} en ${plural(nights, 'noche', 'noches')}`,
+  noNeighbours: 'ninguna con que comparar',
   unknown: '–',
   right: 'Está bien',
   correct: 'Corregir',

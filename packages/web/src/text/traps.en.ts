@@ -129,6 +129,16 @@ export const trapsEn = {
     missing: 'There is no such trap',
   },
 
+  chart: {
+    title: 'This season at the trap',
+    rate: 'Line: moths a night between two checks. Band: where the true rate lies in 8 of 10 cases.',
+    without: 'Grey: nights that tell nothing (unfit, or not counted).',
+    lures: 'Below: each lure change, and the lure’s life; dotted once it is past.',
+    neighbours: (n: number) =>
+      n === 1 ? 'Thin line: the nearest trap of its kind,' : `Thin lines: the ${n} nearest traps of its kind,`,
+    threshold: (rate: string, field: string) => `rule ${rate}, ${field}`,
+  },
+
   move: {
     title: (trap: string) => `Move ${trap}`,
     why: 'A trap that stands elsewhere sees other moths. So a move ends this record on the day, and begins a new one under a name of its own: the two catches stay two histories.',

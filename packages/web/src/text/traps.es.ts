@@ -131,6 +131,16 @@ export const trapsEs: TrapsWords = {
     missing: 'No existe esa trampa',
   },
 
+  chart: {
+    title: 'Esta temporada en la trampa',
+    rate: 'Línea: polillas por noche entre dos revisiones. Banda: donde está la tasa verdadera en 8 de 10 casos.',
+    without: 'Gris: noches que no dicen nada (no apta, o sin contar).',
+    lures: 'Abajo: cada cambio de atrayente y su duración; punteada cuando ya pasó.',
+    neighbours: (n) =>
+      n === 1 ? 'Línea fina: la trampa más cercana de su tipo,' : `Líneas finas: las ${n} trampas más cercanas de su tipo,`,
+    threshold: (rate, field) => `regla ${rate}, ${field}`,
+  },
+
   move: {
     title: (trap) => `Mover ${trap}`,
     why: 'Una trampa en otro lugar ve otras polillas. Por eso, al moverla termina este registro en ese día y empieza uno nuevo con nombre propio: las dos capturas siguen siendo dos historias.',

@@ -1,7 +1,10 @@
 /** The map's own column: what was pointed at, or what presses most; stations are walked one by one. */
-import type { WeekField, WeekView } from '@duskwatch/core';
+import { day, type WeekField, type WeekView } from '@duskwatch/core';
+import { useQueries } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { VerbMark } from '../../shared/advice/VerbMark.tsx';
+import { trapQuery } from '../../shared/traps/queries.ts';
+import { sharedTop, TrapLine } from '../../shared/traps/TrapLine.tsx';
 import { dueText, lureText, rateOf, visitText } from '../../shared/traps/words.ts';
 import { mapWords } from '../../text/map.ts';
 import { cropText, localName, shortReason } from '../../text/names.ts';
@@ -99,6 +102,9 @@ function Says({ field, column }: { field: WeekField; column: number }) {
 
 function OneStation({ mark, week, on }: { mark: StationMark; week: WeekView; on: string | undefined }) {
   const wording = useWording();
+  const read = useQueries({ queries: mark.traps.map(({ trapId }) => trapQuery(trapId, on)) });
+  const views = read.flatMap(({ data }) => data ?? []);
+  const starts = views.flatMap(({ chart: { points } }) => (points[0] ? [day(points[0].from)] : []));
   return (
     <>
       <h2>{mark.station}</h2>
@@ -111,6 +117,16 @@ function OneStation({ mark, week, on }: { mark: StationMark; week: WeekView; on:
               <h3>
                 {localName(trap.insect.commonName)} <small className="trap-design">{wording.design[trap.design]}</small>
               </h3>
+              {views
+                .filter(({ trapId, chart }) => trapId === trap.trapId && chart.points.length > 0)
+                .map((view) => (
+                  <TrapLine
+                    key={view.trapId}
+                    trap={view}
+                    from={Math.min(...starts)}
+                    top={sharedTop(views.filter(({ design }) => design === view.design))}
+                  />
+                ))}
               {trap.informs.length === 0 && <p className="basis">{w.informsNone}</p>}
               {trap.informs.map(({ fieldId, name }) => {
                 const field = week.fields.find((each) => each.fieldId === fieldId);

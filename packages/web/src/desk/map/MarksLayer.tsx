@@ -34,6 +34,10 @@ export function whenText({ verb, by, daysLate }: FieldMark): string {
   return by !== null && (verb === 'decide' || verb === 'scout') ? w.by(shortDay(by)) : '';
 }
 
+/** On a map this narrow, names stand near or not at all. */
+const SMALL_MAP = 600;
+const NEAR = 24;
+
 const wordings: Wordings = {
   field: (mark) => `${mark.name}  ${whenText(mark)}`,
   station: ({ station, perNight }) => (perNight === null ? station : `${rateText(perNight)}  ${station}`),
@@ -55,7 +59,7 @@ export function MarksLayer(props: MarksLayerProps) {
     const bounds = whole ? { left: 4, right: width - 4, top: 40, bottom: height - 24 } : null;
     const groups = rates ? rateGroups(farms, highest, project, wordings) : verbGroups(farms, project, wordings);
     const from = new Map(groups.map(({ key, place }) => [key, { place, at: project(place) }]));
-    return { placed: layOut(groups, bounds), from };
+    return { placed: layOut(groups, bounds, width < SMALL_MAP ? NEAR : undefined), from };
   }, [farms, rates, highest, scale, width, height, whole]);
   const moved = (group: string, spot: Placed | null | undefined): Placed | null => {
     const from = laid.from.get(group);
@@ -124,7 +128,7 @@ export function MarksLayer(props: MarksLayerProps) {
           {bar.text}
         </text>
       </g>
-      <g className="north" transform={`translate(${width - 32} 90)`}>
+      <g className="north" transform={width < SMALL_MAP ? `translate(24 ${height - 40})` : `translate(${width - 32} 90)`}>
         <path d="M0,12V-10M-4,-4L0,-11L4,-4" />
         <text y={-15} textAnchor="middle">
           {w.north}

@@ -53,8 +53,9 @@ const GAP = 16;
 /** Between a mark's edge and its word. */
 export const WORD_GAP = 5;
 const MARGIN = 3;
+const FAR = 80;
 /** How far from its true place a column is tried, across and along, the nearest first. */
-const MOVES = [0, 24, 48, 80]
+const MOVES = [0, 24, 48, FAR]
   .flatMap((away) => [0, -11, 11, -22, 22, -33, 33, -50, 50, -72, 72, -96, 96].map((shift) => ({ away, shift })))
   .sort((a, b) => wayOff(a) - wayOff(b));
 function wayOff({ away, shift }: { away: number; shift: number }): number {
@@ -78,21 +79,22 @@ type Standing = Map<string, PlacedGroup>;
  * finds none stands as the next of its ways. Then others make room for those that had to, where that leaves more in full.
  *
  * @param bounds what words should not run out of; null: anything goes, as when only a part is in sight
+ * @param reach how far from its true place a column may stand: on a small map long lines cross
  */
-export function layOut(groups: readonly Group[], bounds: Box | null): ReadonlyMap<string, PlacedGroup> {
+export function layOut(groups: readonly Group[], bounds: Box | null, reach = FAR): ReadonlyMap<string, PlacedGroup> {
   let standing: Standing = new Map();
-  for (const group of groups) settle(group, standing, bounds);
+  for (const group of groups) settle(group, standing, bounds, reach);
   if (groups.length > MANY) return standing;
   for (const group of groups) {
     if (standing.get(group.key)!.way === 0) continue;
     const others = boxesOf(standing, group.key);
-    const places = [...candidates(group.ways[0]!, 0, others, bounds)].sort((a, b) => a.covered - b.covered);
+    const places = [...candidates(group.ways[0]!, 0, others, bounds, reach)].sort((a, b) => a.covered - b.covered);
     for (const place of places.slice(0, TRIED)) {
       const placed = place.placed();
       const next: Standing = new Map(standing).set(group.key, placed);
       const covered = groups.filter(({ key }) => key !== group.key && touch(standing.get(key)!, placed));
       for (const { key } of covered) next.delete(key);
-      for (const each of covered) settle(each, next, bounds);
+      for (const each of covered) settle(each, next, bounds, reach);
       if (lost(next) >= lost(standing)) continue;
       standing = next;
       break;
@@ -110,18 +112,18 @@ const boxesOf = (standing: Standing, but: string): Box[] =>
 const touch = (a: PlacedGroup, b: PlacedGroup): boolean => a.boxes.some((box) => b.boxes.some((other) => common(box, other) > 0));
 
 /** Where a group finds no room at all it stands in its poorest way, over another if need be. */
-function settle({ key, ways }: Group, standing: Standing, bounds: Box | null): void {
+function settle({ key, ways }: Group, standing: Standing, bounds: Box | null, reach: number): void {
   const others = boxesOf(standing, key);
   for (const [way, cluster] of ways.entries()) {
-    const found = bestOf(cluster, way, others, bounds);
+    const found = bestOf(cluster, way, others, bounds, reach);
     standing.set(key, found.placed());
     if (found.covered < 1) return;
   }
 }
 
-function bestOf(cluster: Cluster, way: number, others: readonly Box[], bounds: Box | null): Tried {
+function bestOf(cluster: Cluster, way: number, others: readonly Box[], bounds: Box | null, reach: number): Tried {
   let best: Tried | null = null;
-  for (const tried of candidates(cluster, way, others, bounds)) {
+  for (const tried of candidates(cluster, way, others, bounds, reach)) {
     if (best === null || tried.covered < best.covered) best = tried;
     if (tried.covered < 1) break;
   }
@@ -129,11 +131,11 @@ function bestOf(cluster: Cluster, way: number, others: readonly Box[], bounds: B
 }
 
 /** Every place tried, the nearest first. */
-function* candidates(cluster: Cluster, way: number, others: readonly Box[], bounds: Box | null): Generator<Tried> {
+function* candidates(cluster: Cluster, way: number, others: readonly Box[], bounds: Box | null, reach: number): Generator<Tried> {
   const sides = [column(cluster, true), column(cluster, false)];
-  const reach = grown(around(sides.flatMap(({ boxes }) => boxes.flatMap(corners))), 100);
-  const near = others.filter((box) => common(box, reach) > 0);
-  for (const { away, shift } of MOVES)
+  const whole = grown(around(sides.flatMap(({ boxes }) => boxes.flatMap(corners))), 100);
+  const near = others.filter((box) => common(box, whole) > 0);
+  for (const { away, shift } of MOVES.filter((move) => move.away <= reach && Math.abs(move.shift) <= reach + 20))
     for (const side of sides) {
       const boxes = side.boxes.map((box, index) => moved(box, side.parts[index]!, away, shift));
       let covered = 0;

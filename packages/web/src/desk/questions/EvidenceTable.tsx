@@ -65,6 +65,14 @@ export function EvidenceTable({ question, on }: { question: RecordQuestion; on: 
             cell: ({ others }) => (others === null ? w.unknown : countText(others)),
             number: true,
           },
+          {
+            head: w.columns.neighbours,
+            said: ({ neighbours }) =>
+              neighbours.length === 0
+                ? w.noNeighbours
+                : neighbours.map(({ trapId, count, nights }) => w.neighbour(trapId, countText(count), nights)).join('; '),
+            className: 'neighbours',
+          },
           ...(mayCorrect ? [correcting] : []),
         ]}
       />

@@ -23,6 +23,7 @@ import { useTitle } from '../../ui/media.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { MoveForm } from './MoveForm.tsx';
 import { RetireForm } from './RetireForm.tsx';
+import { TrapChart } from './TrapChart.tsx';
 import { Checks, Lures, Seasons } from './trap-tables.tsx';
 
 const route = getRouteApi('/traps/$trapId');
@@ -102,6 +103,7 @@ function Trap({ trap }: { trap: TrapView }) {
         {notSent > 0 && <span className="not-sent">{recordWords.unsent(notSent)}</span>}
       </p>
       <Facts trap={trap} />
+      <TrapChart trap={trap} />
       <Seasons trap={trap} />
       <Checks trap={trap} />
       <Lures trap={trap} />
