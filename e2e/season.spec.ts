@@ -1,5 +1,5 @@
 import type { APIRequestContext, Page } from '@playwright/test';
-import type { SeasonView } from '../packages/core/src/index.ts';
+import type { SeasonTruthView, SeasonView } from '../packages/core/src/index.ts';
 import { test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 
@@ -75,10 +75,25 @@ test('what has no price is said to be unknown, and a price of one’s own takes 
   await expect(page.getByText('Undone.')).toBeVisible();
 });
 
-test('the running season is held against its plan, with what that does to the advice', async ({ page }) => {
+test('the running season is held against its plan, grouped by cause with one act each, the gravest first', async ({
+  page,
+  request,
+}) => {
+  const { lines } = (await (await request.get('/api/season/truth')).json()) as SeasonTruthView;
+  const causes = new Set(lines.map(({ cause }) => cause));
   await page.goto('/season?part=truth');
-  await expect(page.locator('.truth-line').first()).toContainText('What it does to the advice');
-  await expect(page.getByText(/hung \d+ days late/).first()).toBeVisible();
+  const heads = page.locator('.truth-lines .cause-head');
+  await expect(heads).toHaveCount(causes.size);
+  await expect(page.locator('.truth-lines tbody tr:not(.group-head)')).toHaveCount(lines.length);
+  const graver = ['blind', 'not-hung', 'lure-spent', 'checks-missed', 'hung-late', 'other-design', 'not-telling', 'as-planned'];
+  const inOrder = graver.filter((cause) => causes.has(cause as SeasonTruthView['lines'][number]['cause']));
+  const counts = inOrder.map((cause) => lines.filter((line) => line.cause === cause).length);
+  for (const [nth, count] of counts.entries())
+    await expect(heads.nth(nth).locator('b')).toContainText(new RegExp(`: ${count} areas?$`));
+  const acts = inOrder.filter((cause) => cause !== 'as-planned').length;
+  await expect(page.locator('.cause-head :is(a, button)')).toHaveCount(acts);
   await expectWithinPage(page);
   expect(await accessibilityProblems(page)).toEqual([]);
+  await page.getByRole('combobox', { name: 'Group by' }).selectOption('farm');
+  await expect(page.locator('.group-head')).toHaveCount(new Set(lines.map(({ farm }) => farm)).size);
 });

@@ -25,6 +25,7 @@ import {
   totalSchema,
   trapNumberRowSchema,
   trapStockSchema,
+  truthCauseSchema,
 } from '../planning/schema.ts';
 import {
   isoDay,
@@ -209,10 +210,29 @@ const seasonTruthLineSchema = z
     farm: z.string(),
     fields: z.array(seasonFieldSchema),
     planned: z.object({ traps: z.int(), hangOn: isoDay.nullable(), takeDownOn: isoDay.nullable() }),
+    cause: truthCauseSchema,
+    telling: z.int().nullable().describe('Traps that tell something now; null outside the season of the line.'),
+    risk: z
+      .object({ planned: chance.nullable(), now: chance.nullable() })
+      .describe('Chance of missing the rule by the number of traps; now null: no trap tells anything, or no rule.'),
+    traps: z
+      .array(
+        z.object({
+          trapId: z.string(),
+          hungOn: isoDay,
+          takenDownOn: isoDay.nullable(),
+          checks: z.array(isoDay),
+          missed: z.array(isoDay).describe('Planned checks that nobody made.'),
+          lures: z.array(z.object({ placedOn: isoDay, ends: isoDay.nullable() })),
+        }),
+      )
+      .describe('First hung first.'),
     deviations: z.array(deviationSchema),
     effects: z.array(effectSchema),
     checksMade: chance.nullable(),
-    advice: z.array(z.object({ field: z.string(), name: z.string(), verb: verbSchema })),
+    advice: z.array(
+      z.object({ field: z.string(), name: z.string(), verb: verbSchema, by: isoDay.nullable(), dueSince: isoDay.nullable() }),
+    ),
   })
   .meta({ id: 'SeasonTruthLine' });
 export type SeasonTruthLine = Shape<typeof seasonTruthLineSchema>;

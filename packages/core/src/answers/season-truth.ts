@@ -14,12 +14,16 @@ export function seasonTruthView(prepared: Prepared, season: number): SeasonTruth
     season,
     today,
     state: today < from ? 'ahead' : today < to ? 'running' : 'over',
-    lines: truths.map(({ line, deviations, effects, checksMade, advice }) => ({
+    lines: truths.map(({ line, deviations, effects, checksMade, advice, cause, telling, risk, traps }) => ({
       id: line.id,
       insect: line.insect,
       farm: line.farm,
       fields: line.fields.map((field) => fieldOf(prepared, field)),
       planned: { traps: line.traps.count, hangOn: line.hang.on, takeDownOn: line.takeDown.on },
+      cause,
+      telling,
+      risk,
+      traps: [...traps],
       deviations,
       effects,
       checksMade,

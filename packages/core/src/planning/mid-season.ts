@@ -3,14 +3,14 @@
 import { adviseCell } from '../advice/advise.ts';
 import { lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared } from '../advice/prepare.ts';
-import type { Verb } from '../advice/types.ts';
-import { day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
+import type { Advice } from '../advice/types.ts';
+import { addDays, day, daysBetween, formatDay, type IsoDay } from '../base/day.ts';
 import type { Shape } from '../base/shape.ts';
 import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { TrapRecord } from '../records/schema.ts';
 import { independentTraps } from './placing.ts';
 import type { PlanLine, SeasonPlan } from './plan-types.ts';
-import type { deviationSchema, effectSchema } from './schema.ts';
+import type { deviationSchema, effectSchema, truthCauseSchema } from './schema.ts';
 import { type TrapWishes, trapNumberRow } from './trap-table.ts';
 
 export type PlanDeviation = Shape<typeof deviationSchema>;
@@ -23,8 +23,32 @@ export interface LineTruth {
   /** Share of the planned checks up to now that were made, over the traps that hang; null before the first. */
   readonly checksMade: number | null;
   /** What the advice says now at each field of the line. */
-  readonly advice: readonly { readonly field: string; readonly verb: Verb }[];
+  readonly advice: readonly LineAdvice[];
+  /** The gravest of what went otherwise than planned. */
+  readonly cause: TruthCause;
+  /** Traps that tell something now; null where the line is not in its season. */
+  readonly telling: number | null;
+  /** Chance of missing the rule by the number of traps: as planned, and now; null where there is none to give. */
+  readonly risk: { readonly planned: number | null; readonly now: number | null };
+  /** First hung first. */
+  readonly traps: readonly TrapTruth[];
 }
+
+export type LineAdvice = { readonly field: string } & Pick<Advice, 'verb' | 'by' | 'dueSince'>;
+
+/** One trap of a line, day by day. */
+export interface TrapTruth {
+  readonly trapId: string;
+  readonly hungOn: IsoDay;
+  readonly takenDownOn: IsoDay | null;
+  /** Visits, and planned checks that nobody made. */
+  readonly checks: readonly IsoDay[];
+  readonly missed: readonly IsoDay[];
+  /** `ends`: the last day of its stated life; null when none is stated. */
+  readonly lures: readonly { readonly placedOn: IsoDay; readonly ends: IsoDay | null }[];
+}
+
+export type TruthCause = Shape<typeof truthCauseSchema>;
 
 /** Every line of the plan as it stands on the day of `prepared`. */
 export function planAgainstSeason(plan: SeasonPlan, prepared: Prepared, wishes: TrapWishes = {}): LineTruth[] {
@@ -48,15 +72,63 @@ function lineTruth(line: PlanLine, prepared: Prepared, madeOn: IsoDay, wishes: T
   const telling = independentTraps(hanging.filter((trap) => tellsNow(prepared, trap)));
   if (inSeason && telling < line.traps.count) deviations.push({ kind: 'fewer-traps', planned: line.traps.count, telling });
   const planned = checked.reduce((sum, one) => sum + one.planned, 0);
-  const missed = checked.reduce((sum, one) => sum + one.missed, 0);
+  const missed = checked.reduce((sum, one) => sum + one.missed.length, 0);
   return {
     line,
     deviations,
+    cause: causeOf(deviations, inSeason && telling === 0),
+    telling: inSeason ? telling : null,
+    risk: riskOf(line, inSeason ? telling : line.traps.count, wishes),
+    traps: hung
+      .map((trap, index) => trapTruth(prepared, trap, checked[index]!.missed))
+      .sort((a, b) => (a.hungOn < b.hungOn ? -1 : a.hungOn > b.hungOn ? 1 : 0)),
     effects: inSeason ? effectsOf(line, deviations, { hung: hung.length, telling }, wishes) : [],
     checksMade: planned === 0 ? null : 1 - missed / planned,
     advice: line.fields
       .filter((field) => prepared.fields.has(field))
-      .map((field) => ({ field, verb: adviseCell(prepared, field, line.insect).verb })),
+      .map((field) => {
+        const { verb, by, dueSince } = adviseCell(prepared, field, line.insect);
+        return { field, verb, by, dueSince };
+      }),
+  };
+}
+
+/** A lure nobody wrote a life for is a deviation, but nothing that is known to have gone wrong. */
+function causeOf(deviations: readonly PlanDeviation[], isBlind: boolean): TruthCause {
+  if (isBlind) return 'blind';
+  const has = (kind: PlanDeviation['kind']) => deviations.some((one) => one.kind === kind);
+  if (has('not-hung')) return 'not-hung';
+  if (has('lure-overdue')) return 'lure-spent';
+  if (has('missed-checks')) return 'checks-missed';
+  if (has('hung-late')) return 'hung-late';
+  if (has('other-design')) return 'other-design';
+  return has('fewer-traps') ? 'not-telling' : 'as-planned';
+}
+
+function riskOf({ rule, traps, nightsBetweenChecks }: PlanLine, telling: number, wishes: TrapWishes): LineTruth['risk'] {
+  const planned = traps.quality?.missed ?? null;
+  if (!rule || planned === null || telling === 0) return { planned, now: null };
+  if (telling >= traps.count) return { planned, now: planned };
+  const question = { ...rule, k: traps.dispersion?.k ?? null, nightsBetweenChecks };
+  return { planned, now: trapNumberRow(question, telling, wishes).missed };
+}
+
+function trapTruth(prepared: Prepared, trap: TrapRecord, missed: readonly IsoDay[]): TrapTruth {
+  const today = formatDay(prepared.on);
+  const visits = (prepared.checksByTrap.get(trap.trapId) ?? []).map(({ checkedOn }) => checkedOn);
+  const lures = (prepared.luresByTrap.get(trap.trapId) ?? []).filter(({ placedOn }) => placedOn <= today);
+  return {
+    trapId: trap.trapId,
+    hungOn: trap.hungOn,
+    takenDownOn: trap.takenDownOn,
+    checks: [...new Set(visits.filter((on) => on <= today))].sort(),
+    missed,
+    lures: lures
+      .map(({ placedOn, lifeDays }) => ({
+        placedOn,
+        ends: lifeDays === null ? null : formatDay(addDays(day(placedOn), lifeDays)),
+      }))
+      .sort((a, b) => (a.placedOn < b.placedOn ? -1 : 1)),
   };
 }
 
@@ -95,7 +167,7 @@ function missedChecks(line: PlanLine, prepared: Prepared, { trapId, hungOn, take
   const days = closed.filter((on, i) => !visits.some((visit) => visit >= on && visit < due[i + 1]!));
   const deviation: PlanDeviation | null =
     days.length === 0 ? null : { kind: 'missed-checks', trapId, days, planned: closed.length };
-  return { planned: closed.length, missed: days.length, deviation };
+  return { planned: closed.length, missed: days, deviation };
 }
 
 function lureDeviation(prepared: Prepared, trap: TrapRecord): PlanDeviation[] {

@@ -236,6 +236,10 @@ export const placingQuestionSchema = z.discriminatedUnion('kind', [
     .describe('The station is in no driving order and on no map; its traps are checked and read like others.'),
 ]);
 
+export const truthCauseSchema = z
+  .enum(['blind', 'not-hung', 'lure-spent', 'checks-missed', 'hung-late', 'other-design', 'not-telling', 'as-planned'])
+  .describe('The gravest of what went otherwise than planned; the gravest first.');
+
 export const deviationSchema = z
   .discriminatedUnion('kind', [
     z.object({

@@ -38,6 +38,10 @@ export interface TableProps<R> {
   readonly fixed?: boolean;
   /** False where the page offers that itself, or where there is nothing to take. */
   readonly takeAlong?: boolean;
+  /** Which group a row belongs to. Groups stand in the order in which the rows come; sorting moves rows within them. */
+  readonly groupOf?: (row: R) => string;
+  /** What stands over a group. */
+  readonly groupHead?: (group: string, rows: readonly R[]) => ReactNode;
   readonly className?: string;
   readonly rowClass?: (row: R, before: R | undefined) => string | undefined;
 }
@@ -47,7 +51,18 @@ export interface TableProps<R> {
  * something, and can be copied or saved as it stands.
  */
 export function Table<R>(props: TableProps<R>) {
-  const { label, rows, height = 'whole', stands, fixed = false, takeAlong = true, className, rowClass } = props;
+  const {
+    label,
+    rows,
+    height = 'whole',
+    stands,
+    fixed = false,
+    takeAlong = true,
+    className,
+    rowClass,
+    groupOf,
+    groupHead,
+  } = props;
   const columns = useMemo(() => props.columns.map(whole), [props.columns]);
   const [own, setOwn] = useState<Sort | null>(null);
   const sort = stands ? stands.sort : own;
@@ -56,6 +71,7 @@ export function Table<R>(props: TableProps<R>) {
     const by = column?.value ?? column?.said;
     return own && by ? sorted(rows, by, own.down) : rows;
   }, [rows, columns, own]);
+  const groups = useMemo(() => grouped(rows, shown, groupOf), [rows, shown, groupOf]);
   const held = columns.filter(holds);
   const cells = () => shown.map((row) => held.map(({ said, value }) => (said ?? value)!(row)));
   const press = (by: number) => {
@@ -79,15 +95,24 @@ export function Table<R>(props: TableProps<R>) {
               ))}
             </tr>
           </thead>
-          <tbody>
-            {shown.map((row, index) => (
-              <tr key={props.keyOf(row, index)} className={rowClass?.(row, shown[index - 1])}>
-                {columns.map((column) => (
-                  <Cell key={column.head} column={column} row={row} before={shown[index - 1]} />
-                ))}
-              </tr>
-            ))}
-          </tbody>
+          {groups.map(([group, members]) => (
+            <tbody key={group}>
+              {groupHead && (
+                <tr className="group-head">
+                  <th colSpan={columns.length} scope="rowgroup">
+                    {groupHead(group, members)}
+                  </th>
+                </tr>
+              )}
+              {members.map((row, index) => (
+                <tr key={props.keyOf(row, index)} className={rowClass?.(row, members[index - 1])}>
+                  {columns.map((column) => (
+                    <Cell key={column.head} column={column} row={row} before={members[index - 1]} />
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          ))}
         </BareTable>
       </Scroll>
       {takeAlong && held.length > 0 && rows.length > 0 && (
@@ -104,6 +129,17 @@ export function Table<R>(props: TableProps<R>) {
       )}
     </div>
   );
+}
+
+/** All rows as one group without a name, where none is asked for: so an empty table still has its body. */
+function grouped<R>(
+  rows: readonly R[],
+  shown: readonly R[],
+  groupOf: ((row: R) => string) | undefined,
+): (readonly [string, readonly R[]])[] {
+  if (!groupOf) return [['', shown]];
+  const order = [...new Set(rows.map(groupOf))];
+  return order.map((group) => [group, shown.filter((row) => groupOf(row) === group)] as const);
 }
 
 const holds = <R,>({ value, said }: Column<R>): boolean => (value ?? said) !== undefined;
