@@ -144,7 +144,7 @@ async function inside(look, ending) {
   await save('season-truth');
   for (const part of ['review', 'years', 'designs', 'lures', 'infestation']) {
     await visit(`/season/review?part=${part}&insect=ostrinia-nubilalis`, '.review h3, .lesson');
-    await save(`learn-${part}`);
+    await save(`review-${part}`);
   }
   await visit('/questions', '.question, .quiet');
   await save('questions');

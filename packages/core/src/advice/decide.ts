@@ -40,14 +40,14 @@ function adviceFor(prepared: Prepared, fieldId: string, insect: string): Advice 
   return finish(prepared, field, insect, { draft, due, reasons, context: contextOf(findings, draft, reasons) });
 }
 
-/** The verb alone, and the rule behind it: what many days of a season are read for. */
+/** The verb with its rule and the day that this day's records alone give it: what many days of a season are read for. */
 export function verbOf(
   prepared: Prepared,
   fieldId: string,
   insect: string,
-): { readonly verb: Verb; readonly rule: ActionRule | null } {
-  const { verb, rule = null } = draftOf(prepared, fieldOf(prepared, fieldId), insect);
-  return { verb, rule };
+): { readonly verb: Verb; readonly rule: ActionRule | null; readonly due: Day | null; readonly forecast: boolean } {
+  const { verb, rule = null, due, forecast = false } = draftOf(prepared, fieldOf(prepared, fieldId), insect);
+  return { verb, rule, due, forecast };
 }
 
 function fieldOf(prepared: Prepared, fieldId: string): FieldRecord {

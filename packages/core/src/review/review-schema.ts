@@ -42,6 +42,22 @@ const callRowSchema = z
       .object({ on: isoDay, reason: z.enum(DECISION_REASONS) })
       .nullable()
       .describe('A recorded decision not to treat or not to look.'),
+    dueOn: isoDay.nullable().describe('The earliest day by which it was due, as known then; null where it had none.'),
+    answer: z
+      .object({
+        by: z.enum(['sample', 'treatment', 'decision']),
+        on: isoDay,
+        daysLate: z.int().nullable().describe('Days past the day it was due; 0 in time; null where no day was named.'),
+      })
+      .nullable()
+      .describe('What answered it first; null: nothing on record does.'),
+    outcome: z.enum(['unanswered', 'late', 'in-time']),
+    daysOpen: z
+      .int()
+      .nullable()
+      .describe(
+        'For what nothing answers: days from the day it was due to the last day it was asked; null where no day was named.',
+      ),
   })
   .meta({ id: 'CallRow', description: 'Scout or Decide, and what followed.' });
 export type CallRow = Shape<typeof callRowSchema>;
@@ -52,6 +68,12 @@ export const callsSchema = z
     scoutSampled: z.int(),
     decideSampled: z.int(),
     decideTreated: z.int(),
+    answered: z.object({
+      inTime: z.int(),
+      late: z.int(),
+      unanswered: z.int(),
+      middleDaysLate: z.int().nullable().describe('Of the late ones, the middle; null: none was late.'),
+    }),
     sampledInfested: z.int().describe('Samples that followed Scout or Decide: how many found something.'),
   })
   .meta({ id: 'Calls', description: 'Runs of verbs that asked for something, and what followed.' });

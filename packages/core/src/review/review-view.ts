@@ -3,7 +3,7 @@
 import { type Day, formatDay, type IsoDay } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
 import type { CallRow, ReviewPart, ReviewView, TimingRow } from './review-schema.ts';
-import { type Review, reviewSeason } from './season-review.ts';
+import { outcomeOf, type Review, reviewSeason } from './season-review.ts';
 import type { VerbRun } from './season-verbs.ts';
 import type { SeasonVisits } from './season-visits.ts';
 
@@ -86,8 +86,9 @@ function drawnVisits({ visits, luresPlaced, luresWithoutLife, trapsWithoutLure, 
   };
 }
 
-function callRow({ field, insect, verb, from, to, ruleId, followed }: VerbRun, name: string): CallRow {
-  const { sample, treatment, decision } = followed!;
+function callRow(run: VerbRun, name: string): CallRow {
+  const { field, insect, verb, from, to, ruleId, dueOn } = run;
+  const { sample, treatment, decision, answer } = run.followed!;
   return {
     field,
     name,
@@ -99,6 +100,10 @@ function callRow({ field, insect, verb, from, to, ruleId, followed }: VerbRun, n
     sample: sample && { ...sample, on: formatDay(sample.on) },
     treatment: treatment && { ...treatment, on: formatDay(treatment.on) },
     decision: decision && { ...decision, on: formatDay(decision.on) },
+    dueOn: orNull(dueOn),
+    answer: answer && { ...answer, on: formatDay(answer.on) },
+    outcome: outcomeOf(run),
+    daysOpen: answer !== null || dueOn === null ? null : Math.max(0, to - dueOn),
   };
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   adviceOn,
   checkOf,
+  decisionOf,
   fieldOf,
   lureAt,
   nightly,
@@ -137,6 +138,33 @@ describe('what was advised, and what people did', () => {
     expect(program.calls).toMatchObject({ decideTreated: 1, decideSampled: 1, sampledInfested: 1 });
     expect(program.calls.given).toMatchObject({ decide: 1, covered: 1 });
     expect(verbs.treatmentsUncalled).toEqual([]);
+  });
+
+  it('says how late a decision was answered, and by which answer; silence is no answer', () => {
+    const decideIn = (own: Partial<Parameters<typeof programOf>[0]>) => {
+      const { verbs, program } = review(programOf({ ...parts, samples: [], treatments: [], ...own }), { on });
+      return { decide: verbs.runs.find(({ verb }) => verb === 'decide')!, answered: program.calls.answered };
+    };
+    const silent = decideIn({});
+    const due = silent.decide.dueOn!;
+    expect(formatDay(due)).toBe(adviceOn('2025-07-08', { ...parts, samples: [], treatments: [] }).by);
+    expect(silent.decide.followed!.answer).toBeNull();
+    expect(silent.answered).toMatchObject({ late: 0, middleDaysLate: null });
+    expect(silent.answered.unanswered).toBeGreaterThan(0);
+
+    const late = decideIn({ treatments: [treatmentOf('2025-07-12')] });
+    expect(late.decide.followed!.answer).toEqual({ by: 'treatment', on: day('2025-07-12'), daysLate: day('2025-07-12') - due });
+    expect(late.answered).toMatchObject({ late: 1, middleDaysLate: day('2025-07-12') - due });
+
+    const declined = decideIn({
+      decisions: [decisionOf('2025-07-09')],
+      treatments: [treatmentOf('2025-07-12')],
+    });
+    expect(declined.decide.followed!.answer).toEqual({
+      by: 'decision',
+      on: day('2025-07-09'),
+      daysLate: day('2025-07-09') - due,
+    });
   });
 
   it('a treatment that nothing called for is named', () => {

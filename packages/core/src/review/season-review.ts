@@ -93,6 +93,28 @@ export function* reviewSeason(
   };
 }
 
+/** How what was asked was answered. */
+export function outcomeOf({ followed }: VerbRun): 'unanswered' | 'late' | 'in-time' {
+  const answer = followed?.answer ?? null;
+  if (answer === null) return 'unanswered';
+  return (answer.daysLate ?? 0) > 0 ? 'late' : 'in-time';
+}
+
+function answeredOf(runs: readonly VerbRun[]): Calls['answered'] {
+  const asked = runs.filter(({ followed }) => followed !== null);
+  const late = asked
+    .flatMap(({ followed }) => followed!.answer?.daysLate ?? [])
+    .filter((days) => days > 0)
+    .sort((a, b) => a - b);
+  const count = (outcome: ReturnType<typeof outcomeOf>) => asked.filter((run) => outcomeOf(run) === outcome).length;
+  return {
+    inTime: count('in-time'),
+    late: count('late'),
+    unanswered: count('unanswered'),
+    middleDaysLate: late.length === 0 ? null : late[late.length >> 1]!,
+  };
+}
+
 function callsOf(runs: readonly VerbRun[]): Calls {
   const given: Record<Verb, number> = { watch: 0, scout: 0, decide: 0, covered: 0, blind: 0, none: 0 };
   for (const { verb } of runs) given[verb]++;
@@ -107,6 +129,7 @@ function callsOf(runs: readonly VerbRun[]): Calls {
     scoutSampled: count('scout', ({ followed }) => followed!.sample !== null),
     decideSampled: count('decide', ({ followed }) => followed!.sample !== null),
     decideTreated: count('decide', ({ followed }) => followed!.treatment !== null),
+    answered: answeredOf(runs),
     sampledInfested: [...samples.values()].filter(({ infested }) => infested !== null && infested > 0).length,
   };
 }

@@ -19,6 +19,8 @@ export interface VerbRun {
   readonly to: Day;
   readonly daysRead: number;
   readonly ruleId: string | null;
+  /** The earliest day by which it was due, as known on one of its days; null where it had none. */
+  readonly dueOn: Day | null;
   /** For Scout and Decide: what the records say was done from the first day on, until `within` days after the last. */
   readonly followed: Followed | null;
 }
@@ -33,6 +35,15 @@ export interface Followed {
   readonly treatment: { readonly on: Day; readonly product: string } | null;
   /** A recorded decision not to treat or not to look, and why. */
   readonly decision: { readonly on: Day; readonly reason: DecisionReason } | null;
+  /** The first of these that answers what was asked; null: nothing on record does. */
+  readonly answer: Answer | null;
+}
+
+export interface Answer {
+  readonly by: 'sample' | 'treatment' | 'decision';
+  readonly on: Day;
+  /** Days past the day by which it was due; 0 in time; null where no day was named. */
+  readonly daysLate: number | null;
 }
 
 export interface SeasonVerbs {
@@ -78,8 +89,10 @@ export function* readVerbs(
       if (!farms.has(farm)) continue;
       for (const insect of prepared.insects) {
         if (!prepared.trapsByCell.has(`${fieldId}\n${insect}`)) continue;
-        const { verb, rule } = verbOf(prepared, fieldId, insect);
-        said.push({ farm, field: fieldId, insect, verb, on: today, ruleId: rule?.id ?? null });
+        const { verb, rule, due, forecast } = verbOf(prepared, fieldId, insect);
+        // What was expected once makes nobody late.
+        const dueOn = forecast && due !== null && due > today ? null : due;
+        said.push({ farm, field: fieldId, insect, verb, on: today, ruleId: rule?.id ?? null, dueOn });
       }
     }
     yield { done: i + 1, of: all.length };
@@ -100,6 +113,7 @@ interface Said {
   readonly verb: Verb;
   readonly on: Day;
   readonly ruleId: string | null;
+  readonly dueOn: Day | null;
 }
 
 function checkDays(program: Program, season: GrowingYear, on: Day): Map<string, Day[]> {
@@ -136,6 +150,7 @@ function runsOf(said: readonly Said[]): Omit<VerbRun, 'followed'>[] {
       if (open?.verb === cell.verb) {
         open.to = on;
         open.daysRead++;
+        if (cell.dueOn !== null && (open.dueOn === null || cell.dueOn < open.dueOn)) open.dueOn = cell.dueOn;
       } else runs.push({ ...cell, from: on, to: on, daysRead: 1 });
     }
     return runs;
@@ -158,13 +173,24 @@ function followed(program: Program, run: Omit<VerbRun, 'followed'>, on: Day, wit
   const decision = program.decisions
     .filter((one) => isFor(one) && one.decision === answer && follows(one.decidedOn))
     .sort((a, b) => (a.decidedOn < b.decidedOn ? -1 : 1))[0];
-  return {
+  const found = {
     sample: sample
       ? { on: day(sample.sampledOn), kind: sample.kind, examined: sample.unitsExamined, infested: sample.unitsInfested }
       : null,
     treatment: treatment ? { on: day(treatment.appliedOn), product: treatment.product } : null,
     decision: decision ? { on: day(decision.decidedOn), reason: decision.reason } : null,
   };
+  return { ...found, answer: answerTo(run, found) };
+}
+
+/** A decision is answered by a treatment or by deciding not to treat; scouting by a sample too, or by deciding not to look. */
+function answerTo({ verb, dueOn }: Omit<VerbRun, 'followed'>, found: Omit<Followed, 'answer'>): Answer | null {
+  const ways = verb === 'decide' ? (['treatment', 'decision'] as const) : (['sample', 'treatment', 'decision'] as const);
+  const answers = ways.flatMap((by) => {
+    const on = found[by]?.on;
+    return on === undefined ? [] : [{ by, on, daysLate: dueOn === null ? null : Math.max(0, on - dueOn) }];
+  });
+  return answers.sort((a, b) => a.on - b.on)[0] ?? null;
 }
 
 function uncalled(program: Program, season: GrowingYear, on: Day, runs: readonly VerbRun[], within: number) {

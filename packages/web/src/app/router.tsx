@@ -16,7 +16,7 @@ import { sessionQuery } from '../api/session.ts';
 import { type DaySearch, daySearch, parseSearch, type RawSearch, stringifySearch } from '../browser/address.ts';
 import { flightsSearch } from '../desk/flights/search.ts';
 import { mapSearch } from '../desk/map/search.ts';
-import { learnSearch } from '../desk/review/search.ts';
+import { reviewSearch } from '../desk/review/search.ts';
 import { planSearch } from '../desk/scouting/search.ts';
 import { seasonSearch } from '../desk/season/search.ts';
 import { stationsSearch } from '../desk/traps/search.ts';
@@ -86,8 +86,8 @@ const map = createRoute({
 const learn = createRoute({
   getParentRoute,
   path: '/season/review',
-  validateSearch: learnSearch,
-  component: lazyRouteComponent(() => import('../desk/review/LearnPage.tsx'), 'LearnPage'),
+  validateSearch: reviewSearch,
+  component: lazyRouteComponent(() => import('../desk/review/ReviewPage.tsx'), 'ReviewPage'),
 });
 const questions = createRoute({
   getParentRoute,

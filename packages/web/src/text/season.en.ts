@@ -138,7 +138,12 @@ export const seasonEn = {
   },
 
   numbers: {
-    lead: 'What a number of traps is good for, for each rhythm of checks. More nights between checks sharpen a count only a little: traps differ from one another, and only more traps meet that.',
+    lead: 'What each number of traps lets through. Missed: moths fly well above the rule, and the traps show less. Called in vain: they fly well below it, and the traps show more. More nights between checks help little; more traps help.',
+    plain: (traps: number, missed: string, above: string, vain: string, below: string) =>
+      `${plural(traps, 'trap', 'traps')} an area: of 100 times that moths fly at ${above} of the rule, ${missed} are missed; of 100 times at ${below}, ${vain} are called in vain.`,
+    tables: { missed: 'Missed, of 100', vain: 'Called in vain, of 100', enough: 'Enough' },
+    accept: (missed: string, vain: string) => `Enough: at most ${missed} missed and ${vain} called in vain, of 100 each.`,
+    statistics: 'The statistics behind it',
     none: 'No line of this plan has a catch rule and a design, so that no verb can be wrong by too few traps.',
     of: (insect: string, design: string, threshold: string) => `${insect}, ${design}: ${threshold} moths a night`,
     enough: (traps: number, nights: number) =>
@@ -154,15 +159,15 @@ export const seasonEn = {
         `Scatter between traps: k = ${k}, assumed. Your own counts scatter no more than chance; the assumption errs towards more traps.`,
       'no-fit': (k: string) => `Scatter between traps: k = ${k}, assumed. It could not be estimated from your own counts.`,
     },
-    missed: (share: string) => `P(missed) at ${share} of the rule`,
-    falseAlarm: (share: string) => `P(in error) at ${share} of the rule`,
+    missed: (share: string) => `Missed when moths fly at ${share} of the rule`,
+    falseAlarm: (share: string) => `Called in vain at ${share} of the rule`,
     precision: 'Half-width of the mean, 80 % interval',
     accepted: (risk: string) => `accepted ${risk}`,
     traps: 'Traps',
     nights: (n: number) => plural(n, 'night', 'nights'),
     rhythm: 'Nights between checks',
     missedShort: 'Missed',
-    falseShort: 'In error',
+    falseShort: 'Called in vain',
     precisionShort: 'Precision ±',
     visits: 'Visits read',
     keeps: 'Keeps to both',

@@ -140,7 +140,12 @@ export const seasonEs: SeasonWords = {
   },
 
   numbers: {
-    lead: 'Para qué alcanza un número de trampas, con cada ritmo de revisión. Más noches entre revisiones afinan poco un conteo: las trampas difieren entre sí, y eso solo se remedia con más trampas.',
+    lead: 'Lo que deja pasar cada número de trampas. No se ve: vuelan polillas muy por encima de la regla y las trampas muestran menos. En vano: vuelan muy por debajo y las trampas muestran más. Más noches entre revisiones ayudan poco; más trampas, sí.',
+    plain: (traps, missed, above, vain, below) =>
+      `${plural(traps, 'trampa', 'trampas')} por área: de 100 veces que vuelan polillas a ${above} de la regla, ${missed} no se ven; de 100 veces a ${below}, ${vain} se llaman en vano.`,
+    tables: { missed: 'No se ven, de 100', vain: 'En vano, de 100', enough: 'Basta' },
+    accept: (missed, vain) => `Basta: a lo más ${missed} sin verse y ${vain} en vano, de 100 cada vez.`,
+    statistics: 'La estadística detrás',
     none: 'Ninguna línea de este plan tiene regla de captura y diseño; ningún consejo puede fallar por pocas trampas.',
     of: (insect, design, threshold) => `${insect}, ${design}: ${threshold} polillas por noche`,
     enough: (traps, nights) =>
@@ -156,15 +161,15 @@ export const seasonEs: SeasonWords = {
         `Dispersión entre trampas: k = ${k}, supuesta. Sus conteos varían solo lo que da el azar; lo supuesto peca por más trampas.`,
       'no-fit': (k) => `Dispersión entre trampas: k = ${k}, supuesta. No se pudo estimar de sus propios conteos.`,
     },
-    missed: (share) => `P(no verla) a ${share} de la regla`,
-    falseAlarm: (share) => `P(por error) a ${share} de la regla`,
+    missed: (share) => `No se ve cuando vuelan a ${share} de la regla`,
+    falseAlarm: (share) => `En vano a ${share} de la regla`,
     precision: 'Semiancho de la media, intervalo del 80 %',
     accepted: (risk) => `aceptado ${risk}`,
     traps: 'Trampas',
     nights: (n) => plural(n, 'noche', 'noches'),
     rhythm: 'Noches entre revisiones',
     missedShort: 'No vista',
-    falseShort: 'Por error',
+    falseShort: 'En vano',
     precisionShort: 'Precisión ±',
     visits: 'Visitas leídas',
     keeps: 'Respeta ambos',

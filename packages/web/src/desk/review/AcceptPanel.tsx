@@ -7,13 +7,13 @@ import { longDay } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
-import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, sampleKind } from '../../text/names.ts';
+import { reviewWords } from '../../text/review.ts';
 import { useWording } from '../../text/wording.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { type KnownInfestation, ownRule } from './own-rule.ts';
 
-const w = learnWords.crop;
+const w = reviewWords.crop;
 
 /** Asks for the yes without which no threshold is used, with all that will be written before it is. */
 export function AcceptPanel(props: { lesson: InfestationLesson; learned: KnownInfestation; on: IsoDay; close: () => void }) {

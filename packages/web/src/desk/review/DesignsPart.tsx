@@ -1,8 +1,8 @@
 import type { IsoDay, SideBySideLesson, TrapDesign } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { countText, percentText, rateText } from '../../format/number.ts';
-import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
+import { reviewWords } from '../../text/review.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
@@ -10,7 +10,7 @@ import { learnQuery } from './queries.ts';
 import { type DrawnRatio, RatioPlot } from './RatioPlot.tsx';
 import { NotYet, Working } from './Working.tsx';
 
-const w = learnWords.designs;
+const w = reviewWords.designs;
 
 export function DesignsPart({ on }: { on: IsoDay | undefined }) {
   const { data, error, refetch } = useQuery(learnQuery(on));
@@ -23,7 +23,7 @@ export function DesignsPart({ on }: { on: IsoDay | undefined }) {
       {data.sideBySide.map((lesson) => (
         <Lesson key={`${lesson.insect} ${lesson.compared}`} lesson={lesson} />
       ))}
-      {data.sideBySide.length > 0 && <p className="key">{learnWords.level(percentText(data.level))}</p>}
+      {data.sideBySide.length > 0 && <p className="key">{reviewWords.level(percentText(data.level))}</p>}
     </>
   );
 }
@@ -48,7 +48,7 @@ function Lesson({ lesson }: { lesson: SideBySideLesson }) {
             <Ratio key={`${found.treatment} ${found.against}`} found={found} name={name} />
           ))}
           <FoldedTable
-            title={learnWords.behind}
+            title={reviewWords.behind}
             of={title}
             rows={learned.ratios}
             keyOf={({ treatment, against }) => `${treatment} ${against}`}

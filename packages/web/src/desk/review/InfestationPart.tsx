@@ -4,8 +4,8 @@ import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { dayTextFrom } from '../../format/day.ts';
 import { countText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
-import { learnWords } from '../../text/learn.ts';
 import { cropName, insectName, localName, sampleKind } from '../../text/names.ts';
+import { reviewWords } from '../../text/review.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
@@ -14,7 +14,7 @@ import { learnQuery } from './queries.ts';
 import { Suggestion } from './Suggestion.tsx';
 import { NotYet, Working } from './Working.tsx';
 
-const w = learnWords.crop;
+const w = reviewWords.crop;
 
 export function InfestationPart({ on }: { on: IsoDay | undefined }) {
   const { data, error, refetch } = useQuery(learnQuery(on));
@@ -32,7 +32,7 @@ export function InfestationPart({ on }: { on: IsoDay | undefined }) {
           on={data.on}
         />
       ))}
-      {lessons.length > 0 && <p className="key">{learnWords.level(percentText(data.level))}</p>}
+      {lessons.length > 0 && <p className="key">{reviewWords.level(percentText(data.level))}</p>}
     </>
   );
 }
@@ -116,7 +116,7 @@ function Samples({ lesson, title, on }: { lesson: InfestationLesson; title: stri
   if (newest.length === 0) return null;
   return (
     <FoldedTable
-      title={learnWords.behind}
+      title={reviewWords.behind}
       of={title}
       rows={newest}
       keyOf={({ field, sampledOn }) => `${field} ${sampledOn}`}

@@ -1,15 +1,15 @@
 import type { IsoDay, LureLesson } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { countText, percentText, rateText } from '../../format/number.ts';
-import { learnWords } from '../../text/learn.ts';
 import { insectName } from '../../text/names.ts';
+import { reviewWords } from '../../text/review.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
 import { learnQuery } from './queries.ts';
 import { NotYet, Working } from './Working.tsx';
 
-const w = learnWords.lures;
+const w = reviewWords.lures;
 
 export function LuresPart({ on }: { on: IsoDay | undefined }) {
   const { data, error, refetch } = useQuery(learnQuery(on));
@@ -18,13 +18,13 @@ export function LuresPart({ on }: { on: IsoDay | undefined }) {
   return (
     <>
       <p className="lead">{w.lead}</p>
-      {data.lures.length === 0 && <p className="not-yet">{learnWords.empty.text}</p>}
+      {data.lures.length === 0 && <p className="not-yet">{reviewWords.empty.text}</p>}
       <div className="lessons">
         {data.lures.map((lesson) => (
           <Lesson key={lesson.insect} lesson={lesson} />
         ))}
       </div>
-      {data.lures.length > 0 && <p className="key">{learnWords.level(percentText(data.level))}</p>}
+      {data.lures.length > 0 && <p className="key">{reviewWords.level(percentText(data.level))}</p>}
     </>
   );
 }
@@ -80,7 +80,7 @@ function Decay(props: { title: string; used: number; decay: Extract<LureLesson['
       </p>
       <p className="key">{w.used(used, countText(oldestDays))}</p>
       <FoldedTable
-        title={learnWords.behind}
+        title={reviewWords.behind}
         of={title}
         rows={curve}
         keyOf={({ ageDays }) => ageDays}

@@ -1,10 +1,10 @@
 import { scaleLog } from 'd3-scale';
 import { rateText } from '../../format/number.ts';
-import { learnWords } from '../../text/learn.ts';
+import { reviewWords } from '../../text/review.ts';
 import { Chart, plotIn } from '../../ui/chart/Chart.tsx';
 import { AcrossAxis, AxisNames, Dot } from '../../ui/chart/marks.tsx';
 
-const w = learnWords.designs;
+const w = reviewWords.designs;
 
 export interface DrawnRatio {
   readonly label: string;

@@ -1,10 +1,10 @@
 import { type SeasonWork, seasonCost } from '@duskwatch/core';
 import { useState } from 'react';
 import { locale } from '../../text/language.ts';
-import { learnWords } from '../../text/learn.ts';
+import { reviewWords } from '../../text/review.ts';
 import { Field } from '../../ui/Field.tsx';
 
-const w = learnWords.review;
+const w = reviewWords.review;
 const USUAL_CURRENCY = 'USD';
 const KEPT = 'duskwatch.prices';
 const PRICED = ['trap', 'lure', 'visit', 'sample'] as const;

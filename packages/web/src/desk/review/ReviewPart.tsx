@@ -1,18 +1,18 @@
 import type { ReviewPart as Reviewed, ReviewView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { longDay } from '../../format/day.ts';
-import { learnWords } from '../../text/learn.ts';
+import { reviewWords } from '../../text/review.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { reviewQuery } from './queries.ts';
 import { ReviewCost } from './ReviewCost.tsx';
 import { Calls, Missed, Timing } from './ReviewTables.tsx';
-import type { LearnSearch } from './search.ts';
+import type { ReviewSearch } from './search.ts';
 import { Working } from './Working.tsx';
 
-const w = learnWords.review;
+const w = reviewWords.review;
 
-export function ReviewPart(props: { search: LearnSearch; change: (part: Partial<LearnSearch>) => void }) {
+export function ReviewPart(props: { search: ReviewSearch; change: (part: Partial<ReviewSearch>) => void }) {
   const { search, change } = props;
   const { data, error, refetch } = useQuery(reviewQuery(search.on));
   if (error && !data) return <Failure error={error} again={refetch} />;
@@ -20,8 +20,8 @@ export function ReviewPart(props: { search: LearnSearch; change: (part: Partial<
   if (data.farms.length === 0) {
     return (
       <section className="quiet">
-        <h2>{learnWords.empty.title}</h2>
-        <p>{learnWords.empty.text}</p>
+        <h2>{reviewWords.empty.title}</h2>
+        <p>{reviewWords.empty.text}</p>
       </section>
     );
   }
@@ -29,7 +29,7 @@ export function ReviewPart(props: { search: LearnSearch; change: (part: Partial<
   const farm = data.farms.find((each) => each.farm === search.farm) ?? only;
   return (
     <>
-      <div className="learn-tools">
+      <div className="review-tools">
         {!only && (
           <SelectField
             label={w.farm}
@@ -43,12 +43,13 @@ export function ReviewPart(props: { search: LearnSearch; change: (part: Partial<
           {w.print}
         </button>
       </div>
-      <Season view={data} part={farm ?? data.program} farm={farm?.farm ?? null} />
+      <Season view={data} part={farm ?? data.program} farm={farm?.farm ?? null} on={search.on} />
     </>
   );
 }
 
-function Season({ view, part, farm }: { view: ReviewView; part: Reviewed; farm: string | null }) {
+function Season(props: { view: ReviewView; part: Reviewed; farm: string | null; on: string | undefined }) {
+  const { view, part, farm, on } = props;
   const year = view.from.slice(0, 4) === view.to.slice(0, 4) ? `${view.year}` : `${view.year}/${view.to.slice(0, 4)}`;
   return (
     <article className="review">
@@ -59,9 +60,9 @@ function Season({ view, part, farm }: { view: ReviewView; part: Reviewed; farm: 
         {view.open ? w.open(longDay(view.through)) : w.over}
         {farm !== null && `. ${w.private}`}
       </p>
+      <Calls view={view} part={part} uncalled={view.uncalled.filter((each) => farm === null || each.farm === farm)} on={on} />
+      <Missed visits={part.visits} on={on} />
       <Timing rows={part.timing} />
-      <Calls view={view} part={part} uncalled={view.uncalled.filter((each) => farm === null || each.farm === farm)} />
-      <Missed visits={part.visits} />
       <ReviewCost work={part.work} />
     </article>
   );

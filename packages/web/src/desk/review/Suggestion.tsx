@@ -5,12 +5,12 @@ import { dayText, dayTextFrom } from '../../format/day.ts';
 import { percentText, rateText } from '../../format/number.ts';
 import { recordsQuery } from '../../shared/record/queries.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
-import { learnWords } from '../../text/learn.ts';
+import { reviewWords } from '../../text/review.ts';
 import { Table } from '../../ui/table/Table.tsx';
 import { AcceptPanel } from './AcceptPanel.tsx';
 import { isLearned, type KnownInfestation, suggestionKey } from './own-rule.ts';
 
-const w = learnWords.crop;
+const w = reviewWords.crop;
 
 const errorText = ({ wrong, of, share, low, high }: ErrorRate): string =>
   share === null ? w.noRate : w.rate(wrong, of, percentText(share), percentText(low), percentText(high));

@@ -1,4 +1,4 @@
-import { learnWords as w } from '../../text/learn.ts';
+import { reviewWords as w } from '../../text/review.ts';
 
 /** While a long sum is under way: what is being done, and the room its result will take. */
 export const Working = () => (

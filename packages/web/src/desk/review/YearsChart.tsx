@@ -4,12 +4,12 @@ import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { shortDate } from '../../format/day.ts';
 import { countText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
-import { learnWords } from '../../text/learn.ts';
+import { reviewWords } from '../../text/review.ts';
 import { monthTicks } from '../../ui/chart/axis.ts';
 import { Chart, type Margins, plotIn } from '../../ui/chart/Chart.tsx';
 import { AcrossAxis, AxisNames, HeightAxis, Upright } from '../../ui/chart/marks.tsx';
 
-const w = learnWords.years;
+const w = reviewWords.years;
 const ROW = 92;
 const AXIS = 34;
 const MARGINS: Margins = { left: 42, right: 10, top: 22, foot: 8 };

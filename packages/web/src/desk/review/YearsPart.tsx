@@ -5,25 +5,25 @@ import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { shortDate } from '../../format/day.ts';
 import { intervalText, percentText, rateText } from '../../format/number.ts';
 import { heatText } from '../../format/temperature.ts';
-import { learnWords } from '../../text/learn.ts';
 import { insectName, localName } from '../../text/names.ts';
+import { reviewWords } from '../../text/review.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { yearsQuery } from './queries.ts';
-import type { LearnSearch } from './search.ts';
+import type { ReviewSearch } from './search.ts';
 import { Working } from './Working.tsx';
 import { YearsChart } from './YearsChart.tsx';
 
-const w = learnWords.years;
+const w = reviewWords.years;
 
 function modelName(id: string): string {
   const model = modelById(id);
   return model ? localName(model.name) : id;
 }
 
-export function YearsPart(props: { search: LearnSearch; change: (part: Partial<LearnSearch>) => void }) {
+export function YearsPart(props: { search: ReviewSearch; change: (part: Partial<ReviewSearch>) => void }) {
   const { search, change } = props;
   const { data: program } = useQuery(programQuery);
   const insect = search.insect ?? program?.insects[0];
@@ -32,13 +32,13 @@ export function YearsPart(props: { search: LearnSearch; change: (part: Partial<L
     enabled: insect !== undefined,
   });
   if (error && !data) return <Failure error={error} again={refetch} />;
-  if (program && insect === undefined) return <p className="not-yet">{learnWords.empty.text}</p>;
+  if (program && insect === undefined) return <p className="not-yet">{reviewWords.empty.text}</p>;
   if (!data || !program) return <Working />;
   const axis = search.axis === 'heat' && data.heat ? 'heat' : 'calendar';
   return (
     <>
       <p className="lead">{w.lead}</p>
-      <div className="learn-tools">
+      <div className="review-tools">
         <SelectField
           label={w.insect}
           value={insect ?? ''}
@@ -111,7 +111,7 @@ function YearTable({ view, design }: { view: YearsView; design: TrapDesign }) {
     );
   return (
     <FoldedTable
-      title={learnWords.behind}
+      title={reviewWords.behind}
       of={`${insectName(view.insect)}, ${wording.design[design]}`}
       rows={rows}
       keyOf={({ from }) => from}

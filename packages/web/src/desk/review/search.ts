@@ -4,7 +4,7 @@ export const PARTS = ['review', 'years', 'designs', 'lures', 'infestation'] as c
 export type Part = (typeof PARTS)[number];
 
 /** What the address of Learn says. */
-export interface LearnSearch extends DaySearch {
+export interface ReviewSearch extends DaySearch {
   readonly part?: Part | undefined;
   readonly farm?: string | undefined;
   readonly insect?: string | undefined;
@@ -13,7 +13,7 @@ export interface LearnSearch extends DaySearch {
 
 const text = (value: unknown) => (typeof value === 'string' && value !== '' ? value : undefined);
 
-export const learnSearch = (raw: Readonly<Record<string, unknown>>): LearnSearch => ({
+export const reviewSearch = (raw: Readonly<Record<string, unknown>>): ReviewSearch => ({
   ...daySearch(raw),
   part: PARTS.find((part) => part === raw.part),
   farm: text(raw.farm),

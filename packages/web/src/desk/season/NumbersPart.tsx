@@ -6,11 +6,12 @@ import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
 import { Cited } from '../../ui/Cited.tsx';
 import { SelectField } from '../../ui/Field.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { Table } from '../../ui/table/Table.tsx';
 import { List } from './List.tsx';
 import { NumbersPicture } from './NumbersPicture.tsx';
 
-/** How many traps are enough, insect by insect and rule by rule. */
+/** How many traps are enough, insect by insect and rule by rule: what is missed and what is called in vain, in plain words. */
 export function NumbersPart({ view }: { view: SeasonView }) {
   const w = seasonWords.numbers;
   return (
@@ -20,34 +21,74 @@ export function NumbersPart({ view }: { view: SeasonView }) {
       {view.numbers.map((numbers) => (
         <Numbers key={numbers.key} numbers={numbers} />
       ))}
-      <p className="key">{w.formula}</p>
       <List name={`${w.table}, ${view.season}`} {...listOf(view)} />
     </>
   );
 }
 
+/** Chances as so many of a hundred, which people compare more easily than shares. */
+const ofHundred = (share: number): string => percentText(share).replace(/\s*%$/, '');
+
 function Numbers({ numbers }: { numbers: TrapNumbers }) {
   const w = seasonWords.numbers;
   const wording = useWording();
-  const { insect, design, rule, planned, rows, mostTraps } = numbers;
-  const [nights, choose] = useState(planned.nightsBetweenChecks);
-  const rhythms = [...new Set(rows.map((row) => row.nightsBetweenChecks))];
+  const { insect, design, rule, planned, rows, mostTraps, aboveShare, belowShare, riskMissed, riskFalse } = numbers;
   const title = w.of(insectName(insect), wording.design[design], rateText(rule.thresholdPerNight));
   const id = `numbers-${numbers.key.replaceAll(/\W+/g, '-')}`;
+  const own = rows.filter((row) => row.nightsBetweenChecks === planned.nightsBetweenChecks);
+  const told = own.find(({ traps }) => traps === (planned.isEnough ? planned.enough : mostTraps));
   return (
     <section className="numbers" aria-labelledby={id}>
       <h2 id={id}>{title}</h2>
+      <p>
+        <b>{planned.isEnough ? w.enough(planned.enough, planned.nightsBetweenChecks) : w.notEnough(mostTraps)}</b>
+      </p>
+      {told && (
+        <p>
+          {w.plain(
+            told.traps,
+            ofHundred(told.missed),
+            percentText(aboveShare),
+            ofHundred(told.falseAlarm),
+            percentText(belowShare),
+          )}
+        </p>
+      )}
+      <Table
+        label={`${title}: ${w.nights(planned.nightsBetweenChecks)}`}
+        className="numbers-plain"
+        rows={own}
+        keyOf={({ traps }) => traps}
+        columns={[
+          { head: w.traps, value: ({ traps }) => traps, names: true, number: true },
+          { head: w.tables.missed, figure: [({ missed }) => missed, ofHundred] },
+          { head: w.tables.vain, figure: [({ falseAlarm }) => falseAlarm, ofHundred] },
+          { head: w.tables.enough, value: ({ enough }) => (enough ? w.yes : w.no) },
+        ]}
+      />
+      <p className="basis">{w.accept(ofHundred(riskMissed), ofHundred(riskFalse))}</p>
+      <Folded title={w.statistics}>
+        <Statistics numbers={numbers} title={title} />
+      </Folded>
+    </section>
+  );
+}
+
+/** Rule and source, scatter, every rhythm of checks, and how sharp the mean is. */
+function Statistics({ numbers, title }: { numbers: TrapNumbers; title: string }) {
+  const w = seasonWords.numbers;
+  const { rule, planned, rows } = numbers;
+  const [nights, choose] = useState(planned.nightsBetweenChecks);
+  const rhythms = [...new Set(rows.map((row) => row.nightsBetweenChecks))];
+  return (
+    <>
       <p>
         {seasonWords.plan.rule(rateText(rule.thresholdPerNight), rule.windowNights)}{' '}
         <small>
           <Cited source={rule.source} standing={rule.standing} />
         </small>
       </p>
-      <p>
-        <b>{planned.isEnough ? w.enough(planned.enough, planned.nightsBetweenChecks) : w.notEnough(mostTraps)}</b>
-      </p>
       <p>{scatter(numbers)}</p>
-      <NumbersPicture numbers={numbers} nights={nights} />
       <SelectField
         label={w.rhythm}
         value={String(nights)}
@@ -57,6 +98,7 @@ function Numbers({ numbers }: { numbers: TrapNumbers }) {
         ])}
         choose={(value) => choose(Number(value))}
       />
+      <NumbersPicture numbers={numbers} nights={nights} />
       <Table
         label={`${title}: ${w.table}, ${w.nights(nights)}`}
         rows={rows.filter((row) => row.nightsBetweenChecks === nights)}
@@ -70,7 +112,8 @@ function Numbers({ numbers }: { numbers: TrapNumbers }) {
           { head: w.keeps, value: ({ enough }) => (enough ? w.yes : w.no) },
         ]}
       />
-    </section>
+      <p className="key">{w.formula}</p>
+    </>
   );
 }
 

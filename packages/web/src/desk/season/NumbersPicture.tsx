@@ -1,6 +1,6 @@
 import type { TrapNumberRow, TrapNumbers } from '@duskwatch/core';
 import { scaleLinear } from 'd3-scale';
-import { line } from 'd3-shape';
+import { curveMonotoneX, line } from 'd3-shape';
 import { percentText } from '../../format/number.ts';
 import { seasonWords } from '../../text/season.ts';
 import { Chart, type Margins, plotIn } from '../../ui/chart/Chart.tsx';
@@ -52,6 +52,8 @@ function PanelDrawing(props: {
           const path = line<TrapNumberRow>()
             .x((row) => x(row.traps))
             .y((row) => y(of(row)))
+            // Between whole traps it neither rises above nor falls below its dots.
+            .curve(curveMonotoneX)
             .digits(1);
           const withRhythm = (each: number) => rows.filter((row) => row.nightsBetweenChecks === each);
           return (

@@ -1,11 +1,11 @@
-/** Every string of Learn in Spanish. */
-import type { LearnWords } from './learn.en.ts';
+/** Every string of the season's review in Spanish. */
+import type { ReviewWords } from './review.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-export const learnEs: LearnWords = {
-  title: 'Aprender',
-  sub: 'Lo que enseñan los registros de este programa, y lo que aún no pueden decir.',
+export const reviewEs: ReviewWords = {
+  title: 'Repaso',
+  sub: 'Lo que enseñan los registros de la temporada, y lo que aún no pueden decir.',
   working:
     'Se calcula con todas las revisiones del programa. La primera vez tarda un poco; mientras no se anote nada nuevo, ya no.',
   parts: {
@@ -201,38 +201,58 @@ export const learnEs: LearnWords = {
       nine: '90 %',
       unseen: 'Noches sin ver',
     },
-    calls: 'Qué se pidió y qué siguió',
+    calls: 'Qué se pidió y cómo se respondió',
     callsLead: (read, checked, within) =>
-      `Los verbos como se conocían en ${read} de ${checked} días con revisiones. Siguió: una muestra o un tratamiento hasta ${within} días después del verbo.`,
+      `Como se sabía en ${read} de ${checked} días con revisiones. Respuesta es lo anotado hasta ${within} días después de pedirse por última vez: a una decisión, un tratamiento o por qué no se trató; a un muestreo, una muestra o por qué no se fue a ver. Tarde: días después de la fecha en que tocaba.`,
     tally: {
       scout: (n, sampled) => `Muestrear ${n} veces, con muestra ${sampled}`,
       decide: (n, sampled, treated) => `Decidir ${n} veces, con muestra ${sampled}, con tratamiento ${treated}`,
       blind: (n) => `Sin vista ${n} veces`,
       infested: (n) => `${n} de estas muestras hallaron algo`,
     },
+    answers: (inTime, late, middle, unanswered) =>
+      `${inTime} con respuesta a tiempo, ${late} tarde${middle === null ? '' : ` (por ${plural(middle, 'día', 'días')} en el medio)`}, ${unanswered} sin ninguna respuesta.`,
+    outcomes: {
+      unanswered: { head: 'Nunca se respondió', act: 'Responder lo abierto de esta semana' },
+      late: { head: 'Se respondió tarde', act: 'Planear recorridos más seguidos' },
+      'in-time': { head: 'Se respondió a tiempo', act: '' },
+    },
     callColumns: {
       field: 'Parcela',
       insect: 'Insecto',
-      verb: 'Verbo',
-      days: 'Días',
-      sample: 'Muestra',
-      treatment: 'Tratamiento',
-      decision: 'Se decidió no actuar',
+      verb: 'Se pidió',
+      days: 'Días en que se pidió',
+      due: 'Tocaba',
+      answer: 'Respuesta',
+      late: 'Días tarde',
     },
+    answeredBy: {
+      sample: (day, said) => `muestra del ${day}: ${said}`,
+      treatment: (day, product) => `tratamiento del ${day}: ${product}`,
+      decision: (day, why) => `se decidió que no, ${day}: ${why}`,
+    },
+    openFor: (days) => `${plural(days, 'día', 'días')} y sin respuesta`,
     nothing: 'nada anotado',
-    sample: (day, infested, examined) => `${day}: ${infested} de ${examined}`,
+    sample: (infested, examined) => `${infested} de ${examined}`,
     uncounted: 'sin contar',
     noCalls: 'A nadie se le pidió muestrear ni decidir.',
     uncalled: (n) => `${plural(n, 'tratamiento', 'tratamientos')} sin que ningún verbo lo pidiera`,
     missed: 'Revisiones y atrayentes atrasados',
     noneMissed: 'Ninguna trampa quedó demasiado tiempo sola y ningún atrayente pasó de su duración.',
-    missedRow: (trap, nights, from, to) => `${trap}: ${nights} noches sin visita, ${from} a ${to}`,
+    faults: {
+      'left-long': { head: 'Trampas sin revisar demasiado tiempo', act: 'A los recorridos' },
+      'lure-late': { head: 'Atrayentes cambiados después de vencer', act: 'A los atrayentes de la temporada' },
+      'lure-unknown': { head: 'Atrayentes que nadie anotó', act: 'A las trampas' },
+      unfit: { head: 'Visitas que hallaron la trampa no apta', act: 'A las trampas' },
+    },
+    faultColumns: { what: 'Trampa o motivo', days: 'Días', from: 'Desde', to: 'Hasta', note: 'Nota' },
     stillWaiting: 'ahora',
-    lateRow: (trap, days, due) => `${trap}: atrayente ${plural(days, 'día', 'días')} después del ${due}`,
-    withoutLure: (traps) => `Sin atrayente anotado: ${traps}`,
-    withoutLife: (n) => `${plural(n, 'atrayente', 'atrayentes')} sin duración anotada: atrasado o no, nadie lo sabe.`,
-    unfitRow: (reason, visits, traps) =>
-      `Trampas no aptas, ${reason}: ${plural(visits, 'visita', 'visitas')} a ${plural(traps, 'trampa', 'trampas')}`,
+    nightsUnseen: (nights) => `${plural(nights, 'noche', 'noches')} sin visita`,
+    pastLife: (days) => `${plural(days, 'día', 'días')} después de vencer`,
+    noLure: 'sin atrayente anotado',
+    noLife: (n) => `${plural(n, 'atrayente', 'atrayentes')} sin duración anotada`,
+    noLifeNote: 'atrasado o no, nadie lo sabe',
+    unfitVisits: (visits, traps) => `${plural(visits, 'visita', 'visitas')} a ${plural(traps, 'trampa', 'trampas')}`,
     unfitUnsaid: 'nadie dijo por qué',
     cost: 'Costo de una decisión',
     costLead: 'Los precios quedan en este navegador.',

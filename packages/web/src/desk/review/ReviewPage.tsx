@@ -2,14 +2,14 @@ import type { Role } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { sessionQuery } from '../../api/session.ts';
-import { learnWords as w } from '../../text/learn.ts';
+import { reviewWords as w } from '../../text/review.ts';
 import { useTitle } from '../../ui/media.ts';
 import { Tabs } from '../../ui/Tabs.tsx';
 import { DesignsPart } from './DesignsPart.tsx';
 import { InfestationPart } from './InfestationPart.tsx';
 import { LuresPart } from './LuresPart.tsx';
 import { ReviewPart } from './ReviewPart.tsx';
-import { type LearnSearch, PARTS, type Part } from './search.ts';
+import { PARTS, type Part, type ReviewSearch } from './search.ts';
 import { YearsPart } from './YearsPart.tsx';
 
 const route = getRouteApi('/season/review');
@@ -18,17 +18,17 @@ const route = getRouteApi('/season/review');
 const FOR_ALL: readonly Part[] = ['review', 'years'];
 const partsFor = (role: Role): readonly Part[] => (role === 'coordinator' ? PARTS : FOR_ALL);
 
-export function LearnPage() {
+export function ReviewPage() {
   const search = route.useSearch();
   const navigate = route.useNavigate();
   const { data: session } = useQuery(sessionQuery);
   useTitle(w.title);
   const parts = partsFor(session?.person?.role ?? 'grower');
   const part = parts.find((each) => each === search.part) ?? 'review';
-  const change = (some: Partial<LearnSearch>) =>
+  const change = (some: Partial<ReviewSearch>) =>
     navigate({ search: (before) => ({ ...before, ...some }), replace: true, resetScroll: false });
   return (
-    <main className="page learn-page" id="page">
+    <main className="page review-page" id="page">
       <div className="page-head">
         <div>
           <h1>{w.title}</h1>

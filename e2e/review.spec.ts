@@ -9,6 +9,11 @@ test('each lesson shows its figures or says what is missing, and passes axe', as
   await page.goto('/season/review');
   await expect(page.getByRole('heading', { name: 'Flights' })).toBeVisible();
   await expect(page.getByText(`Scout ${review.program.calls.given.scout} times`)).toBeVisible();
+  const { answered } = review.program.calls;
+  await expect(page.getByText(`${answered.inTime} answered in time, ${answered.late} late`)).toBeVisible();
+  const late = review.program.rows.filter(({ outcome }) => outcome === 'late');
+  expect(late.length).toBe(answered.late);
+  for (const { answer } of late) expect(answer!.daysLate!).toBeGreaterThan(0);
   await expectNoSidewaysScroll(page);
   expect(await accessibilityProblems(page)).toEqual([]);
   await page.getByLabel('Farm').selectOption('Quernstead');

@@ -1,9 +1,9 @@
-/** Every string of Learn in English. */
+/** Every string of the season's review in English. */
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-export const learnEn = {
-  title: 'Learn',
-  sub: 'What this program’s own records teach, and what they cannot tell yet.',
+export const reviewEn = {
+  title: 'Review',
+  sub: 'What the season’s own records teach, and what they cannot tell yet.',
   working:
     'Working it out from every check of the program. The first time takes a while; until something new is written, never again.',
   parts: {
@@ -204,39 +204,58 @@ export const learnEn = {
       nine: '90 %',
       unseen: 'Nights unseen',
     },
-    calls: 'What was asked, and what followed',
+    calls: 'What was asked, and how it was answered',
     callsLead: (read: number, checked: number, within: number) =>
-      `Verbs as known on ${read} of ${checked} days with checks. Followed: a sample or treatment up to ${within} days after the verb.`,
+      `As known on ${read} of ${checked} days with checks. An answer is what was written up to ${within} days after it was last asked: to a decision a treatment or a reason not to treat, to scouting a sample or a reason not to look. Late: days past the day it was due.`,
     tally: {
       scout: (n: number, sampled: number) => `Scout ${n} times, sampled ${sampled}`,
       decide: (n: number, sampled: number, treated: number) => `Decide ${n} times, sampled ${sampled}, treated ${treated}`,
       blind: (n: number) => `Blind ${n} times`,
       infested: (n: number) => `${n} of these samples found something`,
     },
+    answers: (inTime: number, late: number, middle: number | null, unanswered: number) =>
+      `${inTime} answered in time, ${late} late${middle === null ? '' : ` (by ${plural(middle, 'day', 'days')} in the middle)`}, ${unanswered} not answered at all.`,
+    outcomes: {
+      unanswered: { head: 'Never answered', act: 'Answer what is open this week' },
+      late: { head: 'Answered late', act: 'Plan rounds closer together' },
+      'in-time': { head: 'Answered in time', act: '' },
+    },
     callColumns: {
       field: 'Field',
       insect: 'Insect',
-      verb: 'Verb',
-      days: 'Days',
-      sample: 'Sample',
-      treatment: 'Treatment',
-      decision: 'Decided not to',
+      verb: 'Asked',
+      days: 'Asked on',
+      due: 'Due',
+      answer: 'Answer',
+      late: 'Days late',
     },
+    answeredBy: {
+      sample: (day: string, said: string) => `sampled ${day}: ${said}`,
+      treatment: (day: string, product: string) => `treated ${day}: ${product}`,
+      decision: (day: string, why: string) => `decided not to, ${day}: ${why}`,
+    },
+    openFor: (days: number) => `${plural(days, 'day', 'days')} and no answer`,
     nothing: 'nothing recorded',
-    sample: (day: string, infested: string, examined: number) => `${day}: ${infested} of ${examined}`,
+    sample: (infested: string, examined: number) => `${infested} of ${examined}`,
     uncounted: 'not counted',
     noCalls: 'Nobody was asked to scout or decide.',
     uncalled: (n: number) => `${plural(n, 'treatment', 'treatments')} that no verb had called for`,
     missed: 'Checks and lures missed',
     noneMissed: 'No trap was left too long, and no lure hung past its life.',
-    missedRow: (trap: string, nights: number, from: string, to: string) =>
-      `${trap}: ${nights} nights without a visit, ${from} to ${to}`,
+    faults: {
+      'left-long': { head: 'Traps left too long between checks', act: 'To the rounds' },
+      'lure-late': { head: 'Lures changed after their life', act: 'To the lures of the season' },
+      'lure-unknown': { head: 'Lures that nobody wrote down', act: 'To the traps' },
+      unfit: { head: 'Visits that found the trap unfit', act: 'To the traps' },
+    },
+    faultColumns: { what: 'Trap or reason', days: 'Days', from: 'From', to: 'To', note: 'Note' },
     stillWaiting: 'now',
-    lateRow: (trap: string, days: number, due: string) => `${trap}: lure ${plural(days, 'day', 'days')} past ${due}`,
-    withoutLure: (traps: string) => `No lure recorded: ${traps}`,
-    withoutLife: (n: number) => `${plural(n, 'lure', 'lures')} without a written life: late or not, nobody can tell.`,
-    unfitRow: (reason: string, visits: number, traps: number) =>
-      `Traps unfit, ${reason}: ${plural(visits, 'visit', 'visits')} to ${plural(traps, 'trap', 'traps')}`,
+    nightsUnseen: (nights: number) => `${plural(nights, 'night', 'nights')} without a visit`,
+    pastLife: (days: number) => `${plural(days, 'day', 'days')} past its life`,
+    noLure: 'no lure recorded',
+    noLife: (n: number) => `${plural(n, 'lure', 'lures')} without a written life`,
+    noLifeNote: 'late or not, nobody can tell',
+    unfitVisits: (visits: number, traps: number) => `${plural(visits, 'visit', 'visits')} to ${plural(traps, 'trap', 'traps')}`,
     unfitUnsaid: 'nobody said why',
     cost: 'Cost of a decision',
     costLead: 'Prices stay in this browser.',
@@ -284,4 +303,4 @@ export const learnEn = {
   },
 };
 
-export type LearnWords = typeof learnEn;
+export type ReviewWords = typeof reviewEn;
