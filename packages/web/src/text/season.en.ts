@@ -74,7 +74,7 @@ export const seasonEn = {
       budget: (proposed: number) => `${proposed} were proposed; cut to the traps you have.`,
       'no-rule': 'No catch rule that could be read wrong: the fewest that one failure does not blind.',
     },
-    quality: (missed: string, falseAlarm: string) => `misses ${missed}, in error ${falseAlarm}`,
+    quality: (missed: string, falseAlarm: string) => `misses ${missed}, in vain ${falseAlarm}`,
     rule: (threshold: string, nights: number) =>
       `Rule: ${threshold} moths per trap and night, read over ${plural(nights, 'night', 'nights')}.`,
     noRule: 'No catch rule for this insect, crop and design.',

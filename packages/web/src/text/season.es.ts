@@ -75,7 +75,7 @@ export const seasonEs: SeasonWords = {
       budget: (proposed) => `Se proponían ${proposed}; se redujo a las trampas que hay.`,
       'no-rule': 'No hay regla de captura que leer mal: las menos que una sola falla no deja a ciegas.',
     },
-    quality: (missed, falseAlarm) => `no vista ${missed}, por error ${falseAlarm}`,
+    quality: (missed, falseAlarm) => `no se ve ${missed}, en vano ${falseAlarm}`,
     rule: (threshold, nights) =>
       `Regla: ${threshold} polillas por trampa y noche, leída en ${plural(nights, 'noche', 'noches')}.`,
     noRule: 'No hay regla de captura para este insecto, cultivo y diseño.',
