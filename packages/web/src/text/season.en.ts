@@ -143,6 +143,7 @@ export const seasonEn = {
       `${plural(traps, 'trap', 'traps')} an area: of 100 times that moths fly at ${above} of the rule, ${missed} are missed; of 100 times at ${below}, ${vain} are called in vain.`,
     tables: { missed: 'Missed, of 100', vain: 'Called in vain, of 100', enough: 'Enough' },
     accept: (missed: string, vain: string) => `Enough: at most ${missed} missed and ${vain} called in vain, of 100 each.`,
+    steps: 'Catches are whole moths: where the rule asks for few, one trap more can be a little worse than one less.',
     statistics: 'The statistics behind it',
     none: 'No line of this plan has a catch rule and a design, so that no verb can be wrong by too few traps.',
     of: (insect: string, design: string, threshold: string) => `${insect}, ${design}: ${threshold} moths a night`,

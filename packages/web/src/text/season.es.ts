@@ -145,6 +145,7 @@ export const seasonEs: SeasonWords = {
       `${plural(traps, 'trampa', 'trampas')} por área: de 100 veces que vuelan polillas a ${above} de la regla, ${missed} no se ven; de 100 veces a ${below}, ${vain} se llaman en vano.`,
     tables: { missed: 'No se ven, de 100', vain: 'En vano, de 100', enough: 'Basta' },
     accept: (missed, vain) => `Basta: a lo más ${missed} sin verse y ${vain} en vano, de 100 cada vez.`,
+    steps: 'Las capturas son polillas enteras: donde la regla pide pocas, una trampa más puede ser un poco peor que una menos.',
     statistics: 'La estadística detrás',
     none: 'Ninguna línea de este plan tiene regla de captura y diseño; ningún consejo puede fallar por pocas trampas.',
     of: (insect, design, threshold) => `${insect}, ${design}: ${threshold} polillas por noche`,

@@ -26,6 +26,9 @@ export function NumbersPart({ view }: { view: SeasonView }) {
   );
 }
 
+/** A difference in a chance that nobody sees. */
+const HARDLY = 0.005;
+
 /** Chances as so many of a hundred, which people compare more easily than shares. */
 const ofHundred = (share: number): string => percentText(share).replace(/\s*%$/, '');
 
@@ -66,6 +69,7 @@ function Numbers({ numbers }: { numbers: TrapNumbers }) {
           { head: w.tables.enough, value: ({ enough }) => (enough ? w.yes : w.no) },
         ]}
       />
+      {own.some(({ missed }, index) => missed > (own[index - 1]?.missed ?? 1) + HARDLY) && <p className="basis">{w.steps}</p>}
       <p className="basis">{w.accept(ofHundred(riskMissed), ofHundred(riskFalse))}</p>
       <Folded title={w.statistics}>
         <Statistics numbers={numbers} title={title} />
