@@ -34,8 +34,15 @@ export function reviewLines({ season, through, open, program, farms, verbs }: Se
       ['all', ...reviewCells(program)],
     ]),
     `Followed: a sample or treatment from the first day of the verb until ${verbs.within} days after the last.`,
+    answeredLine(program),
     ...(verbs.treatmentsUncalled.length > 0 ? [`Treatments that no verb called for: ${verbs.treatmentsUncalled.length}`] : []),
   ];
+}
+
+function answeredLine({ calls: { answered } }: Review): string {
+  const { inTime, late, middleDaysLate, unanswered } = answered;
+  const by = middleDaysLate === null ? '' : ` (by ${counted(middleDaysLate, 'day')} in the middle)`;
+  return `Answered: ${inTime} in time, ${late} late${by}, ${unanswered} not at all.`;
 }
 
 function timingRows({ insect, firstCatch, designs }: SeasonTiming): string[][] {

@@ -50,7 +50,8 @@ export function FlightsPage() {
   const flying = shown.filter(({ list }) => list.length > 0).sort(byNext);
   const without = shown.filter(({ list }) => list.length === 0);
   const drawn = width >= NARROW ? Math.max(260, width - WORDS_WIDE) : Math.max(260, width - 4);
-  const heat = search.axis === 'heat' && search.insect !== undefined;
+  // The axes of insects differ in their rules: farms are lined up by the heat of one.
+  const heat = search.axis === 'heat' && (search.insect !== undefined || insects.length === 1);
   const axis = on && width > 0 ? (heat ? heatAxis : calendarAxis)(flying, on, drawn) : null;
   const week = on ? flying.filter(({ next }) => next && next.dates.middle <= inAWeek(on)).length : 0;
   return (
