@@ -218,7 +218,7 @@ export const reviewEn = {
     outcomes: {
       unanswered: { head: 'Never answered', act: 'Answer what is open this week' },
       late: { head: 'Answered late', act: 'Plan rounds closer together' },
-      'in-time': { head: 'Answered in time', act: '' },
+      'in-time': { head: 'Answered in time' },
     },
     callColumns: {
       field: 'Field',

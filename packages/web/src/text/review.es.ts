@@ -215,7 +215,7 @@ export const reviewEs: ReviewWords = {
     outcomes: {
       unanswered: { head: 'Nunca se respondió', act: 'Responder lo abierto de esta semana' },
       late: { head: 'Se respondió tarde', act: 'Planear recorridos más seguidos' },
-      'in-time': { head: 'Se respondió a tiempo', act: '' },
+      'in-time': { head: 'Se respondió a tiempo' },
     },
     callColumns: {
       field: 'Parcela',

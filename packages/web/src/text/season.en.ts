@@ -320,7 +320,7 @@ export const seasonEn = {
         cost: 'a rule made for one design does not fit the catch of another',
       },
       'not-telling': { head: 'A trap tells nothing now', cost: 'its nights are missing from the count' },
-      'as-planned': { head: 'As planned', cost: '' },
+      'as-planned': { head: 'As planned', cost: 'nothing to mend' },
     },
     riskGrown: (planned: string, now: string) => `the risk of missing the rule grew from about ${planned} to ${now}`,
     areas: (n: number) => plural(n, 'area', 'areas'),

@@ -324,7 +324,7 @@ export const seasonEs: SeasonWords = {
         cost: 'una regla hecha para un tipo no sirve para la captura de otro',
       },
       'not-telling': { head: 'Una trampa no informa ahora', cost: 'sus noches faltan en la cuenta' },
-      'as-planned': { head: 'Según el plan', cost: '' },
+      'as-planned': { head: 'Según el plan', cost: 'nada que corregir' },
     },
     riskGrown: (planned, now) => `el riesgo de no ver la regla creció de cerca de ${planned} a ${now}`,
     areas: (n) => plural(n, 'área', 'áreas'),

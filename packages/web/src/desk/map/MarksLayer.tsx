@@ -37,6 +37,8 @@ export function whenText({ verb, by, daysLate }: FieldMark): string {
 /** On a map this narrow, names stand near or not at all. */
 const SMALL_MAP = 600;
 const NEAR = 24;
+/** More farms than these stand as one mark each there, until one looks nearer. */
+const FEW_FARMS = 6;
 
 const wordings: Wordings = {
   field: (mark) => `${mark.name}  ${whenText(mark)}`,
@@ -57,9 +59,12 @@ export function MarksLayer(props: MarksLayerProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the ground's own functions change with each move of it
   const laid = useMemo(() => {
     const bounds = whole ? { left: 4, right: width - 4, top: 40, bottom: height - 24 } : null;
-    const groups = rates ? rateGroups(farms, highest, project, wordings) : verbGroups(farms, project, wordings);
+    const groups = rates
+      ? rateGroups(farms, highest, project, wordings)
+      : verbGroups(farms, project, wordings, whole && width < SMALL_MAP && farms.length > FEW_FARMS);
     const from = new Map(groups.map(({ key, place }) => [key, { place, at: project(place) }]));
-    return { placed: layOut(groups, bounds, width < SMALL_MAP ? NEAR : undefined), from };
+    const ways = new Map(groups.map((group) => [group.key, group.ways.length]));
+    return { placed: layOut(groups, bounds, width < SMALL_MAP ? NEAR : undefined), from, ways };
   }, [farms, rates, highest, scale, width, height, whole]);
   const moved = (group: string, spot: Placed | null | undefined): Placed | null => {
     const from = laid.from.get(group);
@@ -87,9 +92,17 @@ export function MarksLayer(props: MarksLayerProps) {
                 {farm.farm}
               </text>
             )}
-            {asOne && inSight(asOne) && <Farm farm={farm} at={asOne} choose={choose} bare={own?.way === 3} />}
+            {asOne && inSight(asOne) && (
+              <Farm
+                farm={farm}
+                at={asOne}
+                choose={choose}
+                bare={own?.items.get(farm.key) !== undefined && own.way === laid.ways.get(farm.key)! - 1}
+              />
+            )}
             {farm.stations.map((mark) => {
               const at = spot(stationKey(mark), farm.key) ?? (chosen.station === mark.key ? asItLies(project(mark)) : null);
+              if (!at && asOne) return <StationDot key={mark.key} mark={mark} at={project(mark)} />;
               if (!at || !inSight(at)) return null;
               return (
                 <Station
@@ -217,6 +230,16 @@ function Station(props: {
     </g>
   );
 }
+
+/** Of a farm that stands as one mark: only where it is. */
+const StationDot = ({ mark, at: [x, y] }: { mark: StationMark; at: XY }) => (
+  <g className="station-mark">
+    <g transform={`translate(${x} ${y})`}>
+      <circle className="true-place" r={2.5} />
+      <title>{mark.station}</title>
+    </g>
+  </g>
+);
 
 function Farm(props: { farm: FarmMark; at: Placed; bare: boolean; choose: (pointed: Pointed) => void }) {
   const { farm, at, bare, choose } = props;

@@ -50,8 +50,8 @@ export function farmMarks(fields: readonly FieldMark[], stations: readonly Stati
   return [...farms].map(([farm, held]) => ({ key: farmKey(farm), farm, verb: held.fields[0]?.verb ?? null, ...held }));
 }
 
-/** Fields by their verbs, with the stations around them. */
-export function verbGroups(farms: readonly FarmMark[], project: Project, words: Wordings): GroundGroup[] {
+/** Fields by their verbs, with the stations around them; `folded`: each farm as one mark, where all are in sight at once. */
+export function verbGroups(farms: readonly FarmMark[], project: Project, words: Wordings, folded: boolean): GroundGroup[] {
   return farms.flatMap((farm) => {
     const labels = farm.fields.map((field): Item => {
       const half = field.verb === 'none' ? 3 : GLYPH;
@@ -60,7 +60,7 @@ export function verbGroups(farms: readonly FarmMark[], project: Project, words: 
     const marks = farm.stations.map(
       (station): Item => ({ key: stationKey(station), at: project(station), half: STATION, wide: 0 }),
     );
-    return grouped(farm, labels, marks, words.farm(farm));
+    return grouped(farm, labels, marks, words.farm(farm), folded);
   });
 }
 
@@ -75,11 +75,17 @@ export function rateGroups(farms: readonly FarmMark[], highest: number, project:
         wide: textWidth(words.station(station)),
       }),
     );
-    return grouped(farm, labels, [], words.farm(farm));
+    return grouped(farm, labels, [], words.farm(farm), false);
   });
 }
 
-function grouped(farm: FarmMark, labels: readonly Item[], marks: readonly Item[], farmWord: string): GroundGroup[] {
+function grouped(
+  farm: FarmMark,
+  labels: readonly Item[],
+  marks: readonly Item[],
+  farmWord: string,
+  folded: boolean,
+): GroundGroup[] {
   const all = [...labels, ...marks];
   if (all.length === 0) return [];
   const { left, right, top, bottom } = around(all.map(({ at }) => at));
@@ -96,7 +102,8 @@ function grouped(farm: FarmMark, labels: readonly Item[], marks: readonly Item[]
       { heading, labels, marks: [] },
     ];
     const place = (farm.fields[0] ?? farm.stations[0])!;
-    return [{ key: farm.key, place, ways: [...ways, asOne(textWidth(farmWord)), asOne(0)] }];
+    const folding = [asOne(textWidth(farmWord)), asOne(0)];
+    return [{ key: farm.key, place, ways: folded && all.length > 1 ? folding : [...ways, ...folding] }];
   }
   const alone = (item: Item, withWord: boolean): Cluster => {
     const bare = { ...item, wide: withWord ? item.wide : 0 };

@@ -143,7 +143,7 @@ function CallTable({ rows, on }: { rows: readonly CallRow[]; on: string | undefi
         {
           head: c.answer,
           value: ({ answer }) => answer?.on ?? null,
-          said: (row) => answerText(row) ?? (row.daysOpen === null ? w.nothing : w.openFor(row.daysOpen)),
+          said: (row) => answerText(row) ?? (row.daysOpen === null || row.daysOpen === 0 ? w.nothing : w.openFor(row.daysOpen)),
         },
         { head: c.late, figure: [waited, countText] },
       ]}
@@ -152,7 +152,7 @@ function CallTable({ rows, on }: { rows: readonly CallRow[]; on: string | undefi
 }
 
 function OutcomeHead({ outcome, of, on }: { outcome: CallRow['outcome']; of: number; on: string | undefined }) {
-  const { head, act } = w.outcomes[outcome];
+  const { head } = w.outcomes[outcome];
   return (
     <span className="cause-head">
       <b>
@@ -160,10 +160,10 @@ function OutcomeHead({ outcome, of, on }: { outcome: CallRow['outcome']; of: num
       </b>
       {outcome === 'unanswered' && (
         <Link to="/" search={{ on, sort: 'urgency' }}>
-          {act}
+          {w.outcomes[outcome].act}
         </Link>
       )}
-      {outcome === 'late' && <Link to="/rounds">{act}</Link>}
+      {outcome === 'late' && <Link to="/rounds">{w.outcomes[outcome].act}</Link>}
     </span>
   );
 }

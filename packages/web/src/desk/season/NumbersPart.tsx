@@ -26,6 +26,8 @@ export function NumbersPart({ view }: { view: SeasonView }) {
   );
 }
 
+/** More traps than these are told of only where they are needed; the statistics hold all. */
+const MOST_SHOWN = 5;
 /** A difference in a chance that nobody sees. */
 const HARDLY = 0.005;
 
@@ -60,7 +62,7 @@ function Numbers({ numbers }: { numbers: TrapNumbers }) {
       <Table
         label={`${title}: ${w.nights(planned.nightsBetweenChecks)}`}
         className="numbers-plain"
-        rows={own}
+        rows={own.filter(({ traps }) => traps <= Math.max(MOST_SHOWN, planned.isEnough ? planned.enough + 1 : 0))}
         keyOf={({ traps }) => traps}
         columns={[
           { head: w.traps, value: ({ traps }) => traps, names: true, number: true },

@@ -59,7 +59,7 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
       ),
     [truth],
   );
-  const axis = useMemo(() => truthAxis(truth, wide ? 400 : 300), [truth, wide]);
+  const axis = useMemo(() => truthAxis(truth, wide ? 340 : 300), [truth, wide]);
   const asPlanned = lines.filter(({ cause }) => cause === 'as-planned').length;
   return (
     <>
@@ -138,24 +138,36 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
             head: w.columns.now,
             value: ({ advice }) => Math.min(...advice.map(({ verb }) => VERBS.indexOf(verb)), VERBS.length),
             said: ({ advice }) => advice.map(({ name, verb }) => `${name}: ${wording.verb[verb]}`).join(', '),
-            cell: ({ advice, insect }) => (
-              <ul className="truth-advice">
-                {advice.map((one) => (
-                  <li key={one.field} className={`verb-${one.verb}`}>
-                    <VerbMark verb={one.verb} />
-                    <Link to="/fields/$fieldId" params={{ fieldId: one.field }} search={{ on }} hash={insect}>
-                      <span className="unseen">{one.name}: </span>
-                      {one.verb === 'none' ? '—' : `${wording.verb[one.verb]} ${wording.when(one) ?? ''}`}
-                    </Link>
-                  </li>
-                ))}
-              </ul>
-            ),
+            cell: (line) => <Advised line={line} on={on} />,
           },
         ]}
       />
       {listing && <HangingList truth={truth} view={view} close={() => list(false)} />}
     </>
+  );
+}
+
+/** The mark of each field, which leads to it, and of the most pressing what it says. */
+function Advised({ line: { advice, insect }, on }: { line: SeasonTruthLine; on: string | undefined }) {
+  const wording = useWording();
+  const ordered = [...advice].sort((a, b) => VERBS.indexOf(a.verb) - VERBS.indexOf(b.verb));
+  const [first] = ordered;
+  return (
+    <span className="truth-advice">
+      {ordered.map(({ field, name, verb }) => (
+        <Link key={field} to="/fields/$fieldId" params={{ fieldId: field }} search={{ on }} hash={insect}>
+          <VerbMark verb={verb} />
+          <span className="unseen">
+            {name}: {wording.verb[verb]}
+          </span>
+        </Link>
+      ))}
+      {first && (
+        <span className={`verb-${first.verb}`} aria-hidden="true">
+          <b className="verb-word">{first.verb === 'none' ? '—' : wording.verb[first.verb]}</b> {wording.when(first)}
+        </span>
+      )}
+    </span>
   );
 }
 
@@ -184,10 +196,10 @@ function happened(line: SeasonTruthLine): string[] {
 function riskText({ risk, cause }: SeasonTruthLine): string {
   if (risk.planned === null) return w.noRule;
   if (cause === 'blind' || risk.now === null) return w.risk(percentText(risk.planned), w.blind);
-  return risk.now === risk.planned ? percentText(risk.now) : w.risk(percentText(risk.planned), percentText(risk.now));
+  return risk.now <= risk.planned ? percentText(risk.now) : w.risk(percentText(risk.planned), percentText(risk.now));
 }
 
-const RISK = { width: 84, height: 18, most: 0.4 };
+const RISK = { width: 64, height: 18, most: 0.4 };
 
 /** Planned as a tick, now as a dot, on one scale for all lines. */
 function Risk({ line }: { line: SeasonTruthLine }) {
