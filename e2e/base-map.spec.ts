@@ -30,7 +30,7 @@ test.beforeEach(async ({ page }) => {
 
 /** The part of the ground, as it is seen, that has this colour. */
 async function share(page: Page, colour: Colour): Promise<number> {
-  const picture = (await page.locator('.ground').screenshot()).toString('base64');
+  const picture = (await page.locator('div.ground').screenshot()).toString('base64');
   // Another page decodes it: the app's content policy refuses data addresses.
   const decoder = await page.context().newPage();
   const found = await decoder.evaluate(

@@ -186,7 +186,7 @@ test.describe('the map', () => {
     await expect(decided.first()).toBeVisible();
     const named = (await decided.locator('text, title').allTextContents()).join(' ');
     for (const { name, farm } of due.decisions) expect(named.includes(name) || named.includes(farm)).toBe(true);
-    const ground = page.locator('.ground');
+    const ground = page.locator('div.ground');
     const before = await ground.boundingBox();
     await page.getByRole('button', { name: 'The next station' }).click();
     await expect(page).toHaveURL(/station=/);
