@@ -16,6 +16,7 @@ import { modelsFor } from '../catalogue/index.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { earlierSeasons } from './earlier-seasons.ts';
+import { decisionsAhead, otherwise, rulesShown } from './field-outlook.ts';
 import type { CheckMark, FieldInsectView, FieldView, HeatStrip } from './field-schema.ts';
 import { rateLines } from './rate-line.ts';
 import { insectName } from './week.ts';
@@ -55,9 +56,11 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
   const today = formatDay(prepared.on);
   const start = formatDay(growingYearStart(field, prepared.on));
   const key = cellKey(field.fieldId, insect);
+  const advice = adviseCell(prepared, field.fieldId, insect);
+  const rules = rulesShown(prepared, field, insect, advice);
   return {
     insect: insectName(insect),
-    advice: adviseCell(prepared, field.fieldId, insect),
+    advice,
     lines: rateLines(prepared, field, insect),
     earlierSeasons: earlierSeasons(prepared, field, insect),
     checks: traps.flatMap((trap) => checkMarks(prepared, trap)),
@@ -81,14 +84,24 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
       })),
     treatments: (prepared.treatmentsByCell.get(key) ?? [])
       .filter((treatment) => treatment.appliedOn >= start)
-      .map(({ appliedOn, product, protectsDays }) => ({
+      .map(({ appliedOn, appliedAt, product, protectsDays, rate, rateUnit }) => ({
         appliedOn,
+        appliedAt: appliedAt ?? null,
         product,
+        rate: rate ?? null,
+        rateUnit: rateUnit ?? null,
         protectsUntil: protectsDays === null ? null : formatDay(addDays(day(appliedOn), protectsDays)),
+        coversUntil:
+          advice.because
+            .filter((item) => item.kind === 'treatment')
+            .find((item) => item.appliedOn === appliedOn && item.product === product)?.coversUntil ?? null,
       })),
     decisions: (prepared.decisionsByCell.get(key) ?? [])
       .filter(({ decidedOn }) => decidedOn >= start)
       .map(({ decidedOn, decision, reason, note }) => ({ decidedOn, decision, reason, note })),
+    rules,
+    otherwise: otherwise(advice, rules),
+    ahead: decisionsAhead(advice, field, rules, prepared.on),
   };
 }
 

@@ -1,5 +1,6 @@
 import { day, type FieldInsectView } from '@duskwatch/core';
-import type { ScaleLinear } from 'd3-scale';
+import { rateText } from '../../format/number.ts';
+import { fieldPageWords } from '../../text/field-page.ts';
 import type { Frame } from '../../ui/chart/frame.ts';
 import { type EndWord, Line } from '../../ui/chart/marks.tsx';
 import { stepPath, stepVertices } from '../../ui/chart/steps.ts';
@@ -7,7 +8,7 @@ import { stepPath, stepVertices } from '../../ui/chart/steps.ts';
 interface Props {
   readonly seasons: FieldInsectView['earlierSeasons'];
   readonly frame: Frame;
-  readonly y: ScaleLinear<number, number>;
+  readonly y: (value: number) => number;
 }
 
 const shownOf = (points: Props['seasons'][number]['points'], { from, to }: Frame) =>
@@ -26,5 +27,7 @@ export function EarlierLines({ seasons, frame, y }: Props) {
 export const earlierEnds = ({ seasons, frame, y }: Props): EndWord[] =>
   seasons.flatMap(({ year, points }) => {
     const last = shownOf(points, frame).findLast((point) => point.perNight !== null);
-    return last ? [{ text: String(year), y: y(last.perNight!), className: 'earlier-word' }] : [];
+    if (!last) return [];
+    const text = fieldPageWords.chart.earlierAt(String(year), rateText(last.perNight!));
+    return [{ text, y: y(last.perNight!), className: 'earlier-word' }];
   });

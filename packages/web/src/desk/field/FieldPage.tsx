@@ -1,7 +1,7 @@
-import { cellReason, day, type FieldFlightsView, type FieldInsectView, type FieldView } from '@duskwatch/core';
+import { day, daysBetween, type FieldFlightsView, type FieldInsectView, type FieldView } from '@duskwatch/core';
 import { type UseQueryResult, useQuery } from '@tanstack/react-query';
-import { getRouteApi, Link } from '@tanstack/react-router';
-import { useEffect, useMemo, useState } from 'react';
+import { getRouteApi, useLocation } from '@tanstack/react-router';
+import { useMemo, useState } from 'react';
 import { fieldQuery } from '../../api/queries.ts';
 import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { dayTextFrom } from '../../format/day.ts';
@@ -9,21 +9,22 @@ import { VERBS } from '../../shared/advice/verbs.ts';
 import { fieldFlightsQuery } from '../../shared/flights/queries.ts';
 import { useDesk } from '../../shared/record/desk.ts';
 import { fieldLater } from '../../shared/record/later.ts';
-import { useMayWrite } from '../../shared/record/useMayWrite.ts';
+import { fieldPageWords } from '../../text/field-page.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
-import { cropText, localName, shortReason, stageName } from '../../text/names.ts';
+import { cropText, stageName } from '../../text/names.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { useTitle } from '../../ui/media.ts';
-import { FieldRecords } from './FieldRecords.tsx';
 import { ForecastForm } from './ForecastForm.tsx';
 import { InsectSeason } from './InsectSeason.tsx';
-import { Legend } from './Legend.tsx';
-import { stageOn } from './reading.ts';
+import { InsectTabs } from './InsectTabs.tsx';
+import { RecordMenu } from './RecordMenu.tsx';
+import { SeasonLog } from './SeasonLog.tsx';
+import { Walk } from './Walk.tsx';
 
 const route = getRouteApi('/fields/$fieldId');
 
-/** A field's season on one time axis, insect under insect. */
+/** A field: its verdicts, insect by insect, each with its season and what it rests on. */
 export function FieldPage() {
   const { fieldId } = route.useParams();
   const search = route.useSearch();
@@ -31,84 +32,86 @@ export function FieldPage() {
   const flights = useQuery(fieldFlightsQuery(fieldId, search.on));
   const { entries } = useDesk();
   const view = useMemo(() => (data ? fieldLater(data, entries) : undefined), [data, entries]);
+  const insects = useMemo(() => [...(view?.insects ?? [])].sort((a, b) => urgency(a).localeCompare(urgency(b))), [view]);
+  const asked = useLocation({ select: ({ hash }) => decodeURIComponent(hash) });
+  const insect = insects.find((each) => each.insect.id === asked) ?? insects[0] ?? null;
+  const [forecasting, forecast] = useState(false);
+  const [unit] = useTemperatureUnit();
   useTitle(view?.field.name ?? words.loading);
-  useEffect(() => {
-    // The router looked for the insect before its season had arrived.
-    if (data && location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
-  }, [data]);
 
   if (error && !view) return <Failure error={error} again={refetch} />;
+  const source = flights.data?.weatherSource ?? null;
   return (
     <main className="page field-page" id="page" aria-busy={!view || isPlaceholderData}>
-      <p className="back">
-        <Link to="/" search={{ on: search.on }}>
-          ‹ {words.field.back}
-        </Link>
-      </p>
+      <Walk fieldId={fieldId} insect={insect?.insect.id ?? null} on={search.on} />
       <div className="page-head">
         <div>
           <h1>{view?.field.name ?? fieldId}</h1>
           <p className="sub">{view ? describe(view) : words.loading}</p>
         </div>
+        {view && <RecordMenu view={view} insect={insect} forecast={source === null ? null : () => forecast(true)} />}
       </div>
-      {view && <FieldRecords view={view} />}
-      {view && <OwnForecast source={flights.data?.weatherSource} on={view.on} />}
-      {view ? (
-        <Seasons view={view} flights={flights} key={view.field.fieldId} />
+      {forecasting && view && source && <ForecastForm source={source} on={view.on} unit={unit} close={() => forecast(false)} />}
+      {view && insect ? (
+        <InsectTabs fieldId={fieldId} insects={insects} at={insect.insect.id} on={search.on}>
+          <Season key={fieldId} view={view} insect={insect} flights={flights} past={search.on !== undefined} />
+        </InsectTabs>
       ) : (
-        <div className="skeleton skeleton-field" aria-hidden="true" />
+        !view && <div className="skeleton skeleton-field" aria-hidden="true" />
       )}
+      {view && <SeasonLog view={view} />}
     </main>
   );
 }
 
-function describe(view: FieldView): string {
-  const { field, on } = view;
-  const stage = stageOn(view, on);
+/** Farm and crop, the stage and how old it is, planting and harvest. */
+function describe({ field, stages, on }: FieldView): string {
+  const seen = [...stages]
+    .filter(({ observedOn }) => observedOn <= on)
+    .sort((a, b) => a.observedOn.localeCompare(b.observedOn))
+    .at(-1);
+  const until = (date: string) => daysBetween(day(on), day(date));
+  const text = (date: string) => dayTextFrom(date, on);
   return [
     field.farm,
     cropText(field),
-    stage ? stageName(field.crop, stage) : words.week.stageUnknown,
-    field.plantedOn ? words.field.planted(dayTextFrom(field.plantedOn, on)) : words.field.notPlanted,
-    ...(field.harvestOn ? [words.field.harvest(dayTextFrom(field.harvestOn, on))] : []),
+    seen
+      ? fieldPageWords.seen(stageName(field.crop, seen.stage), text(seen.observedOn), -until(seen.observedOn))
+      : words.week.stageUnknown,
+    field.plantedOn ? words.field.planted(text(field.plantedOn)) : words.field.notPlanted,
+    ...(field.harvestOn
+      ? [
+          until(field.harvestOn) > 0
+            ? fieldPageWords.harvestIn(text(field.harvestOn), until(field.harvestOn))
+            : fieldPageWords.harvestPast(text(field.harvestOn)),
+        ]
+      : []),
   ].join(' · ');
 }
 
-/** Nothing was ever recorded and nothing is asked: the pair is named in a line, not drawn. */
-const isAway = (insect: FieldInsectView) =>
-  insect.advice.verb === 'none' && insect.lines.length === 0 && insect.samples.length === 0 && insect.treatments.length === 0;
-
-const urgency = (insect: FieldInsectView) => `${VERBS.indexOf(insect.advice.verb)}|${insect.advice.by ?? '9999'}`;
-
-/** Somebody's own weather forecast, where there is a source it can be for; `source` undefined: not known yet. */
-function OwnForecast({ source, on }: { source: string | null | undefined; on: string }) {
-  const [unit] = useTemperatureUnit();
-  const [open, show] = useState(false);
-  const mayWrite = useMayWrite();
-  if (source === null || !mayWrite('weather')) return null;
-  return (
-    <p className="actions own-forecast">
-      <button type="button" className="button" disabled={!source} onClick={() => show(true)}>
-        {flightsWords.forecast.enter}
-      </button>
-      {open && source && <ForecastForm source={source} on={on} unit={unit} close={() => show(false)} />}
-    </p>
-  );
-}
+const urgency = ({ advice }: FieldInsectView) => `${VERBS.indexOf(advice.verb)}|${advice.dueSince ?? advice.by ?? '9999'}`;
 
 type Flights = Pick<UseQueryResult<FieldFlightsView>, 'data' | 'error' | 'refetch'>;
 
-function Seasons({ view, flights }: { view: FieldView; flights: Flights }) {
+function Season(props: { view: FieldView; insect: FieldInsectView; flights: Flights; past: boolean }) {
+  const { view, insect, flights, past } = props;
   const [unit] = useTemperatureUnit();
   const today = day(view.on);
   const [chosen, moveTo] = useState<number | null>(null);
   // Without a choice the cursor rests on the day the page is read on, and follows it.
   const cursor = Math.min(Math.max(chosen ?? today, day(view.from)), day(view.to));
-  const here = view.insects.filter((insect) => !isAway(insect)).sort((a, b) => urgency(a).localeCompare(urgency(b)));
-  const away = view.insects.filter(isAway);
   return (
     <>
-      <Legend />
+      <InsectSeason
+        view={view}
+        insect={insect}
+        flights={flights.data?.insects.find((each) => each.insect === insect.insect.id) ?? null}
+        today={today}
+        cursor={cursor}
+        moveTo={moveTo}
+        unit={unit}
+        past={past}
+      />
       <p className="fitting" role="status">
         {!flights.data && !flights.error && flightsWords.fitting}
         {flights.error && (
@@ -120,30 +123,6 @@ function Seasons({ view, flights }: { view: FieldView; flights: Flights }) {
           </>
         )}
       </p>
-      {here.map((insect) => (
-        <InsectSeason
-          key={insect.insect.id}
-          view={view}
-          insect={insect}
-          flights={flights.data?.insects.find((each) => each.insect === insect.insect.id) ?? null}
-          today={today}
-          cursor={cursor}
-          moveTo={moveTo}
-          unit={unit}
-        />
-      ))}
-      {away.length > 0 && (
-        <section className="away">
-          <h2>{words.field.outOfSeason}</h2>
-          <ul>
-            {away.map(({ insect, advice }) => (
-              <li key={insect.id}>
-                {localName(insect.commonName)}: {shortReason(cellReason(advice))}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
     </>
   );
 }

@@ -1,5 +1,4 @@
 import { day, type SeasonFlights } from '@duskwatch/core';
-import type { ScaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import type { Frame } from '../../ui/chart/frame.ts';
 import { around } from '../../ui/chart/labels.ts';
@@ -8,7 +7,7 @@ import { Line, type Word } from '../../ui/chart/marks.tsx';
 interface Props {
   readonly flights: SeasonFlights;
   readonly frame: Frame;
-  readonly y: ScaleLinear<number, number>;
+  readonly y: (value: number) => number;
 }
 
 const shownOf = ({ curve }: SeasonFlights, { from, to }: Frame) => curve.filter(({ on }) => day(on) >= from && day(on) <= to);

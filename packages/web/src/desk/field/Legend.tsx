@@ -1,15 +1,15 @@
 import { ASSUMPTIONS } from '@duskwatch/core';
 import { type ReactNode, useId } from 'react';
 import { percentText } from '../../format/number.ts';
+import { fieldPageWords } from '../../text/field-page.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { words } from '../../text/index.ts';
-import { useWide } from '../../ui/media.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { CheckMark, Hatch, LureMark, SampleMark } from './marks.tsx';
 
 /** What each mark of the charts stands for. */
 export function Legend() {
   const w = words.field.legend;
-  const wide = useWide();
   const hatch = useId();
   const marks: readonly (readonly [string, ReactNode])[] = [
     [
@@ -74,11 +74,5 @@ export function Legend() {
       ))}
     </ul>
   );
-  if (wide) return list;
-  return (
-    <details className="legend-folded">
-      <summary>{w.title}</summary>
-      {list}
-    </details>
-  );
+  return <Folded title={fieldPageWords.howToRead}>{list}</Folded>;
 }

@@ -1,4 +1,4 @@
-import type { FieldInsectView, FieldView, InsectFlights, TemperatureUnit, TrapDesign } from '@duskwatch/core';
+import type { FieldInsectView, FieldView, InsectFlights, TemperatureUnit } from '@duskwatch/core';
 import type { KeyboardEvent, PointerEvent } from 'react';
 import { dayText, isoOf } from '../../format/day.ts';
 import { flightsWords } from '../../text/flights.ts';
@@ -8,6 +8,7 @@ import { useWording } from '../../text/wording.ts';
 import { Cited } from '../../ui/Cited.tsx';
 import { frame as makeFrame } from '../../ui/chart/frame.ts';
 import { useWidth } from '../../ui/chart/useWidth.ts';
+import { DecisionStrip, hasDecisions } from './DecisionStrip.tsx';
 import { EventList } from './EventList.tsx';
 import { ForecastNotes } from './ForecastNotes.tsx';
 import { HeatStrip } from './HeatStrip.tsx';
@@ -78,19 +79,16 @@ export function SeasonChart(props: SeasonChartProps) {
         onPointerDown={move}
         onKeyDown={press}
       >
+        <TimeAxis {...strip} at="top" />
         {view.stages.length > 0 && <StageStrip view={view} {...strip} />}
-        {insect.lines.length > 0 && (
-          <>
-            <p className="strip-title">
-              {words.field.rateAxis}
-              {insect.lines.length > 1 &&
-                insect.lines.map(({ design }, index) => <DesignKey key={design} design={design} index={index} />)}
-            </p>
-            <RateStrip insect={insect} flights={flights?.flights ?? null} {...strip} />
-          </>
-        )}
-        {insect.traps.map((trap) => (
-          <TrapStrip key={trap.trapId} insect={insect} trap={trap} {...strip} />
+        {hasDecisions(insect) && <DecisionStrip view={view} insect={insect} {...strip} />}
+        {designsOf(insect).map(({ design, line, traps }) => (
+          <div key={design}>
+            {line && <RateStrip insect={insect} line={line} flights={flights?.flights ?? null} {...strip} />}
+            {traps.map((trap) => (
+              <TrapStrip key={trap.trapId} insect={insect} trap={trap} {...strip} />
+            ))}
+          </div>
         ))}
         {flights?.larvae && (
           <>
@@ -123,14 +121,12 @@ export function SeasonChart(props: SeasonChartProps) {
   );
 }
 
-/** Which line is which trap design's; told by dashes, so that it needs no colour. */
-function DesignKey({ design, index }: { design: TrapDesign; index: number }) {
-  return (
-    <span className="design-key">
-      <svg className={`strip line-${index % 3}`} width={30} height={8} aria-hidden="true">
-        <line className="rate-line" x1={0} x2={30} y1={4} y2={4} />
-      </svg>
-      {useWording().design[design]}
-    </span>
-  );
+/** The designs that hang or hung here, each with its line and its traps: none is drawn on another's scale. */
+function designsOf({ lines, traps }: FieldInsectView) {
+  const designs = [...new Set([...lines.map(({ design }) => design), ...traps.map(({ design }) => design)])];
+  return designs.map((design) => ({
+    design,
+    line: lines.find((each) => each.design === design) ?? null,
+    traps: traps.filter((trap) => trap.design === design),
+  }));
 }

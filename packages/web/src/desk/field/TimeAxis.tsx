@@ -6,25 +6,28 @@ import { Strip, type StripProps } from './Strip.tsx';
 const HEIGHT = 30;
 
 /** Mondays as ticks, months as words. */
-export function TimeAxis(props: StripProps) {
+export function TimeAxis({ at = 'bottom', ...props }: StripProps & { at?: 'top' | 'bottom' }) {
   const { frame, today } = props;
   const days = frame.to - frame.from + 1;
   const room = Math.ceil((30 / Math.max(1, frame.right - frame.left)) * days);
   const atToday = frame.x(today + 1);
   const turned = atToday > frame.right - 90;
+  const top = at === 'top';
+  const ground = top ? HEIGHT - 0.5 : 0.5;
+  const ticks = top ? { top: HEIGHT - 4, bottom: HEIGHT } : { top: 0, bottom: 4 };
   return (
     <Strip {...props} height={HEIGHT} className="axis">
-      <line className="ground" x1={frame.left} x2={frame.right} y1={0.5} y2={0.5} />
-      {weekTicks(frame.from, frame.to).map((at) => (
-        <Upright key={at} className="week-tick" plot={{ top: 0, bottom: 4 }} x={frame.x(at)} />
+      <line className="ground" x1={frame.left} x2={frame.right} y1={ground} y2={ground} />
+      {weekTicks(frame.from, frame.to).map((tick) => (
+        <Upright key={tick} className="week-tick" plot={ticks} x={frame.x(tick)} />
       ))}
       <AcrossAxis
-        ticks={monthTicks(frame.from, frame.to, room).map(({ at, label }) => ({ x: frame.x(at), label }))}
-        y={15}
+        ticks={monthTicks(frame.from, frame.to, room).map((month) => ({ x: frame.x(month.at), label: month.label }))}
+        y={top ? 24 : 15}
         anchor="start"
         away={3}
       />
-      <text className="today-word" x={atToday + (turned ? -3 : 3)} y={27} textAnchor={turned ? 'end' : 'start'}>
+      <text className="today-word" x={atToday + (turned ? -3 : 3)} y={top ? 11 : 27} textAnchor={turned ? 'end' : 'start'}>
         {dayText(isoOf(today))}
       </text>
     </Strip>

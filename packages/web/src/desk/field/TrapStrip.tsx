@@ -1,4 +1,5 @@
 import { addDays, day, type FieldInsectView } from '@duskwatch/core';
+import { fieldPageWords } from '../../text/field-page.ts';
 import { useWording } from '../../text/wording.ts';
 import { CheckMark, LureMark } from './marks.tsx';
 import { Strip, type StripProps } from './Strip.tsx';
@@ -18,12 +19,16 @@ export function TrapStrip({
   const hung = Math.max(frame.from, day(trap.hungOn));
   const down = trap.takenDownOn ? day(trap.takenDownOn) : today + 1;
   const lures = insect.lures.filter((lure) => lure.trapId === trap.trapId).sort((a, b) => a.placedOn.localeCompare(b.placedOn));
+  const newest = lures.at(-1);
+  const pastDays =
+    newest && newest.lifeDays !== null && down > today ? Math.max(0, today - addDays(day(newest.placedOn), newest.lifeDays)) : 0;
   const middle = (at: number) => frame.x(at + 0.5);
   const inside = (at: number) => Math.min(Math.max(at, frame.from), frame.to + 1);
   return (
     <Strip {...props} height={HEIGHT} className="trap">
       <text x={frame.left} y={10}>
         <tspan className="trap-name">{trap.trapId}</tspan> {wording.design[trap.design]}
+        {pastDays > 0 && <tspan className="past-word"> · {fieldPageWords.chart.past(pastDays)}</tspan>}
       </text>
       {lures.map((lure, index) => {
         const placed = day(lure.placedOn);

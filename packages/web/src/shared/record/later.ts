@@ -63,10 +63,14 @@ export function fieldLater(view: FieldView, entries: readonly OutboxEntry[]): Fi
         insect.treatments,
         treatments
           .filter((each) => each.insect === insect.insect.id)
-          .map(({ appliedOn, product, protectsDays }) => ({
+          .map(({ appliedOn, appliedAt, product, protectsDays, rate, rateUnit }) => ({
             appliedOn,
+            appliedAt: appliedAt ?? null,
             product,
+            rate: rate ?? null,
+            rateUnit: rateUnit ?? null,
             protectsUntil: protectsDays === null ? null : formatDay(addDays(day(appliedOn), protectsDays)),
+            coversUntil: null,
           })),
         (each) => `${each.appliedOn}|${each.product}`,
       ),

@@ -1,0 +1,72 @@
+import type { FieldInsectView, FieldView, RecordKind, RecordOf } from '@duskwatch/core';
+import { useState } from 'react';
+import { HistoryPanel } from '../../shared/history/HistoryPanel.tsx';
+import { AnswerPanel, Taking } from '../../shared/record/AnswerPanel.tsx';
+import { useDesk } from '../../shared/record/desk.ts';
+import { samplingRules } from '../../shared/record/SamplingAside.tsx';
+import { useMayWrite } from '../../shared/record/useMayWrite.ts';
+import { fieldPageWords } from '../../text/field-page.ts';
+import { flightsWords } from '../../text/flights.ts';
+import { recordWords } from '../../text/record.ts';
+import { Menu, type MenuItem } from '../../ui/Menu.tsx';
+import { Panel } from '../../ui/Panel.tsx';
+
+type Recorded = 'stages' | 'samples' | 'treatments' | 'decisions';
+type Open = Recorded | 'answer' | 'field';
+
+/** All that can be written down of a field, behind one button; what is due first. */
+export function RecordMenu(props: {
+  view: FieldView;
+  /** The insect in sight: a form begins with it. */
+  insect: FieldInsectView | null;
+  /** Opens somebody's own weather forecast; null where there is no source it can be for. */
+  forecast: (() => void) | null;
+}) {
+  const { view, insect, forecast } = props;
+  const w = recordWords.record;
+  const [open, setOpen] = useState<Open | null>(null);
+  const mayWrite = useMayWrite();
+  const close = () => setOpen(null);
+  const waits = useDesk().entries.filter(({ state, revision }) => {
+    const { value } = revision;
+    return state === 'pending' && value !== null && 'fieldId' in value && value.fieldId === view.field.fieldId;
+  }).length;
+  const labels = { treatments: w.treatment, samples: w.sample, stages: w.stage, decisions: w.decision };
+  const verb = insect?.advice.verb;
+  const due = verb === 'decide' || verb === 'scout' ? verb : null;
+  const items: MenuItem[] = [
+    ...(due ? [{ text: fieldPageWords.record.answer, act: () => setOpen('answer') }] : []),
+    ...(Object.keys(labels) as Recorded[]).filter(mayWrite).map((kind) => ({ text: labels[kind], act: () => setOpen(kind) })),
+    ...(forecast && mayWrite('weather') ? [{ text: flightsWords.forecast.enter, act: forecast }] : []),
+    { text: mayWrite('fields') ? fieldPageWords.record.field : w.fieldHistory, act: () => setOpen('field') },
+  ];
+  return (
+    <div className="field-records no-print">
+      {waits > 0 && <span className="not-sent">{recordWords.unsent(waits)}</span>}
+      <Menu text={fieldPageWords.record.menu} items={items} className="button primary" />
+      {open === 'answer' && due && insect && (
+        <AnswerPanel asked={{ field: view.field, insect: insect.insect.id, verb: due, on: view.on }} close={close} />
+      )}
+      {open === 'field' && <HistoryPanel kind="fields" recordKey={view.field.fieldId} close={close} />}
+      {open !== null && open !== 'answer' && open !== 'field' && (
+        <Panel title={recordWords.titles.add[open]} close={close}>
+          <Recording kind={open} view={view} insect={insect} close={close} />
+        </Panel>
+      )}
+    </div>
+  );
+}
+
+function Recording(props: { kind: Recorded; view: FieldView; insect: FieldInsectView | null; close: () => void }) {
+  const { kind, view, close } = props;
+  const { field, on } = view;
+  const insect = props.insect?.insect.id ?? '';
+  const [rule] = samplingRules(field, insect);
+  const start: { readonly [K in Recorded]: Partial<RecordOf<K>> } = {
+    stages: { observedOn: on },
+    samples: { insect, sampledOn: on, kind: rule?.unit ?? 'plants', ...(rule ? { unitsExamined: rule.examine.units } : {}) },
+    treatments: { insect, appliedOn: on },
+    decisions: { insect, decidedOn: on, decision: props.insect?.advice.verb === 'scout' ? 'not-scouted' : 'not-treated' },
+  };
+  return <Taking<RecordKind> kind={kind} start={start[kind]} kept={{ fieldId: field.fieldId }} held={null} close={close} />;
+}
