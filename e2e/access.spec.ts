@@ -23,7 +23,9 @@ ownTest(
     await tabTo('.evidence-foot a:not([href*="scouting"])');
     await page.keyboard.press('Enter');
     await expect(page.locator('svg.rate').first()).toBeVisible();
-    await tabTo('.field-records .actions button:nth-of-type(2)');
+    await tabTo('.field-records .menu-button');
+    await page.keyboard.press('Enter');
+    await page.getByRole('menuitem', { name: 'Sample', exact: true }).focus();
     await page.keyboard.press('Enter');
     const dialog = page.locator('dialog.panel[open]');
     await expect(dialog).toBeVisible();
@@ -32,7 +34,7 @@ ownTest(
     await tabTo('dialog form button[type="submit"]');
     await page.keyboard.press('Enter');
     await expect(dialog).toHaveCount(0);
-    expect(await focused()).toContain('Sample');
+    expect(await focused()).toContain('Record');
     const undo = page.getByRole('button', { name: 'Undo' });
     await expect(undo).toBeVisible();
     await tabTo('.desk-toast button');

@@ -1,7 +1,7 @@
 import type { APIRequestContext } from '@playwright/test';
 import type { Advice, FieldFlightsView, FlightRows } from '../packages/core/src/index.ts';
 import { figure, percent } from '../packages/core/src/index.ts';
-import { accessibilityProblems, expect, expectNoSidewaysScroll, test } from './page.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, partOf, test } from './page.ts';
 
 async function allRows(request: APIRequestContext) {
   const rows: FlightRows['rows'][number][] = [];
@@ -28,8 +28,8 @@ test('a field with two flights shows how far each has come, and reads them out b
   const row = (await allRows(request)).find(({ list }) => list.length >= 2)!;
   const two = { insect: row.insect, fieldId: row.fields[0]!.fieldId };
   const { flights } = (await flightsOf(request, two.fieldId)).insects.find(({ insect }) => insect === two.insect)!;
-  await page.goto(`/fields/${two.fieldId}`);
-  const section = page.locator(`[id="${two.insect}"]`);
+  await page.goto(`/fields/${two.fieldId}#${two.insect}`);
+  const section = partOf(page, two.insect);
   await expect(section.locator('.flight-list li')).toHaveCount(flights!.list.length);
   for (const { number, flown } of flights!.list)
     await expect(section.locator('.flight-list li').nth(number - 1)).toContainText(said(flown));
@@ -51,9 +51,9 @@ test('a field with two flights shows how far each has come, and reads them out b
 test('a Scout led by the moths caught says what to look for, where, and from which nights', async ({ page, request }) => {
   const advice: readonly Advice[] = await (await request.get('/api/advice')).json();
   const found = advice.find(({ verb, because }) => verb === 'scout' && because[0]?.kind === 'larvae')!;
-  await page.goto(`/fields/${found.field}`);
-  const section = page.locator(`[id="${found.insect}"]`);
-  await expect(section.locator('.insect-sentence')).toContainText(/larvae/);
+  await page.goto(`/fields/${found.field}#${found.insect}`);
+  const section = partOf(page, found.insect);
+  await expect(section.locator('.verdict-why')).toContainText(/larvae/);
   await expect(section).toContainText(/moths caught from .+ to .+: their offspring in the field/);
   await expect(section).toContainText('Where to look:');
   await section.getByText('Table of catches and their offspring').click();

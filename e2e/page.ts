@@ -34,6 +34,15 @@ export async function fieldOf(request: APIRequestContext, fieldId: string): Prom
   return (await request.get(`/api/fields/${encodeURIComponent(fieldId)}`)).json();
 }
 
+/** Opens a form from the one menu of a field's page. */
+export async function record(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Record', exact: true }).click();
+  await page.getByRole('menuitem', { name, exact: true }).click();
+}
+
+/** The part of a field's page that is about one insect. */
+export const partOf = (page: Page, insect: string) => page.locator(`[data-insect="${insect}"]`);
+
 interface AxeRun {
   readonly violations: readonly {
     readonly id: string;

@@ -18,10 +18,11 @@ const closed = async (page: Page) => {
   await page.keyboard.press('Escape');
   await expect(page.locator('dialog.panel[open]')).toHaveCount(0);
 };
-/** Opens a panel from the nth of some buttons; a form is sent off without what it needs, so that what is wrong with it shows. */
-const panelOf = (buttons: string, nth: number) => async (page: Page) => {
+/** Opens a panel from the nth of some buttons, or from an item of the menu that it opens; a form is sent off without what it needs, so that what is wrong with it shows. */
+const panelOf = (buttons: string, nth: number, item?: number) => async (page: Page) => {
   if (await page.locator('dialog.panel[open]').count()) await closed(page);
   await page.locator(buttons).nth(nth).click();
+  if (item !== undefined) await page.getByRole('menuitem').nth(item).click();
   await panel(page);
   const form = page.locator('dialog.panel[open] form button[type="submit"]');
   if (!(await form.count())) return;
@@ -63,9 +64,8 @@ export const SURFACES: readonly Surface[] = [
     name: 'a field, its forms and history',
     path: ({ due }) => `/fields/${due.decisions[0]!.fieldId}`,
     // The tables of one insect stand for those of the others.
-    unfold: '.insect:first-of-type details, .field-records details',
     ready: 'svg.rate',
-    open: [0, 1, 2, 3].map((nth) => panelOf('.field-records .actions button', nth)),
+    open: [0, 1, 2, 3, 4].map((nth) => panelOf('.field-records .menu-button', 0, nth)),
   },
   {
     name: 'the traps and the form of a new one',

@@ -103,7 +103,15 @@ describe('the field page', () => {
 
   it('shows a treatment with the end of its recorded protection, and leaves room for what comes next', () => {
     expect(insect.treatments).toEqual([
-      { appliedOn: '2025-07-14', product: 'Product A (invented)', protectsUntil: '2025-07-18' },
+      {
+        appliedOn: '2025-07-14',
+        appliedAt: null,
+        product: 'Product A (invented)',
+        rate: null,
+        rateUnit: null,
+        protectsUntil: '2025-07-18',
+        coversUntil: '2025-07-18',
+      },
     ]);
     expect(view.to).toBe(formatDay(addDays(day('2025-07-15'), 28)));
   });

@@ -27,6 +27,12 @@ export const fieldPageEn = {
     nothing: 'Nothing was written down this season yet.',
   },
   howToRead: 'How to read',
+  legend: {
+    open: 'the interval goes on, to the figure beside it',
+    weak: 'pale: trap doubtful or lure past its life, reads low',
+    notTreated: 'decided not to treat',
+    again: 'days late; and the next decision while the catch holds',
+  },
   chart: {
     crop: 'crop',
     decisions: 'Decisions',

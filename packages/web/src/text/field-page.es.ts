@@ -28,6 +28,12 @@ export const fieldPageEs: FieldPageWords = {
     nothing: 'Todavía no se anotó nada esta temporada.',
   },
   howToRead: 'Cómo leerlo',
+  legend: {
+    open: 'el intervalo sigue, hasta la cifra que está al lado',
+    weak: 'pálido: trampa dudosa o atrayente vencido, lee de menos',
+    notTreated: 'se decidió no tratar',
+    again: 'días de retraso; y la próxima decisión mientras siga la captura',
+  },
   chart: {
     crop: 'cultivo',
     decisions: 'Decisiones',

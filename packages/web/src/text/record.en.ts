@@ -81,13 +81,10 @@ export const recordEn = {
   faults: (n: number) => `${plural(n, 'entry', 'entries')} to put right before this can be saved`,
 
   record: {
-    title: 'Record',
     stage: 'Stage seen',
     sample: 'Sample',
     treatment: 'Treatment',
     decision: 'Decided not to',
-    recorded: (n: number) => `${plural(n, 'record', 'records')} of this season`,
-    editField: 'The field itself',
     fieldHistory: 'History of the field',
   },
   titles: {
@@ -149,6 +146,15 @@ export const recordEn = {
     source: 'Source',
   },
 
+  photo: {
+    take: 'Take a photo',
+    choose: 'Choose a file',
+    remove: 'Leave it out',
+    working: 'Making it small …',
+    failed: 'This browser cannot read that as a picture.',
+    kept: 'Kept; it goes with the check.',
+    alt: 'The photo as it will be kept',
+  },
   cautions: 'Before you do this',
   label: 'These figures are those of the product label: read them there and write what it says.',
 

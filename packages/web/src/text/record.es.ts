@@ -77,13 +77,10 @@ export const recordEs: RecordWords = {
   faults: (n) => `${plural(n, 'dato', 'datos')} por corregir antes de poder guardar`,
 
   record: {
-    title: 'Anotar',
     stage: 'Etapa vista',
     sample: 'Muestra',
     treatment: 'Tratamiento',
     decision: 'Decisión de no actuar',
-    recorded: (n) => `${plural(n, 'registro', 'registros')} de esta temporada`,
-    editField: 'La parcela misma',
     fieldHistory: 'Historia de la parcela',
   },
   titles: {
@@ -145,6 +142,15 @@ export const recordEs: RecordWords = {
     source: 'Fuente',
   },
 
+  photo: {
+    take: 'Tomar una foto',
+    choose: 'Elegir un archivo',
+    remove: 'Dejarla fuera',
+    working: 'Haciéndola pequeña …',
+    failed: 'Este navegador no puede leer eso como imagen.',
+    kept: 'Guardada; va con la revisión.',
+    alt: 'La foto como quedará guardada',
+  },
   cautions: 'Antes de hacerlo',
   label: 'Estas cifras son las de la etiqueta del producto: léalas allí y escriba lo que dice.',
 

@@ -34,16 +34,8 @@ export function FieldEvidence({ view, insect }: { view: FieldView; insect: Field
           </li>
         ))}
       </ul>
-      {advice.cautions.length > 0 && (
-        <>
-          <h3>{words.evidence.cautions}</h3>
-          <ul className="cautions">
-            {advice.cautions.map((each) => (
-              <li key={JSON.stringify(each)}>{wording.caution(each)}</li>
-            ))}
-          </ul>
-        </>
-      )}
+      <h3>{w.rule.title}</h3>
+      {inUse ? <RuleTable rule={inUse} crop={crop} /> : <p>{rules.length === 0 ? w.rule.none : words.evidence.noRule}</p>}
       {advice.confidence && <h3>{w.confidence(wording.confidence[advice.confidence])}</h3>}
       {otherwise.length > 0 && (
         <>
@@ -60,8 +52,16 @@ export function FieldEvidence({ view, insect }: { view: FieldView; insect: Field
           </ul>
         </>
       )}
-      <h3>{w.rule.title}</h3>
-      {inUse ? <RuleTable rule={inUse} crop={crop} /> : <p>{rules.length === 0 ? w.rule.none : words.evidence.noRule}</p>}
+      {advice.cautions.length > 0 && (
+        <>
+          <h3>{words.evidence.cautions}</h3>
+          <ul className="cautions">
+            {advice.cautions.map((each) => (
+              <li key={JSON.stringify(each)}>{wording.caution(each)}</li>
+            ))}
+          </ul>
+        </>
+      )}
       {others.length > 0 && (
         <>
           <h3>{w.rule.others}</h3>

@@ -19,7 +19,7 @@ export function InsectSeason({ past, ...props }: SeasonChartProps & { past: bool
   const { insect, view } = props;
   const name = localName(insect.insect.commonName);
   return (
-    <section className="insect" aria-label={name}>
+    <section className="insect" data-insect={insect.insect.id} aria-label={name}>
       <Verdict view={view} insect={insect} past={past} />
       <div className="field-two">
         <div className="insect-body">

@@ -26,6 +26,8 @@ export function Legend() {
         <path className="flight-curve ahead" d="M14,3C19,3 19,14 27,14" />
       </g>,
     ],
+    [fieldPageWords.legend.open, <path key="open" className="open-end" d="M13,15V3m-4,5l4,-5l4,5" />],
+    [fieldPageWords.legend.weak, <rect key="weak" className="rate-band weak" x={0} y={3} width={26} height={10} />],
     [w.earlier, <line key="earlier" className="earlier-line" x1={0} x2={26} y1={8} y2={8} />],
     [w.threshold, <line key="threshold" className="threshold" x1={0} x2={26} y1={8} y2={8} />],
     [w.fit, <CheckMark key="fit" condition="fit" x={13} y={8} />],
@@ -44,6 +46,19 @@ export function Legend() {
       <g key="treatment">
         <Hatch id={hatch} />
         <rect fill={`url(#${hatch})`} x={1} y={2} width={25} height={13} />
+      </g>,
+    ],
+    [
+      fieldPageWords.legend.notTreated,
+      <g key="not-treated" className="decisions">
+        <path className="not-treated" d="M13,2l6,6l-6,6l-6,-6Z" />
+      </g>,
+    ],
+    [
+      fieldPageWords.legend.again,
+      <g key="again" className="decisions">
+        <line className="late-span" x1={0} x2={14} y1={8} y2={8} />
+        <line className="rule again" x1={22} x2={22} y1={1} y2={15} />
       </g>,
     ],
     [w.sample, <SampleMark key="sample" x={13} y={8} />],

@@ -1,5 +1,5 @@
 import type { FieldInsectView, FieldView, RecordKind, RecordOf } from '@duskwatch/core';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { HistoryPanel } from '../../shared/history/HistoryPanel.tsx';
 import { AnswerPanel, Taking } from '../../shared/record/AnswerPanel.tsx';
 import { useDesk } from '../../shared/record/desk.ts';
@@ -26,7 +26,12 @@ export function RecordMenu(props: {
   const w = recordWords.record;
   const [open, setOpen] = useState<Open | null>(null);
   const mayWrite = useMayWrite();
-  const close = () => setOpen(null);
+  const menu = useRef<HTMLDivElement>(null);
+  const close = () => {
+    setOpen(null);
+    // The item it was opened from is gone: the focus goes back to the button of its menu, once the sheet has closed.
+    requestAnimationFrame(() => menu.current?.querySelector<HTMLElement>('.menu-button')?.focus());
+  };
   const waits = useDesk().entries.filter(({ state, revision }) => {
     const { value } = revision;
     return state === 'pending' && value !== null && 'fieldId' in value && value.fieldId === view.field.fieldId;
@@ -41,7 +46,7 @@ export function RecordMenu(props: {
     { text: mayWrite('fields') ? fieldPageWords.record.field : w.fieldHistory, act: () => setOpen('field') },
   ];
   return (
-    <div className="field-records no-print">
+    <div className="field-records no-print" ref={menu}>
       {waits > 0 && <span className="not-sent">{recordWords.unsent(waits)}</span>}
       <Menu text={fieldPageWords.record.menu} items={items} className="button primary" />
       {open === 'answer' && due && insect && (

@@ -31,7 +31,7 @@ export function RuleTable({ rule, crop }: { rule: RuleShown; crop: string }) {
                 <td>{spanText(step)}</td>
                 <td>
                   {step.intervalDays === null ? (rule.may === 'decide' ? w.decide : w.scout) : w.every(step.intervalDays)}
-                  {step.inForce && <b> {w.inForce}</b>}
+                  {step.inForce && ` · ${w.inForce}`}
                 </td>
               </tr>
             ))}

@@ -1,11 +1,15 @@
-import type { FieldInsectView, FieldView, Otherwise } from '@duskwatch/core';
+import type { Advice, Evidence, FieldInsectView, FieldView, Otherwise } from '@duskwatch/core';
 import { dayText } from '../../format/day.ts';
 import { AnswerButton } from '../../shared/record/AnswerButton.tsx';
 import { fieldPageWords } from '../../text/field-page.ts';
 import { useWording } from '../../text/wording.ts';
 
-/** How many reasons stand beside the verb; all of them stand in the evidence. */
-const REASONS = 2;
+/** Evidence that a verdict cannot do without: what its own rule says of the catch, and what has covered the field. */
+function besideVerdict({ because, rule }: Advice): Evidence[] {
+  const figure = because.find((each) => (each.kind === 'tier' || each.kind === 'threshold') && each.ruleId === rule?.id);
+  const acts = (['treatment', 'decision'] as const).flatMap((kind) => because.find((each) => each.kind === kind) ?? []);
+  return [...(figure ? [figure] : []), ...acts];
+}
 
 /** The verb with its date and lateness first, then why, then what comes after it. */
 export function Verdict({ view, insect, past }: { view: FieldView; insect: FieldInsectView; past: boolean }) {
@@ -20,10 +24,9 @@ export function Verdict({ view, insect, past }: { view: FieldView; insect: Field
         <span>{wording.when(advice)}</span>
       </p>
       <div className="verdict-why">
-        <p>{wording.headline(advice)}</p>
-        {advice.because.slice(0, REASONS).map((each, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: evidence is a value without identity
-          <p key={index}>{wording.evidence(each)}</p>
+        <p>{wording.inShort(advice) || wording.headline(advice)}</p>
+        {besideVerdict(advice).map((each) => (
+          <p key={each.kind}>{wording.evidence(each)}</p>
         ))}
       </div>
       <div className="verdict-then">

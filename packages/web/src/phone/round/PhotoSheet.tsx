@@ -1,9 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { downscale, drawInto } from '../../browser/photo.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { RoundDevice } from '../shared/device.ts';
 import { whole } from '../shared/figures.ts';
 import type { UnsavedCheck } from '../shared/unsaved-check.ts';
-import { downscale, drawInto } from './photo.ts';
 import { Sheet } from './Sheet.tsx';
 
 interface Props {

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { recordWords } from '../../text/record.ts';
 import { type BoxProps, Field } from '../../ui/Field.tsx';
+import { PhotoBox } from './PhotoBox.tsx';
 import { ProblemText } from './ProblemText.tsx';
 
 export interface Option {
@@ -15,6 +16,8 @@ export interface Option {
 
 export type ControlKind =
   | { readonly as: 'text' | 'long' | 'date' | 'time' | 'figure' }
+  /** From the camera or a file; the text is its name. */
+  | { readonly as: 'photo' }
   /** A yes to be ticked; unticked says nothing. */
   | { readonly as: 'tick' }
   /** Free text with words to choose from. */
@@ -49,7 +52,7 @@ export function Control(props: ControlProps) {
       }
       hint={hint}
       faults={problems.map((problem) => <ProblemText key={`${problem.got}|${problem.expected}`} problem={problem} />)}
-      group={control.as === 'chips' || control.as === 'several'}
+      group={control.as === 'chips' || control.as === 'several' || control.as === 'photo'}
       className={`field-${control.as}`}
       name={name}
     >
@@ -75,6 +78,8 @@ function Box({ control, text, write, shared, name }: ControlProps & { shared: Bo
       );
     case 'time':
       return <input {...shared} type="time" value={text} onChange={change} />;
+    case 'photo':
+      return <PhotoBox shared={shared} name={text} write={write} />;
     case 'tick':
       return <input {...shared} type="checkbox" checked={text === 'yes'} onChange={() => write(text === 'yes' ? '' : 'yes')} />;
     case 'long':

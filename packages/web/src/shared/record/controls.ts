@@ -93,6 +93,7 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
     case 'checks':
       return {
         note: { as: 'long' },
+        photo: { as: 'photo' },
       };
     case 'skips':
       return { note: { as: 'long' } };

@@ -1,4 +1,4 @@
-/** Photos made small on the phone: a scout's data plan and the outbox are both short of room. */
+/** Photos made small where they are taken: a scout’s data plan and the outbox are both short of room. */
 
 /** Longer side, in pixels. */
 const LONGEST = 1600;
