@@ -17,7 +17,7 @@ freshTest(
     await expect(panel).toContainText(`${late.name}, ${late.farm}`);
     await panel.getByRole('button', { name: 'Save' }).click();
     await expect(panel.locator('.faults')).toHaveCount(1);
-    await panel.getByLabel('Because').selectOption('natural-enemies');
+    await panel.getByLabel(/^Because/).selectOption('natural-enemies');
     expect(await accessibilityProblems(page, 'dialog[open]')).toEqual([]);
     await panel.getByRole('button', { name: 'Save' }).click();
     await expect(page.getByText('Saved: decision not to act')).toBeVisible();
@@ -89,4 +89,33 @@ freshTest('a product that nobody knows is kept as a fact, and never as a word', 
     expect.objectContaining({ fieldId, product: '', productUnknown: true }),
   );
   await expect(page.locator('.season-log')).toContainText('product not known');
+});
+
+/** A picture of one grey pixel. */
+const PIXEL = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
+  'base64',
+);
+
+freshTest('a check takes a photo from the camera or from a file, and keeps it by its name', async ({ page, request }) => {
+  await page.goto('/traps/DU1-HZ-26');
+  await page.getByRole('button', { name: 'Record a check' }).click();
+  const form = page.getByRole('dialog', { name: 'Record a check' });
+  await expect(form.locator('.record-of')).toContainText('DU1-HZ-26 · Dunnoch End 1 · corn earworm');
+  await expect(form.locator('input[type="file"][capture]')).toHaveCount(1);
+  await form.getByLabel('Target moths').fill('3');
+  await form
+    .getByLabel('Choose a file')
+    .setInputFiles({ name: 'not-a-picture.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no') });
+  await expect(form.getByText('This browser cannot read that as a picture.')).toBeVisible();
+  await form.getByLabel('Choose a file').setInputFiles({ name: 'trap.png', mimeType: 'image/png', buffer: PIXEL });
+  await expect(form.getByText('Kept; it goes with the check.')).toBeVisible();
+  await form.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Saved: check')).toBeVisible();
+  const checks: readonly { readonly value: { trapId: string; checkedOn: string; photo?: string } }[] = await (
+    await request.get('/api/records/checks')
+  ).json();
+  const kept = checks.find(({ value }) => value.trapId === 'DU1-HZ-26' && value.photo)!.value;
+  expect(kept.photo).toMatch(/^[0-9a-f]{64}$/);
+  await expect.poll(async () => (await request.get(`/api/photos/${kept.photo}`)).status()).toBe(200);
 });

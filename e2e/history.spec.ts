@@ -170,7 +170,7 @@ test('two people on one record: both are shown, one is kept, the other can take 
   });
   await say(request, baseURL!, edit('2026-08-21', new Date(Date.now() - 60_000).toISOString()));
   await say(request, baseURL!, edit('2026-08-22', new Date().toISOString()));
-  await page.goto('/');
+  await page.goto('/fields');
   await page.getByRole('link', { name: /^Conflicts/ }).click();
   const block = page.locator('.conflict').filter({ hasText: String(value!.name) });
   await expect(block.locator('.side')).toHaveCount(2);

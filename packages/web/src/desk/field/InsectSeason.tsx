@@ -20,6 +20,10 @@ export function InsectSeason({ past, ...props }: SeasonChartProps & { past: bool
   const name = localName(insect.insect.commonName);
   return (
     <section className="insect" data-insect={insect.insect.id} aria-label={name}>
+      {/* The tab says it on the screen; paper has no tabs. */}
+      <h2 className="insect-name unseen">
+        {name} <i>{insect.insect.scientificName}</i>
+      </h2>
       <Verdict view={view} insect={insect} past={past} />
       <div className="field-two">
         <div className="insect-body">

@@ -2,6 +2,7 @@ import type { Verb, WeekView } from '@duskwatch/core';
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { adviceQuery } from '../../api/queries.ts';
+import { loadAnswer } from '../../shared/record/AnswerButton.tsx';
 import { loadEvidence } from './LazyEvidence.tsx';
 
 /** The verbs that send somebody out. */
@@ -23,6 +24,7 @@ export function useKeptEvidence(view: WeekView | undefined, on: string | undefin
     let gone = false;
     const keep = async () => {
       loadEvidence();
+      loadAnswer();
       if (on !== undefined || !navigator.serviceWorker?.controller) return;
       const cells = view.fields.flatMap(({ fieldId, cells }) =>
         cells.flatMap(({ advice }, index) => (SENDS_OUT.has(advice.verb) ? [[fieldId, view.insects[index]!.id] as const] : [])),

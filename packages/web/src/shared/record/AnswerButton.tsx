@@ -5,7 +5,11 @@ import type { Asked } from './AnswerPanel.tsx';
 import { useMayWrite } from './useMayWrite.ts';
 
 // The week must not wait for forms that few open.
-const AnswerPanel = lazy(async () => ({ default: (await import('./AnswerPanel.tsx')).AnswerPanel }));
+const load = () => import('./AnswerPanel.tsx');
+const AnswerPanel = lazy(async () => ({ default: (await load()).AnswerPanel }));
+
+/** Ahead of the first answer, so that a phone has its form in the field. */
+export const loadAnswer = () => void load().catch(() => undefined);
 
 /** Opens the answer to what is due, for whoever may give one. */
 export function AnswerButton({ asked, className = 'button' }: { asked: Asked; className?: string }) {
