@@ -21,7 +21,7 @@ export interface Reading {
 }
 
 /** The stage last seen on or before a day. */
-export function stageOn(view: FieldView, on: IsoDay): string | null {
+function stageOn(view: FieldView, on: IsoDay): string | null {
   const seen = view.stages.filter((stage) => stage.observedOn <= on).sort((a, b) => a.observedOn.localeCompare(b.observedOn));
   return seen.at(-1)?.stage ?? null;
 }

@@ -92,7 +92,7 @@ interface AtStation {
 }
 
 /** The traps of one station together, in the order they come. */
-export function byStation(traps: readonly DueTrap[]): AtStation[] {
+function byStation(traps: readonly DueTrap[]): AtStation[] {
   const stations = new Map<string, DueTrap[]>();
   for (const trap of traps) {
     const there = stations.get(trap.station);

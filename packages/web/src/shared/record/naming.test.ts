@@ -1,6 +1,10 @@
 import { afterEach, expect, test, vi } from 'vitest';
 
-afterEach(() => vi.unstubAllGlobals());
+afterEach(() => {
+  vi.unstubAllGlobals();
+  // The next file must not meet the words of the last language asked for.
+  vi.resetModules();
+});
 
 async function inLanguage(tag: string) {
   vi.resetModules();
