@@ -82,13 +82,15 @@ function tails(x: number, y: number, a: number, b: number): { lower: number; upp
 function factor(x: number, y: number, a: number, b: number): number {
   const distance = x * b - y * a;
   const n = a + b;
-  const exponent =
-    a * deviance(distance / a, (x * n) / a) +
-    b * deviance(-distance / b, (y * n) / b) +
-    stirlingError(a) +
-    stirlingError(b) -
-    stirlingError(n);
+  const exponent = a * deviance(distance / a, (x * n) / a) + b * deviance(-distance / b, (y * n) / b) + errorOfShapes(a, b);
   return Math.exp(-exponent) * Math.sqrt(((a / n) * b) / (2 * Math.PI));
+}
+
+/** A quantile, or a mean over many x, asks for the same shapes time and again. */
+let latest = { a: Number.NaN, b: Number.NaN, error: Number.NaN };
+function errorOfShapes(a: number, b: number): number {
+  if (a !== latest.a || b !== latest.b) latest = { a, b, error: stirlingError(a) + stirlingError(b) - stirlingError(a + b) };
+  return latest.error;
 }
 
 /** u − ln(1 + u), given u and 1 + u apart, because either can be the precise one. */
