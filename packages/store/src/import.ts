@@ -1,7 +1,9 @@
 import { ok, type Problem, type Program, type Result, refuse } from '@duskwatch/core';
 import { nextSequence, setStanding } from './append.ts';
+import { importById } from './imports/store.ts';
+import type { ImportedFile } from './imports/types.ts';
 import { faultsOf, normalInstant, valueProblem } from './prepare.ts';
-import { type Context, insert, type Procedure } from './procedure.ts';
+import { type Context, insert, type Procedure, rows, run } from './procedure.ts';
 import { atKeys } from './queries.ts';
 import type { RevisionRow } from './tables.ts';
 import type { Imported, ImportOptions, StoredKind, ValueOf } from './types.ts';
@@ -19,12 +21,15 @@ interface Entry {
 export function* importProgram(
   context: Context,
   program: Partial<Program>,
-  { author, at, onProgress }: ImportOptions,
+  { author, at, as, onProgress }: ImportOptions,
 ): Procedure<Result<Imported>> {
   const read = readEntries(program);
   const problems = [...faultsOf({ author, at }), ...(read.ok ? [] : read.problems)];
   if (!read.ok || problems.length > 0) return refuse(...problems);
 
+  const earlier = as === undefined ? null : yield* importById(context, as.importId);
+  if (earlier !== null) return ok({ added: 0, changed: 0, unchanged: earlier.added + earlier.changed });
+  const first = (yield* lastSequence(context)) + 1;
   const said = { author, at: normalInstant(at)! };
   const total = [...read.value.values()].reduce((sum, entries) => sum + entries.length, 0);
   const counts = { added: 0, changed: 0, unchanged: 0 };
@@ -37,7 +42,37 @@ export function* importProgram(
       onProgress?.({ done, total });
     }
   }
+  if (as !== undefined) yield* keep(context, as, said, { first, last: yield* lastSequence(context) }, counts);
   return ok(counts);
+}
+
+function* lastSequence({ db, program }: Context): Procedure<number> {
+  const [row] = yield* rows(db.selectFrom('programs').select('last_sequence').where('program_id', '=', program));
+  return row!.last_sequence;
+}
+
+function* keep(
+  { db, program }: Context,
+  { importId, file, reading, match }: ImportedFile,
+  said: { author: string; at: string },
+  sequences: { first: number; last: number },
+  { added, changed }: { added: number; changed: number },
+): Procedure<void> {
+  const row = {
+    program_id: program,
+    import_id: importId,
+    file,
+    ...said,
+    first_sequence: sequences.first,
+    last_sequence: sequences.last,
+    added,
+    changed,
+    reading: reading === null ? null : JSON.stringify(reading),
+    match: match === null ? null : JSON.stringify(match),
+    undone_by: null,
+    undone_at: null,
+  };
+  yield* run(db.insertInto('imports').values(row));
 }
 
 function readEntries(program: Partial<Program>): Result<Map<StoredKind, Entry[]>> {

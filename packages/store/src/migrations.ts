@@ -2,6 +2,7 @@
 import { createAccountTables } from './accounts/tables.ts';
 import { createCalendarTables } from './calendars/tables.ts';
 import { StoreError } from './error.ts';
+import { createImportTables } from './imports/tables.ts';
 import { reasonsOutOfNotes } from './reasons-out-of-notes.ts';
 
 export type Flavour = 'sqlite' | 'postgres';
@@ -40,6 +41,7 @@ const MIGRATIONS: readonly ((flavour: Flavour) => readonly string[])[] = [
   ],
   createCalendarTables,
   reasonsOutOfNotes,
+  createImportTables,
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

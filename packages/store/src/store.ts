@@ -4,6 +4,7 @@ import { append } from './append.ts';
 import { calendarStoreOn } from './calendars/store.ts';
 import { conflicts } from './conflicts.ts';
 import { importProgram } from './import.ts';
+import { importStoreOn } from './imports/store.ts';
 import { prepare } from './prepare.ts';
 import type { Context, Driver } from './procedure.ts';
 import { changesSince, counts, current, epoch, history, loadProgram, revisions, verifyValues } from './reads.ts';
@@ -16,6 +17,7 @@ export function storeOn(driver: Driver, program: string): Store {
     program,
     accounts: accountStoreOn(driver, context),
     calendars: calendarStoreOn(driver, context),
+    imports: importStoreOn(driver, context),
     epoch: () => driver.read(epoch(context)),
     async append(revisions, arrival) {
       const prepared = prepare(program, revisions, arrival);

@@ -1,5 +1,6 @@
 import type { AccountTables } from './accounts/tables.ts';
 import type { CalendarTables } from './calendars/tables.ts';
+import type { ImportTables } from './imports/tables.ts';
 import type { RevisionStanding, StoredKind } from './types.ts';
 
 export interface RevisionRow {
@@ -21,7 +22,7 @@ export interface RevisionRow {
   skew_ms: number | null;
 }
 
-export interface Tables extends AccountTables, CalendarTables {
+export interface Tables extends AccountTables, CalendarTables, ImportTables {
   programs: { program_id: string; last_sequence: number; epoch: string | null };
   revisions: RevisionRow;
 }

@@ -2,6 +2,7 @@
 import type { Problem, Program, ProgramSettings, RecordKind, RecordOf, Result } from '@duskwatch/core';
 import type { AccountStore } from './accounts/types.ts';
 import type { CalendarStore } from './calendars/types.ts';
+import type { ImportedFile, ImportStore } from './imports/types.ts';
 
 /** The kinds a store keeps: every kind of record, and the program's settings as a kind of one record. */
 export type StoredKind = RecordKind | 'settings';
@@ -91,6 +92,8 @@ export interface ImportOptions {
   readonly author: string;
   /** ISO 8601 instant. */
   readonly at: string;
+  /** Keeps what comes in as one, to be taken back together; the same import sent again does nothing. */
+  readonly as?: ImportedFile;
   /** Called after each batch, inside the transaction; throwing abandons the import, and nothing of it stays. */
   readonly onProgress?: (progress: { readonly done: number; readonly total: number }) => void;
 }
@@ -125,6 +128,7 @@ export interface Store {
   readonly program: string;
   readonly accounts: AccountStore;
   readonly calendars: CalendarStore;
+  readonly imports: ImportStore;
   /**
    * Names this database's own history: kept as long as it goes on, another one once a backup is opened in its place.
    */

@@ -57,6 +57,45 @@ export function importContract({ store, harness }: Bench): void {
     expect(await s.conflicts()).toEqual([]);
   });
 
+  test('what a file brought is taken back whole: what it changed says again what it said before, what it added is removed', async () => {
+    const s = await store();
+    const before = { checks: [check(4), check(5, { visit: 2 })] };
+    await s.importProgram(before, by);
+    const file = { importId: 'file-1', file: 'counts.xlsx', reading: null, match: null };
+    const later = { checks: [check(6, { visit: 2 }), check(1, { visit: 3 })] };
+    expect(accepted(await s.importProgram(later, { author: 'Ben', at: at(5), as: file }))).toMatchObject({
+      added: 1,
+      changed: 1,
+    });
+    // Sent again, as a phone does that had no answer.
+    expect(accepted(await s.importProgram(later, { author: 'Ben', at: at(5), as: file }))).toMatchObject({
+      added: 0,
+      changed: 0,
+    });
+    expect(await s.imports.list()).toEqual([{ ...file, author: 'Ben', at: at(5), added: 1, changed: 1, undone: null }]);
+    expect((await s.imports.revisions('file-1'))?.map(({ key }) => key)).toHaveLength(2);
+
+    expect(accepted(await s.imports.undo('file-1', { author: 'Ida', at: at(8) }))).toEqual({ undone: 2 });
+    expect((await s.loadProgram()).checks).toEqual(before.checks);
+    expect((await s.imports.list())[0]).toMatchObject({ undone: { author: 'Ida', at: at(8) } });
+    expect(accepted(await s.imports.undo('file-1', { author: 'Ida', at: at(9) }))).toEqual({ undone: 0 });
+    expect(await s.verify()).toMatchObject({ problems: [] });
+  });
+
+  test('an import is not taken back where somebody changed a record of it since', async () => {
+    const s = await store();
+    const file = { importId: 'file-1', file: 'counts.csv', reading: null, match: null };
+    await s.importProgram({ checks: [check(4), check(5, { visit: 2 })] }, { ...by, as: file });
+    await s.importProgram({ checks: [check(7)] }, { author: 'Ben', at: at(5) });
+    const refused = await s.imports.undo('file-1', { author: 'Ida', at: at(8) });
+    expect(refused).toMatchObject({
+      ok: false,
+      problems: [{ got: expect.stringContaining('changed after the import (1 in all)') }],
+    });
+    expect((await s.loadProgram()).checks).toEqual([check(7), check(5, { visit: 2 })]);
+    expect((await s.imports.undo('none', by)).ok).toBe(false);
+  });
+
   test('a removed record that an import names again goes on with its own history', async () => {
     const s = await store();
     const one = first(check(4), 0);
