@@ -9,10 +9,12 @@ import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
 import { PASSWORD, served } from './served.testing.ts';
 
+const READING = { kind: 'counts', traps: 1, checks: 1, insects: [], from: null, to: null, words: [], days: 1 } as const;
 const JPEG = Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), Buffer.from('moths on a floor')]);
 
 it('what a coordinator does in a day is answered as described', async () => {
-  const server = await served(smallProgram());
+  const program = smallProgram();
+  const server = await served({ ...program, settings: { ...program.settings, invented: false } });
   onTestFinished(server.stop);
   const ida = await server.ida();
   const [check] = smallProgram().checks;
@@ -42,6 +44,12 @@ it('what a coordinator does in a day is answered as described', async () => {
   expect((await ida.post('/api/conflicts/settle', decision)).statusCode).toBe(200);
   expect((await ida.post(`/api/revisions/${first.revisionId}/restore`, {})).statusCode).toBe(200);
 
+  const file = { importId: uuidv7(), file: 'counts.csv', reading: READING, match: null };
+  const brought = { ...file, records: { checks: [{ ...check, checkedOn: '2026-07-13', targetCount: 2 }] } };
+  expect((await ida.post('/api/imports', brought)).json()).toEqual({ added: 1, changed: 0, unchanged: 0 });
+  expect((await ida.get('/api/imports')).json()).toMatchObject([{ file: 'counts.csv', authorName: 'Ida Brook', undone: null }]);
+  expect((await ida.post(`/api/imports/${file.importId}/undo`, {})).json()).toEqual({ undone: 1 });
+
   const invited = (await ida.post('/api/invitations', { role: 'scout', farms: [] })).json();
   expect((await ida.get(`/api/invitations/by-token/${invited.token}`)).statusCode).toBe(200);
   expect((await ida.send('DELETE', `/api/invitations/${invited.id}`)).statusCode).toBe(204);
@@ -59,6 +67,8 @@ it('what a coordinator does in a day is answered as described', async () => {
     'GET /calendar/:file',
     'PATCH /api/people/:id',
     'POST /api/conflicts/settle',
+    'POST /api/imports',
+    'POST /api/imports/:importId/undo',
     'POST /api/photos',
     'POST /api/revisions/:revisionId/restore',
     'POST /api/session',

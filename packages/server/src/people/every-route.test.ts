@@ -24,6 +24,28 @@ interface Asked {
 const PLACE = { id: 'a', latitude: 44, longitude: -62 };
 const LABELS = { grid: 'a4-3x7', startAt: 1, trapIds: null, language: 'en', length: 'm', contact: '', outlines: false };
 
+/** A check of a trap that nobody has. */
+const IMPORT = {
+  importId: uuidv7(),
+  file: 'counts.csv',
+  reading: { kind: 'counts', traps: 1, checks: 1, insects: [], from: null, to: null, words: [], days: 0 },
+  match: null,
+  records: {
+    checks: [
+      {
+        trapId: 'nobodys',
+        checkedOn: '2026-07-14',
+        visit: 1,
+        targetCount: 3,
+        otherCount: null,
+        condition: 'fit',
+        emptied: true,
+        note: null,
+      },
+    ],
+  },
+};
+
 /**
  * Every route: what each of WHO is answered, and requests that aim at what they should not get. A route that is
  * not here fails the first test.
@@ -129,6 +151,9 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
     }),
   ],
   'POST /api/revisions/:revisionId/restore': ['404 404 404 403 401', () => ({ url: `/api/revisions/${uuidv7()}/restore` })],
+  'GET /api/imports': ['200 403 403 403 401', () => ({ url: '/api/imports' })],
+  'POST /api/imports': ['409 403 403 403 401', () => ({ url: '/api/imports', body: IMPORT })],
+  'POST /api/imports/:importId/undo': ['404 403 403 403 401', () => ({ url: '/api/imports/none/undo' })],
   'GET /api/photos/:photo': ['404 404 404 403 401', () => ({ url: `/api/photos/${'0'.repeat(64)}` })],
   'POST /api/photos': ['400 400 403 403 401', () => ({ url: '/api/photos' })],
   'GET /api/session': ['200 200 200 200 200', () => ({ url: '/api/session' })],
@@ -162,6 +187,8 @@ const SUCCEED_ELSEWHERE = [
   'GET /calendar/:file',
   'PATCH /api/people/:id',
   'POST /api/conflicts/settle',
+  'POST /api/imports',
+  'POST /api/imports/:importId/undo',
   'POST /api/photos',
   'POST /api/revisions/:revisionId/restore',
   'POST /api/rounds/driving-times',

@@ -17,6 +17,8 @@ type RecordStore = Pick<
   | 'current'
   | 'accounts'
   | 'calendars'
+  | 'imports'
+  | 'importProgram'
 >;
 
 export interface RecordsOptions {

@@ -2,6 +2,7 @@
 import type { RecordsRoute } from '../records/context.ts';
 import { calendarRoute } from './calendar.ts';
 import { conflictsRoute } from './conflicts.ts';
+import { importsRoute } from './imports.ts';
 import { photosRoute } from './photos.ts';
 import { questionsRoute } from './questions.ts';
 import { recordsRoute } from './records.ts';
@@ -14,4 +15,5 @@ export const recordsRoutes: readonly RecordsRoute[] = [
   photosRoute,
   calendarRoute,
   questionsRoute,
+  importsRoute,
 ];

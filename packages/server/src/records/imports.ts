@@ -1,0 +1,85 @@
+/** Whether records that come in together may join the program, and whether those that came may leave it. */
+import {
+  type Context,
+  catalogueWords,
+  checkReferences,
+  checkTable,
+  emptyProgram,
+  naturalKey,
+  type Problem,
+  type Program,
+  type RecordKind,
+} from '@duskwatch/core';
+import type { StoredRevision } from '@duskwatch/store';
+import { futureDay } from './future-day.ts';
+
+const IMPORTED = ['fields', 'traps', 'checks', 'weather'] as const satisfies readonly RecordKind[];
+export type ImportedRecords = Pick<Program, (typeof IMPORTED)[number]>;
+
+/** What is wrong with the records, in themselves and beside what the program holds; rows count within each table. */
+export function faultsOfImport(held: Program, records: ImportedRecords, nowMs: number): Problem[] {
+  if (held.settings.invented) return [intoInvented];
+  const problems: Problem[] = [];
+  const added = Object.fromEntries(IMPORTED.map((kind) => [kind, records[kind].length]));
+  const context: Context = {
+    locate: (kind, index) => ({ file: index < (added[kind] ?? 0) ? kind : HELD, row: index + 1 }),
+    words: catalogueWords,
+    // What was wrong before is no fault of what comes in.
+    report: (problem) => problem.where.file !== HELD && problems.push(problem),
+  };
+  for (const kind of IMPORTED) checkTable(kind, records[kind], context);
+  checkReferences(joined(held, records), context);
+  records.checks.forEach((check, index) => {
+    const problem = futureDay('checks', check, nowMs);
+    if (problem !== null) problems.push({ ...problem, where: { ...problem.where, file: 'checks', row: index + 1 } });
+  });
+  return problems;
+}
+
+const HELD = 'the program';
+
+const intoInvented: Problem = {
+  where: {},
+  got: 'a program that is invented, to try things on',
+  expected: 'a program of your own',
+  fix: 'Start one of your own (duskwatch serve --data another-folder), and import there: invented and real records are never mixed.',
+};
+
+/** The new records first, so that their index is that of what was sent; then the held ones that they do not restate. */
+function joined(held: Program, records: ImportedRecords): Program {
+  const whole: Record<string, unknown> = { ...held };
+  for (const kind of IMPORTED) {
+    const keyOf = naturalKey[kind] as (record: unknown) => string;
+    const restated = new Set(records[kind].map(keyOf));
+    whole[kind] = [...records[kind], ...held[kind].filter((record) => !restated.has(keyOf(record)))];
+  }
+  return whole as unknown as Program;
+}
+
+/** What would be left without what it stands on, were the revisions taken back: checks of traps that go, traps of fields. */
+export function faultsOfUndoing(held: Program, revisions: readonly StoredRevision[]): Problem[] {
+  const gone = new Set(
+    revisions.filter(({ baseRevisionId }) => baseRevisionId === null).map(({ kind, key }) => `${kind} ${key}`),
+  );
+  const left = { ...emptyProgram(), ...held } as unknown as Record<RecordKind, readonly unknown[]>;
+  for (const kind of IMPORTED) {
+    const keyOf = naturalKey[kind] as (record: unknown) => string;
+    left[kind] = left[kind].filter((record) => !gone.has(`${kind} ${keyOf(record)}`));
+  }
+  const before = referenceFaults(held);
+  return [...referenceFaults(left as unknown as Program)]
+    .flatMap(([text, problem]) => (before.has(text) ? [] : [problem]))
+    .slice(0, NAMED);
+}
+
+const NAMED = 20;
+
+function referenceFaults(program: Program): Map<string, Problem> {
+  const faults = new Map<string, Problem>();
+  checkReferences(program, {
+    locate: (kind) => ({ file: kind }),
+    words: null,
+    report: (problem) => faults.set(JSON.stringify(problem), problem),
+  });
+  return faults;
+}
