@@ -2,7 +2,7 @@
 import type { Problem, Program, ProgramSettings, RecordKind, RecordOf, Result } from '@duskwatch/core';
 import type { AccountStore } from './accounts/types.ts';
 import type { CalendarStore } from './calendars/types.ts';
-import type { ImportedFile, ImportStore } from './imports/types.ts';
+import type { ImportedFile, KeptImport } from './imports/types.ts';
 
 /** The kinds a store keeps: every kind of record, and the program's settings as a kind of one record. */
 export type StoredKind = RecordKind | 'settings';
@@ -96,6 +96,18 @@ export interface ImportOptions {
   readonly as?: ImportedFile;
   /** Called after each batch, inside the transaction; throwing abandons the import, and nothing of it stays. */
   readonly onProgress?: (progress: { readonly done: number; readonly total: number }) => void;
+}
+
+export interface ImportStore {
+  /** Newest first. */
+  list(): Promise<KeptImport[]>;
+  /** The revisions that an import wrote, as they stand now; null where there is no such import. */
+  revisions(importId: string): Promise<StoredRevision[] | null>;
+  /**
+   * Says again of every record what was said before the import, and removes what it added. Refused whole, with the first
+   * few of them, where records were changed since.
+   */
+  undo(importId: string, by: { readonly author: string; readonly at: string }): Promise<Result<{ readonly undone: number }>>;
 }
 
 export interface Counts {

@@ -4,9 +4,10 @@ import { faultsOf, normalInstant } from '../prepare.ts';
 import { type Context, type Driver, type Procedure, rows, run } from '../procedure.ts';
 import { byRevision, revisionsOf, toStored } from '../queries.ts';
 import type { RevisionRow } from '../tables.ts';
+import type { ImportStore } from '../types.ts';
 import { uuidv7 } from '../uuid.ts';
 import type { ImportRow } from './tables.ts';
-import type { ImportStore, KeptImport } from './types.ts';
+import type { KeptImport } from './types.ts';
 
 export function importStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>, context: Context): ImportStore {
   const { program } = context;
