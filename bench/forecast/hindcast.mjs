@@ -90,19 +90,23 @@ const PAST_YEARS = [2, 3, 5, 10, 25];
 const TRIED = 2.2;
 
 async function simulatedTable(seeds) {
-  const { windowCoverage } = await fromSource('forecast/coverage.testing.ts');
+  const { normalsCoverage, windowCoverage } = await fromSource('forecast/coverage.testing.ts');
   const { CLIMATES } = await fromSource('forecast/simulated-weather.testing.ts');
-  const rows = Object.entries(CLIMATES).flatMap(([climate, truth]) =>
-    PAST_YEARS.map((years) => {
-      const cells = windowCoverage(Math.ceil(seeds * TRIED), years, truth);
-      const width = (days) => (Number.isFinite(days) ? `${days} d` : 'open');
-      const said = ({ leadDays, held, medianWidthDays }) => [
-        `${leadDays} days`,
-        `${Math.round(100 * held)} %, ${width(medianWidthDays)}`,
-      ];
-      const cases = Math.min(...cells.map((cell) => cell.cases));
-      return { climate, 'past years': years, 'cases a cell, at least': cases, ...Object.fromEntries(cells.map(said)) };
-    }),
-  );
+  const width = (days) => (Number.isFinite(days) ? `${days} d` : 'open');
+  const said = ({ leadDays, held, medianWidthDays }) => [
+    `${leadDays} days`,
+    `${Math.round(100 * held)} %, ${width(medianWidthDays)}`,
+  ];
+  const rowOf = (climate, years, cells) => ({
+    climate,
+    'past years': years,
+    'cases a cell, at least': Math.min(...cells.map((cell) => cell.cases)),
+    ...Object.fromEntries(cells.map(said)),
+  });
+  const tried = Math.ceil(seeds * TRIED);
+  const rows = Object.entries(CLIMATES).flatMap(([climate, truth]) => [
+    rowOf(climate, 'none, normals', normalsCoverage(tried, truth)),
+    ...PAST_YEARS.map((years) => rowOf(climate, years, windowCoverage(tried, years, truth))),
+  ]);
   return `### Simulated seasons of a known climate: share held, and median width in days\n\n${markdownTable(rows)}`;
 }

@@ -24,7 +24,13 @@ import type {
   TreatmentRecord,
 } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
-import { forecastsFromRecords, seriesFromRecords, truncateSeries } from '../weather/index.ts';
+import {
+  forecastsFromRecords,
+  type MonthlyNormals,
+  normalsFromRecords,
+  seriesFromRecords,
+  truncateSeries,
+} from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import type { SharedOutlook } from './shared.ts';
 import type { Advice } from './types.ts';
@@ -47,6 +53,8 @@ export interface Prepared {
   readonly decisionsByCell: ReadonlyMap<string, readonly DecisionRecord[]>;
   /** As measured, by source. */
   readonly weather: ReadonlyMap<string, DailyExtremes>;
+  /** Of the months, by source: those that have all twelve. */
+  readonly normals: ReadonlyMap<string, MonthlyNormals>;
   /** Somebody's own forecasts, by the source they are for. */
   readonly forecasts: ReadonlyMap<string, DailyExtremes>;
   readonly histories: Map<string, TrapHistory>;
@@ -131,6 +139,7 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
       ({ decidedOn }) => decidedOn,
     ),
     weather,
+    normals: normalsFromRecords(program.normals),
     forecasts: forecastsFromRecords(program.weather, on),
     histories: new Map(),
     heat: new Map(),
@@ -276,7 +285,10 @@ export function heatOf(prepared: Prepared, sourceId: string, rule: HeatRule): He
   const key = `${sourceId}\n${rule.method} ${rule.cutoff} ${rule.lower} ${rule.upper} ${rule.unit}`;
   const known = prepared.heat.get(key);
   if (known) return known;
-  const track = heatTrack(rule, prepared.weather.get(sourceId)!, { maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value });
+  const track = heatTrack(rule, prepared.weather.get(sourceId)!, {
+    maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value,
+    normals: prepared.normals.get(sourceId) ?? null,
+  });
   prepared.heat.set(key, track);
   return track;
 }

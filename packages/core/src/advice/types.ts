@@ -70,7 +70,7 @@ export const datesSchema = z
     middle: isoDay,
     late: isoDay,
     lateOpen: z.boolean().describe('`late` is only as far as is looked ahead: it may come later still, or not at all.'),
-    method: z.enum(['reached', 'own-forecast', 'past-years', 'recent-days']).describe('`reached`: the heat has come.'),
+    method: z.enum(['reached', 'own-forecast', 'past-years', 'normals', 'recent-days']).describe('`reached`: the heat has come.'),
     years: whole.describe('Past years that the spread is from.'),
   })
   .meta({ id: 'Dates', description: 'When something comes: the day on which it came, or its 10, 50 and 90 % days.' });

@@ -23,7 +23,7 @@ export function heatAhead(prepared: Prepared, sourceId: string, rule: HeatRule):
   const key = `heat ahead\n${sourceId}\n${rule.method} ${rule.cutoff} ${rule.lower} ${rule.upper} ${rule.unit}`;
   return once(prepared, 'no check', key, () => {
     const { series } = withForecast(prepared.weather.get(sourceId)!, forecast);
-    const track = heatTrack(rule, series, { maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value });
+    const track = heatTrack(rule, series, { maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value, normals: measured.normals });
     const longer = track.end !== null && (measured.end === null || track.end > measured.end);
     // A forecast that leaves days out after the last measured one cannot be summed, and is not used.
     if (!longer || (measured.end !== null && !track.total(measured.end, track.end!).ok))

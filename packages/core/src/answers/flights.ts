@@ -138,7 +138,9 @@ function trackAsOf(prepared: Prepared, field: FieldRecord, model: PhenologyModel
   const key = `as of\n${asOf}\n${source}\n${model.id}`;
   const known = prepared.heat.get(key);
   if (known) return known;
-  const track = heatTrack(model.heat, truncateSeries(prepared.weather.get(source)!, addDays(asOf, -1)));
+  const track = heatTrack(model.heat, truncateSeries(prepared.weather.get(source)!, addDays(asOf, -1)), {
+    normals: prepared.normals.get(source) ?? null,
+  });
   prepared.heat.set(key, track);
   return track;
 }

@@ -1,15 +1,17 @@
 /** Forecasts of events that have already come, made from what was known some days before: how far to trust the next one. */
 
-import { addDays, type Day, dayOf, yearOf } from '../base/day.ts';
+import { addDays, type Day, dayOf, daysBetween, yearOf } from '../base/day.ts';
 import type { PhenologyModel } from '../catalogue/types.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
+import { usualWaits } from '../heat/usual-heat.ts';
 import { orderedWindow, type WaitWindow, waitWindow } from '../heat/wait-window.ts';
 import { PROJECTION_HORIZON_DAYS, recentWaits, sameDayIn, waitsInYears } from '../heat/waits.ts';
+import { monthlyMeans } from '../weather/normals.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 
 /** What stands in for the rest of the season. */
-export const HINDCAST_SETS = ['earlier-years', 'other-years', 'recent-days'] as const;
+export const HINDCAST_SETS = ['earlier-years', 'other-years', 'normals', 'recent-days'] as const;
 export type HindcastSet = (typeof HINDCAST_SETS)[number];
 
 export interface HindcastOptions {
@@ -38,18 +40,19 @@ export interface HindcastCase {
   readonly truth: Day;
   readonly leadDays: number;
   readonly set: HindcastSet;
-  /** Years that stood in for the rest of the season; 0 for recent days. */
+  /** Years that stood in for the rest of the season, or that the normals are means of; 0 for recent days. */
   readonly years: number;
   readonly calibrated: WaitWindow;
-  /** The window read off the ordered years alone; null for recent days. */
+  /** The window read off the ordered years alone; null where no single years stand in. */
   readonly ordered: WaitWindow | null;
 }
 
 /**
  * Forecasts every event of every model in every year of a series, as of each lead time before its true date.
  *
- * Three sets stand in for the rest of the season: the years before (as in use), all other years (leave one out: more
- * members, some of them later ones), and the pace of the last days. An event is passed over where the heat sum had not
+ * Four sets stand in for the rest of the season: the years before (as in use), all other years (leave one out: more
+ * members, some of them later ones), the monthly means of all other years in place of published normals, with no day known
+ * of the years before, and the pace of the last days. An event is passed over where the heat sum had not
  * begun at the time of the forecast, where it did not come by the end of its year, or where fewer than two years or
  * seven recent days are known.
  */
@@ -63,8 +66,12 @@ export function hindcast(
   const lastYear = yearOf(addDays(series.start, series.tminC.length - 1));
   const allYears = Array.from({ length: lastYear - firstYear + 1 }, (_, i) => firstYear + i);
   const cases: HindcastCase[] = [];
+  const seasons = allYears.map(
+    (year) => [year, onlyYear(series, year), monthlyMeans(series, (other) => other !== year)] as const,
+  );
   for (const model of models) {
     const track = heatTrack(model.heat, series);
+    const alone = new Map(seasons.map(([year, own, normals]) => [year, heatTrack(model.heat, own, { normals })]));
     const begins = model.start.kind === 'calendar' ? [[model.start.month, model.start.date] as const] : starts;
     for (const year of allYears)
       for (const [month, date] of begins)
@@ -73,10 +80,30 @@ export function hindcast(
           const truth = track.dayReaching(start, target);
           if (truth === null || yearOf(truth) !== year) continue;
           const event = { sourceId: series.sourceId, modelId: model.id, start, target, truth };
-          for (const lead of leadDays) cases.push(...forecastsAt(track, event, lead, allYears));
+          for (const lead of leadDays)
+            cases.push(
+              ...forecastsAt(track, event, lead, allYears),
+              ...byNormals(alone.get(year)!, event, lead, allYears.length - 1),
+            );
         }
   }
   return cases;
+}
+
+/** A year by itself, as a source that began with it knows it. */
+function onlyYear(series: DailyExtremes, year: number): DailyExtremes {
+  const from = Math.max(0, daysBetween(series.start, dayOf(year, 1, 1)));
+  const through = daysBetween(series.start, dayOf(year, 12, 31)) + 1;
+  const cut = (values: Float64Array) => values.subarray(from, through);
+  return { ...series, start: addDays(series.start, from), tminC: cut(series.tminC), tmaxC: cut(series.tmaxC) };
+}
+
+function byNormals(track: HeatTrack, event: Event, leadDays: number, years: number): HindcastCase[] {
+  const asOf = addDays(event.truth, -leadDays);
+  const known = track.total(event.start, asOf);
+  if (track.normals === null || asOf < event.start || !known.ok) return [];
+  const calibrated = usualWaits(track, asOf, event.target - known.degreeDays, track.normals);
+  return [{ ...event, leadDays, set: 'normals', years, calibrated, ordered: null }];
 }
 
 type Event = Pick<HindcastCase, 'sourceId' | 'modelId' | 'start' | 'target' | 'truth'>;
@@ -133,7 +160,7 @@ export interface HindcastSkill {
   readonly cases: number;
   /** Share of true dates within the 80 % window, and its median width in days from early to late. */
   readonly calibrated: { readonly coverage: number; readonly widthDays: number };
-  /** The same of the ordered years alone; null for recent days. */
+  /** The same of the ordered years alone; null where no single years stand in. */
   readonly ordered: { readonly coverage: number; readonly widthDays: number } | null;
   /** Median of |middle − truth| in days. */
   readonly medianErrorDays: number;
@@ -155,7 +182,7 @@ export function skillOf(cases: readonly HindcastCase[]): readonly HindcastSkill[
           leadDays,
           cases: group.length,
           calibrated: windowSkill(group, ({ calibrated }) => calibrated),
-          ordered: set === 'recent-days' ? null : windowSkill(group, ({ ordered }) => ordered!),
+          ordered: group[0]!.ordered === null ? null : windowSkill(group, ({ ordered }) => ordered!),
           medianErrorDays: median(errors.map(Math.abs)),
           medianBiasDays: median(errors),
         },

@@ -4,7 +4,8 @@ import { HINDCAST_SETS, type HindcastCase, type HindcastSet, type HindcastSkill,
 const SAID: { readonly [K in HindcastSet]: (years: string) => string } = {
   'earlier-years': (years) => `the years before (as in use; ${years} of them)`,
   'other-years': (years) => `all other years (leave one out; ${years} of them)`,
-  'recent-days': () => 'the pace of the last 14 days (in use where no past years are known)',
+  normals: (years) => `monthly normals (means of the ${years} other years; no day of an earlier year known)`,
+  'recent-days': () => 'the pace of the last 14 days (in use where neither past years nor normals are known)',
 };
 const HEAD = '| site | days ahead | cases | held before | width before | held now | width now | median error | median bias |';
 const RULE = '|---|--:|--:|--:|--:|--:|--:|--:|--:|';

@@ -7,5 +7,6 @@ export * from './sum.ts';
 export * from './track.ts';
 export * from './triangle.ts';
 export * from './types.ts';
+export { usualWaits } from './usual-heat.ts';
 export * from './wait-window.ts';
 export * from './waits.ts';

@@ -73,5 +73,5 @@ export function heatTrack(rule: HeatRule, series: DailyExtremes, options: HeatOp
     return low < unknownFrom[first]! ? addDays(start, low) : null;
   }
 
-  return { rule, start, daily, end, missingDays, total, dayReaching };
+  return { rule, start, daily, end, missingDays, normals: options.normals ?? null, total, dayReaching };
 }

@@ -1,6 +1,7 @@
 import type { Day, IsoDay } from '../base/day.ts';
 import type { TemperatureUnit } from '../base/temperature.ts';
 import type { BRIDGE_METHOD } from '../weather/gaps.ts';
+import type { MonthlyNormals } from '../weather/normals.ts';
 import type { Gap } from '../weather/types.ts';
 
 export const HEAT_METHODS = [
@@ -29,6 +30,8 @@ export interface HeatRule {
 export interface HeatOptions {
   /** Longest run of missing days that is interpolated; 0 for none. Without it, `DEFAULT_MAX_BRIDGE_DAYS`. */
   readonly maxBridgeDays?: number;
+  /** Of the months at the source, for the days to come where it has too few years. */
+  readonly normals?: MonthlyNormals | null;
 }
 
 /** One day of a heat sum, in the unit of the rule. */
@@ -68,6 +71,8 @@ export interface HeatTrack {
   readonly end: Day | null;
   /** Days of the series whose heat stays unknown after bridging. */
   readonly missingDays: number;
+  /** Of the months at the source; null: none are known. */
+  readonly normals: MonthlyNormals | null;
   /** Heat of [from, to], both ends included. 0 when `to` is before `from`. */
   total(from: Day, to: Day): HeatTotal;
   /** First day by whose end the heat from `from` on has reached `target`; null when the data or a gap end first. */
@@ -81,7 +86,7 @@ export interface Projection {
   readonly late: Day;
   /** True when `late` is only the end of the horizon: in more than one case of ten the heat does not come by then. */
   readonly lateOpen: boolean;
-  readonly method: 'past-years' | 'recent-days';
-  /** Past years used as continuations; 0 for `recent-days`. */
+  readonly method: 'past-years' | 'normals' | 'recent-days';
+  /** Past years used as continuations; 0 for the other two. */
   readonly years: number;
 }

@@ -64,7 +64,7 @@ const byOrder = (sorted: readonly number[]): boolean =>
 const quantilesOf = (sorted: readonly number[]) =>
   [EARLY, MIDDLE, LATE].map((p) => orderedQuantile(sorted, p)) as [number, number, number];
 
-function wholeDays(low: number, middle: number, high: number): WaitWindow {
+export function wholeDays(low: number, middle: number, high: number): WaitWindow {
   const ends = Math.ceil(middle);
   return { early: Math.min(ends, Math.round(low) + 1), middle: ends, late: Math.max(ends, Math.round(high)) };
 }

@@ -91,6 +91,16 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
       { kind: 'low-above-high' },
     );
   },
+  normals({ tminC, tmaxC }, at) {
+    if (tminC <= tmaxC) return;
+    at.problem(
+      'tmin_c',
+      `tmin ${shortC(tminC)} above tmax ${shortC(tmaxC)}`,
+      'the mean of the lows at or below that of the highs',
+      'Check whether the two were swapped.',
+      { kind: 'low-above-high' },
+    );
+  },
   samples(sample, at) {
     knownInsect(at, sample.insect);
     const { unitsInfested: infested, unitsExamined: examined, byPlace } = sample;

@@ -82,6 +82,15 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
       { extension: true },
     ],
   },
+  normals: {
+    source_id: 'Weather source, as weather.csv names it.',
+    month: '1 for January to 12 for December.',
+    tmin_c: [
+      'Mean of the lowest temperatures of its days over many years, °C; tmin_f (°F) is read in its place.',
+      { needs: 'column' },
+    ],
+    tmax_c: ['Mean of the highest, °C; tmax_f (°F) is read in its place.', { needs: 'column' }],
+  },
   samples: {
     field_id: 'Field sampled.',
     insect: 'Slug of the scientific name.',

@@ -10,6 +10,7 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   checks: (r) => `${r.trapId}|${r.checkedOn}|${r.visit}`,
   skips: (r) => `${r.trapId}|${r.skippedOn}`,
   weather: (r) => `${r.sourceId}|${r.date}`,
+  normals: (r) => `${r.sourceId}|${r.month}`,
   samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,
   treatments: (r) => `${r.fieldId}|${r.insect}|${r.appliedOn}|${r.product}`,
   decisions: (r) => `${r.fieldId}|${r.insect}|${r.decidedOn}|${r.decision}`,

@@ -9,6 +9,8 @@ import {
   fieldSchema,
   type LureRecord,
   lureSchema,
+  type NormalRecord,
+  normalSchema,
   type PlanRecord,
   type PriceRecord,
   type ProgramSettings,
@@ -44,6 +46,7 @@ export interface Program {
   readonly checks: readonly CheckRecord[];
   readonly skips: readonly SkipRecord[];
   readonly weather: readonly WeatherRecord[];
+  readonly normals: readonly NormalRecord[];
   readonly samples: readonly SampleRecord[];
   readonly treatments: readonly TreatmentRecord[];
   readonly decisions: readonly DecisionRecord[];
@@ -64,6 +67,7 @@ export const RECORD_KINDS = [
   'checks',
   'skips',
   'weather',
+  'normals',
   'samples',
   'treatments',
   'decisions',
@@ -85,6 +89,7 @@ export const recordSchemas = {
   checks: checkSchema,
   skips: skipSchema,
   weather: weatherSchema,
+  normals: normalSchema,
   samples: sampleSchema,
   treatments: treatmentSchema,
   decisions: decisionSchema,
@@ -105,6 +110,7 @@ export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program =
   checks: [],
   skips: [],
   weather: [],
+  normals: [],
   samples: [],
   treatments: [],
   decisions: [],

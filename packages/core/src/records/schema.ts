@@ -120,6 +120,15 @@ export const skipSchema = z.object({
   note: text.nullable(),
 });
 
+/** Mean daily extremes of one month at a weather source over many years, as its service publishes them. */
+export const normalSchema = z.object({
+  sourceId: id,
+  /** 1: January. */
+  month: z.int().min(1).max(12),
+  tminC: z.number().min(-90).max(60),
+  tmaxC: z.number().min(-90).max(60),
+});
+
 export const weatherSchema = z.object({
   sourceId: id,
   date: isoDay,
@@ -341,6 +350,7 @@ export type TrapRecord = z.infer<typeof trapSchema>;
 export type LureRecord = z.infer<typeof lureSchema>;
 export type CheckRecord = z.infer<typeof checkSchema>;
 export type SkipRecord = z.infer<typeof skipSchema>;
+export type NormalRecord = z.infer<typeof normalSchema>;
 export type WeatherRecord = z.infer<typeof weatherSchema>;
 export type SampleRecord = z.infer<typeof sampleSchema>;
 export type TreatmentRecord = z.infer<typeof treatmentSchema>;

@@ -1,7 +1,7 @@
 /** What a person may know of a program. Everything that leaves a server for a person is computed from this. */
 import type { Person } from '../people/person.ts';
 import { emptyProgram, type Program } from './program.ts';
-import type { FieldRecord, TrapRecord, WeatherRecord } from './schema.ts';
+import type { FieldRecord, NormalRecord, TrapRecord, WeatherRecord } from './schema.ts';
 import { weatherSourceFor } from './weather-source.ts';
 
 /**
@@ -37,7 +37,7 @@ function programOfFarms(program: Program, farms: ReadonlySet<string>): Program {
   const traps = program.traps
     .map((trap) => ({ ...trap, informs: trap.informs.filter((field) => fieldIds.has(field)) }))
     .filter((trap) => trap.informs.length > 0);
-  const { fields, weather } = weatherOf(program, own);
+  const { fields, weather, normals } = weatherOf(program, own);
   return {
     ...emptyProgram(program.settings),
     fields,
@@ -45,6 +45,7 @@ function programOfFarms(program: Program, farms: ReadonlySet<string>): Program {
     traps,
     ...recordsOfTraps(program, traps),
     weather,
+    normals,
     samples: program.samples.filter(ofOwnField),
     treatments: program.treatments.filter(ofOwnField),
     decisions: program.decisions.filter(ofOwnField),
@@ -59,7 +60,10 @@ const NO_SOURCE = '?';
  * The sources that inform the fields, and where it is open which one does, also those that nobody claims. Sources
  * can be named after farms, so that the others' are left out.
  */
-function weatherOf(program: Program, own: readonly FieldRecord[]): { fields: FieldRecord[]; weather: WeatherRecord[] } {
+function weatherOf(
+  program: Program,
+  own: readonly FieldRecord[],
+): { fields: FieldRecord[]; weather: WeatherRecord[]; normals: NormalRecord[] } {
   const all = new Set(program.weather.map((record) => record.sourceId));
   const claimed = new Set(program.fields.flatMap((field) => [field.weatherSource, field.fieldId, field.farm]));
   const isOpen = (field: FieldRecord) => weatherSourceFor(field, all) === null;
@@ -71,6 +75,7 @@ function weatherOf(program: Program, own: readonly FieldRecord[]): { fields: Fie
       onlyOneLeft && isOpen(field) && field.weatherSource === null ? { ...field, weatherSource: NO_SOURCE } : field,
     ),
     weather: program.weather.filter((record) => kept.has(record.sourceId)),
+    normals: program.normals.filter((record) => kept.has(record.sourceId)),
   };
 }
 

@@ -66,6 +66,9 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
   weather: table('weather', 'Daily extremes and rain. Temperatures in °C; tmin_f and tmax_f (°F) are read in their place.', {
     primary: ['source_id', 'date'],
   }),
+  normals: table('normals', 'Monthly means of the daily extremes at a weather source, where it has too few years of its own.', {
+    primary: ['source_id', 'month'],
+  }),
   samples: table('samples', 'Scouting samples: what was found on the plants.', {
     primary: ['field_id', 'insect', 'sampled_on', 'kind'],
     foreign: [ofField],

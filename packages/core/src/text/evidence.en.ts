@@ -208,7 +208,9 @@ function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: Te
   const how =
     method === 'past-years'
       ? `from ${plural(years, 'past year')} at this source${after}`
-      : `if the coming days are like the last 14${after}`;
+      : method === 'normals'
+        ? `by the monthly normals of this source, which has too few years of its own${after}`
+        : `if the coming days are like the last 14${after}`;
   return `${name}: about ${date(middle)}, between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''} ${how} (${heat}).${begun(item, date)}`;
 }
 

@@ -227,7 +227,9 @@ function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit
   const how =
     method === 'past-years'
       ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente${after}`
-      : `si los próximos días son como los últimos 14${after}`;
+      : method === 'normals'
+        ? `según las normales mensuales de esta fuente, que tiene muy pocos años propios${after}`
+        : `si los próximos días son como los últimos 14${after}`;
   return `${name}: hacia el ${date(middle)}, entre el ${date(early)} y el ${date(late)}${lateOpen ? ' o después' : ''} ${how} (${heat}).${begun(item)}`;
 }
 

@@ -52,7 +52,11 @@ function going(dates: LarvaeDates | null, date: Dates): string[] {
   if (method === 'reached') return ['Worth going now: small larvae are a tenth of them or more.'];
   if (method === 'own-forecast') return [`Worth going from ${date(middle)}, by your own weather forecast.`];
   const how =
-    method === 'past-years' ? `by ${plural(years, 'past year')} at this source` : 'if the coming days are like the last 14';
+    method === 'past-years'
+      ? `by ${plural(years, 'past year')} at this source`
+      : method === 'normals'
+        ? 'by the monthly normals of this source, which has too few years of its own'
+        : 'if the coming days are like the last 14';
   return [`Worth going from ${date(middle)} (between ${date(early)} and ${date(late)}${lateOpen ? ' or later' : ''}, ${how}).`];
 }
 

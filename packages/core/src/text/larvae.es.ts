@@ -72,7 +72,9 @@ function going(dates: LarvaeDates | null, { date }: SpanishSays): string[] {
   const how =
     method === 'past-years'
       ? `según ${plural(years, 'año anterior', 'años anteriores')} de esta fuente`
-      : 'si los próximos días son como los últimos 14';
+      : method === 'normals'
+        ? 'según las normales mensuales de esta fuente, que tiene muy pocos años propios'
+        : 'si los próximos días son como los últimos 14';
   return [
     `Conviene ir a partir del ${date(middle)} (entre el ${date(early)} y el ${date(late)}${lateOpen ? ' o después' : ''}, ${how}).`,
   ];

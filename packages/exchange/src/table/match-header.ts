@@ -34,8 +34,8 @@ export function matchHeader(
   const say = (column: string, got: string, expected: string, fix: string) =>
     report({ where: { file, row, column }, got, expected, fix });
 
-  const columns = inFahrenheit(written) && table.kind === 'weather' ? table.columns.map(fahrenheitOr(written)) : table.columns;
-  const comparable = table.kind !== 'weather' || oneUnit(written, say);
+  const columns = inFahrenheit(written) && inDegrees(table) ? table.columns.map(fahrenheitOr(written)) : table.columns;
+  const comparable = !inDegrees(table) || oneUnit(written, say);
   const indexes = new Map<string, number>();
   const unknown: number[] = [];
   written.forEach((name, index) => {
@@ -81,6 +81,9 @@ export function matchHeader(
 }
 
 type Say = (column: string, got: string, expected: string, fix: string) => void;
+
+/** Temperatures of these tables may be written in °F. */
+const inDegrees = ({ kind }: Table) => kind === 'weather' || kind === 'normals';
 
 const inFahrenheit = (written: readonly string[]) => written.includes('tmin_f') || written.includes('tmax_f');
 

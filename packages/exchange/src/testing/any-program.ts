@@ -173,6 +173,16 @@ export const anyProgram: fc.Arbitrary<Program> = fc
           }),
         ),
         weather: forEach(days, weatherDay),
+        normals: fc.uniqueArray(fc.integer({ min: 1, max: 12 }), { maxLength: 12 }).chain((months) =>
+          forEach(months, (month) =>
+            fc.record({
+              sourceId: fc.constant('station'),
+              month: fc.constant(month),
+              tminC: fc.double({ min: -90, max: 0, noNaN: true }).map((x) => x + 0),
+              tmaxC: fc.double({ min: 0, max: 60, noNaN: true }),
+            }),
+          ),
+        ),
         samples: forEach(days, (sampledOn) =>
           fc
             .record({

@@ -38,7 +38,9 @@ export class ChangeJudge {
   private readonly fields: Map<string, FieldRecord>;
   private readonly traps: Map<string, TrapRecord>;
   private readonly alone: { readonly [K in Alone]: Map<string, RecordOf<K>> };
-  private readonly byOwner: { readonly [K in 'checks' | 'lures' | 'skips' | 'weather' | OfField]: Map<string, RecordOf<K>[]> };
+  private readonly byOwner: {
+    readonly [K in 'checks' | 'lures' | 'skips' | 'weather' | 'normals' | OfField]: Map<string, RecordOf<K>[]>;
+  };
 
   constructor(program: Program) {
     this.fields = new Map(program.fields.map((field) => [field.fieldId, field]));
@@ -62,6 +64,7 @@ export class ChangeJudge {
       treatments: group(program.treatments, (treatment) => treatment.fieldId),
       decisions: group(program.decisions, (decision) => decision.fieldId),
       weather: group(program.weather, (weather) => weather.sourceId),
+      normals: group(program.normals, (normal) => normal.sourceId),
     };
   }
 
@@ -154,6 +157,7 @@ export class ChangeJudge {
       treatments: owned('treatments', fields),
       decisions: owned('decisions', fields),
       weather: ofFields ? this.oneOfEachSource() : owned('weather', sources),
+      normals: owned('normals', sources),
     };
   }
 

@@ -36,6 +36,7 @@ export function sightOf(person: Person, whole: Program): Sight {
       case 'answers':
         return null;
       case 'weather':
+      case 'normals':
         return sources.has(ownerOf(key)) ? said : null;
       case 'stages':
       case 'samples':

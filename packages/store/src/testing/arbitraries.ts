@@ -78,6 +78,7 @@ const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
     tmaxC: orNull(real(-90, 60)),
     precipitationMm: orNull(real(0, 2_000)),
   }),
+  normals: fc.record({ sourceId: word, month: whole(1, 12), tminC: real(-90, 60), tmaxC: real(-90, 60) }),
   samples: fc.record({
     fieldId: word,
     insect: word,

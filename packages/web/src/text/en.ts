@@ -162,6 +162,7 @@ export const en = {
       reached: (date: string) => `reached ${date}`,
       expected: (middle: string, span: string) => `expected ${middle} (${span})`,
       byYears: (years: number) => `from ${plural(years, 'past year', 'past years')}`,
+      byNormals: 'by monthly normals, as this source has too few years of its own',
       byDays: 'from the last days’ heat',
       ownForecast: (date: string) => `expected ${date}, by your own weather forecast`,
       unknown: 'not within the data',

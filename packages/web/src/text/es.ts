@@ -161,6 +161,7 @@ export const es: Words = {
       reached: (date) => `alcanzado el ${date}`,
       expected: (middle, span) => `se espera el ${middle} (${span})`,
       byYears: (years) => `según ${plural(years, 'año anterior', 'años anteriores')}`,
+      byNormals: 'según normales mensuales, pues esta fuente tiene muy pocos años propios',
       byDays: 'según el calor de los últimos días',
       ownForecast: (date) => `previsto el ${date}, según su propio pronóstico del tiempo`,
       unknown: 'fuera de los datos',

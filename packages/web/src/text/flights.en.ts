@@ -131,6 +131,21 @@ export const flightsEn = {
   },
   read: (n: number, rate: string) => `flight ${n}: ${rate} a night fitted`,
   legend: 'fitted flight; dotted after the last measured day',
+  normals: {
+    enter: 'Monthly normals',
+    title: 'Monthly normals of the weather source',
+    explain: (source: string) =>
+      `Means of the lowest and highest temperatures of each month over many years, as the weather service publishes them for ${source} or a place like it. While the source has fewer than two past years, dates to come are reckoned by them.`,
+    month: 'Month',
+    low: (unit: string) => `Mean lowest, ${unit}`,
+    high: (unit: string) => `Mean highest, ${unit}`,
+    lowOf: (month: string, unit: string) => `Mean lowest of ${month}, ${unit}`,
+    highOf: (month: string, unit: string) => `Mean highest of ${month}, ${unit}`,
+    save: 'Save the normals',
+    saved: 'Normals of twelve months saved.',
+    missing: (month: string) => `Fill in ${month}: all twelve months are needed.`,
+    half: (month: string) => `${month}: give both means, the lowest first, between −90 and 60 °C.`,
+  },
   forecast: {
     narrowed: (asOf: string, span: string) => `${asOf}: ${span}`,
     narrowedTitle: 'Known earlier as',
@@ -144,7 +159,8 @@ export const flightsEn = {
     sets: {
       'earlier-years': 'years before, as in use',
       'other-years': 'all other years',
-      'recent-days': 'last 14 days, where no past years are known',
+      normals: 'monthly normals, where past years are too few',
+      'recent-days': 'last 14 days, where neither past years nor normals are known',
     },
     columns: {
       set: 'Rest of the season',

@@ -136,6 +136,21 @@ export const flightsEs: FlightsWords = {
   },
   read: (n, rate) => `vuelo ${n}: ${rate} por noche según el ajuste`,
   legend: 'vuelo ajustado; punteado después del último día medido',
+  normals: {
+    enter: 'Normales mensuales',
+    title: 'Normales mensuales de la fuente del tiempo',
+    explain: (source) =>
+      `Medias de las temperaturas mínimas y máximas de cada mes en muchos años, como las publica el servicio meteorológico para ${source} o un lugar parecido. Mientras la fuente tenga menos de dos años anteriores, las fechas por venir se calculan con ellas.`,
+    month: 'Mes',
+    low: (unit) => `Media de las mínimas, ${unit}`,
+    high: (unit) => `Media de las máximas, ${unit}`,
+    lowOf: (month, unit) => `Media de las mínimas de ${month}, ${unit}`,
+    highOf: (month, unit) => `Media de las máximas de ${month}, ${unit}`,
+    save: 'Guardar las normales',
+    saved: 'Normales de doce meses guardadas.',
+    missing: (month) => `Falta ${month}: se necesitan los doce meses.`,
+    half: (month) => `${month}: dé las dos medias, la mínima primero, entre −90 y 60 °C.`,
+  },
   forecast: {
     narrowed: (asOf, span) => `el ${asOf}: ${span}`,
     narrowedTitle: 'Antes se sabía',
@@ -149,7 +164,8 @@ export const flightsEs: FlightsWords = {
     sets: {
       'earlier-years': 'años anteriores, como en el uso',
       'other-years': 'todos los demás años',
-      'recent-days': 'últimos 14 días, donde no hay años anteriores',
+      normals: 'normales mensuales, donde hay muy pocos años anteriores',
+      'recent-days': 'últimos 14 días, donde no hay años anteriores ni normales',
     },
     columns: {
       set: 'Resto de la temporada',

@@ -70,6 +70,12 @@ export const labelsEn: Labels = {
     precipitationMm: { label: 'Rain, mm' },
     forecastMadeOn: { label: 'Forecast made on', hint: 'Empty for a measured day.' },
   },
+  normals: {
+    sourceId: { label: 'Source' },
+    month: { label: 'Month', hint: '1 for January to 12 for December.' },
+    tminC: { label: 'Mean lowest, °C' },
+    tmaxC: { label: 'Mean highest, °C' },
+  },
   samples: {
     fieldId,
     insect,

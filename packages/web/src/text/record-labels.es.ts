@@ -70,6 +70,12 @@ export const labelsEs: Labels = {
     precipitationMm: { label: 'Lluvia, mm' },
     forecastMadeOn: { label: 'Pronóstico hecho el', hint: 'Vacío si el día fue medido.' },
   },
+  normals: {
+    sourceId: { label: 'Fuente' },
+    month: { label: 'Mes', hint: '1 es enero y 12 es diciembre.' },
+    tminC: { label: 'Media de las mínimas, °C' },
+    tmaxC: { label: 'Media de las máximas, °C' },
+  },
   samples: {
     fieldId,
     insect,

@@ -13,6 +13,7 @@ export const recordEn = {
     checks: 'check',
     skips: 'trap passed by',
     weather: 'weather day',
+    normals: 'normals of a month',
     samples: 'sample',
     treatments: 'treatment',
     decisions: 'decision not to act',

@@ -13,6 +13,7 @@ export const recordEs: RecordWords = {
     checks: 'revisión',
     skips: 'trampa omitida',
     weather: 'día de tiempo',
+    normals: 'normales de un mes',
     samples: 'muestra',
     treatments: 'tratamiento',
     decisions: 'decisión de no actuar',

@@ -13,7 +13,7 @@ function when(event: Heat['events'][number]): string {
   const { early, middle, late, lateOpen, method, years } = event.expected;
   if (method === 'reached') return w.reached(dayText(middle));
   if (method === 'own-forecast') return w.ownForecast(dayText(middle));
-  const basis = method === 'past-years' ? w.byYears(years) : w.byDays;
+  const basis = method === 'past-years' ? w.byYears(years) : method === 'normals' ? w.byNormals : w.byDays;
   const span = daySpan(early, late);
   return `${w.expected(dayText(middle), lateOpen ? w.orLater(span) : span)}, ${basis}`;
 }

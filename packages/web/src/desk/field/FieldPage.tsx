@@ -18,6 +18,7 @@ import { useTitle } from '../../ui/media.ts';
 import { ForecastForm } from './ForecastForm.tsx';
 import { InsectSeason } from './InsectSeason.tsx';
 import { InsectTabs } from './InsectTabs.tsx';
+import { NormalsForm } from './NormalsForm.tsx';
 import { RecordMenu } from './RecordMenu.tsx';
 import { SeasonLog } from './SeasonLog.tsx';
 import { Walk } from './Walk.tsx';
@@ -35,7 +36,7 @@ export function FieldPage() {
   const insects = useMemo(() => [...(view?.insects ?? [])].sort((a, b) => urgency(a).localeCompare(urgency(b))), [view]);
   const asked = useLocation({ select: ({ hash }) => decodeURIComponent(hash) });
   const insect = insects.find((each) => each.insect.id === asked) ?? insects[0] ?? null;
-  const [forecasting, forecast] = useState(false);
+  const [typing, type] = useState<'forecast' | 'normals' | null>(null);
   const [unit] = useTemperatureUnit();
   useTitle(view?.field.name ?? words.loading);
 
@@ -49,9 +50,12 @@ export function FieldPage() {
           <h1>{view?.field.name ?? fieldId}</h1>
           <p className="sub">{view ? describe(view) : words.loading}</p>
         </div>
-        {view && <RecordMenu view={view} insect={insect} forecast={source === null ? null : () => forecast(true)} />}
+        {view && <RecordMenu view={view} insect={insect} typeWeather={source === null ? null : type} />}
       </div>
-      {forecasting && view && source && <ForecastForm source={source} on={view.on} unit={unit} close={() => forecast(false)} />}
+      {typing === 'forecast' && view && source && (
+        <ForecastForm source={source} on={view.on} unit={unit} close={() => type(null)} />
+      )}
+      {typing === 'normals' && source && <NormalsForm source={source} unit={unit} close={() => type(null)} />}
       {view && insect ? (
         <InsectTabs fieldId={fieldId} insects={insects} at={insect.insect.id} on={search.on}>
           <Season key={fieldId} view={view} insect={insect} flights={flights} past={search.on !== undefined} />

@@ -19,10 +19,10 @@ export function RecordMenu(props: {
   view: FieldView;
   /** The insect in sight: a form begins with it. */
   insect: FieldInsectView | null;
-  /** Opens somebody's own weather forecast; null where there is no source it can be for. */
-  forecast: (() => void) | null;
+  /** Opens somebody's own weather forecast, or the normals of its source; null where there is no source they can be for. */
+  typeWeather: ((what: 'forecast' | 'normals') => void) | null;
 }) {
-  const { view, insect, forecast } = props;
+  const { view, insect, typeWeather } = props;
   const w = recordWords.record;
   const [open, setOpen] = useState<Open | null>(null);
   const mayWrite = useMayWrite();
@@ -42,7 +42,12 @@ export function RecordMenu(props: {
   const items: MenuItem[] = [
     ...(due ? [{ text: fieldPageWords.record.answer, act: () => setOpen('answer') }] : []),
     ...(Object.keys(labels) as Recorded[]).filter(mayWrite).map((kind) => ({ text: labels[kind], act: () => setOpen(kind) })),
-    ...(forecast && mayWrite('weather') ? [{ text: flightsWords.forecast.enter, act: forecast }] : []),
+    ...(typeWeather && mayWrite('weather')
+      ? [
+          { text: flightsWords.forecast.enter, act: () => typeWeather('forecast') },
+          { text: flightsWords.normals.enter, act: () => typeWeather('normals') },
+        ]
+      : []),
     { text: mayWrite('fields') ? fieldPageWords.record.field : w.fieldHistory, act: () => setOpen('field') },
   ];
   return (

@@ -11,6 +11,7 @@ const listedWords = ({ design, condition, unfitReason, skipReason, decision, dec
   checks: { condition, unfitReason },
   skips: { reason: skipReason },
   weather: {},
+  normals: {},
   samples: {},
   treatments: { rateUnit: recordWords.rateUnits },
   decisions: { decision, reason: decisionReason },
