@@ -6,6 +6,7 @@ import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { studentLimit } from '../statistics/index.ts';
 import { LEARN_ASSUMPTIONS } from './assumptions.ts';
 import {
+  betweenLags,
   catchAtLag,
   catchReaching,
   expectedAt,
@@ -14,13 +15,15 @@ import {
   fitsByLag,
   type InfestationOptions,
   type InfestationPair,
+  peakLag,
   withoutEach,
 } from './infestation-fit.ts';
+import { lagSpread } from './lag-spread.ts';
 import { type Estimate, type Learned, type NotKnown, notKnown } from './learned.ts';
 import { errorsLeftOut, isReached, type ThresholdErrors } from './threshold-errors.ts';
 
 export interface CatchToInfestation {
-  /** The likeliest lag; its interval by leaving out one field after the other. */
+  /** The likeliest lag; its interval by weighing the fields anew many times. */
   readonly lag: Estimate & {
     /** The interval ends at the shortest or longest lag tried, and may reach further. */
     readonly openBelow: boolean;
@@ -99,7 +102,7 @@ export function catchToInfestation(
   return {
     known: true,
     window,
-    lag: lagInterval(best, fits, limit, level),
+    lag: lagInterval(peakLag(fits)!, limit * lagSpread(fits, without, betweenLags(fits)), fits, level),
     profile,
     fit: best,
     suggestion: { status: 'suggestion', perNight, ...errorsLeftOut(usable, without, options, level) },
@@ -158,16 +161,16 @@ function curveOf(fit: FieldwiseFit, most: number, options: Parameters<typeof exp
 }
 
 function lagInterval(
-  { peakLag, lagStandardError }: FieldwiseFit,
+  value: number,
+  reach: number,
   fits: readonly { readonly lag: number }[],
-  limit: number,
   level: number,
 ): CatchToInfestation['lag'] {
   const tried = fits.map(({ lag }) => lag);
   const [shortest, longest] = [Math.min(...tried), Math.max(...tried)];
-  const [low, high] = [peakLag - limit * lagStandardError, peakLag + limit * lagStandardError];
+  const [low, high] = [value - reach, value + reach];
   return {
-    value: peakLag,
+    value,
     low: Math.max(shortest, low),
     high: Math.min(longest, high),
     level,

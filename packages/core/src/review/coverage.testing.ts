@@ -17,18 +17,21 @@ export interface Coverage {
   readonly held: number;
   /** Mean of estimate − truth. */
   readonly bias: number;
+  /** Mean of the intervals' widths. */
+  readonly meanWidth: number;
 }
 
 export function coverage(seeds: number, truth: number, answer: (seed: number) => Estimate | null): Coverage {
-  let [answered, held, error] = [0, 0, 0];
+  let [answered, held, error, width] = [0, 0, 0, 0];
   for (let seed = 1; seed <= seeds; seed++) {
     const estimate = answer(seed);
     if (estimate === null) continue;
     answered++;
     if (estimate.low <= truth && truth <= estimate.high) held++;
     error += estimate.value - truth;
+    width += estimate.high - estimate.low;
   }
-  return { seeds, answered, held: held / answered, bias: error / answered };
+  return { seeds, answered, held: held / answered, bias: error / answered, meanWidth: width / answered };
 }
 
 /** Of ln(ratio). */

@@ -39,9 +39,6 @@ export type Covariance = readonly [number, number, number];
 
 /** A fit with the scatter that its fields show. */
 export interface FieldwiseFit extends FitAtLag {
-  /** The likeliest lag, between those tried, and its standard error over the fields. */
-  readonly peakLag: number;
-  readonly lagStandardError: number;
   /** Degrees of freedom: fields less one. */
   readonly freedom: number;
   /** How many times more than chance the fit varies from field to field; 1: no more. */
@@ -96,7 +93,7 @@ export const withoutEach = (pairs: readonly InfestationPair[], options: Infestat
   }));
 
 /**
- * The likeliest fit with its lag and a covariance by leaving out one field after the other: what the fields have of their
+ * The likeliest fit with a covariance by leaving out one field after the other: what the fields have of their
  * own is in it, and so is what the samples of one field share. Null without a fit, or when some field alone holds it up.
  *
  * Source: jackknife of clusters, (G − 1)/G times the squares about the mean, with t of G − 1 degrees of freedom; MacKinnon,
@@ -116,7 +113,6 @@ export function fieldwise(fits: readonly FitAtLag[], without: readonly WithoutFi
   const about = (a: readonly number[], b: readonly number[]) =>
     freedom * mean(a.map((value, i) => (value - mean(a)) * (b[i]! - mean(b))));
   const [intercepts, slopes] = [left.map(({ intercept }) => intercept), left.map(({ slope }) => slope)];
-  const lags = without.map((one) => peakLag(one.fits)!);
   const seen: Covariance = [about(intercepts, intercepts), about(intercepts, slopes), about(slopes, slopes)];
   const wider = timesWider(seen, best.covariance);
   // Never less than chance alone: fields can look more alike than their counts let them.
@@ -125,21 +121,19 @@ export function fieldwise(fits: readonly FitAtLag[], without: readonly WithoutFi
     ...best,
     covariance,
     slopeStandardError: Math.sqrt(covariance[2]),
-    peakLag: peakLag(fits)!,
-    lagStandardError: Math.sqrt(about(lags, lags) + betweenLags(fits) ** 2 / 6),
     freedom,
     heterogeneity: Math.max(1, wider),
   };
 }
 
-/** The lags tried are so far apart that where likelihood is highest between two of them is known to about a third of it. */
-function betweenLags(fits: readonly FitAtLag[]): number {
+/** How far apart the lags tried are, in their mean. */
+export function betweenLags(fits: readonly FitAtLag[]): number {
   const lags = fits.map(({ lag }) => lag).sort((a, b) => a - b);
   return (lags.at(-1)! - lags[0]!) / Math.max(1, lags.length - 1);
 }
 
 /** Where likelihood is highest between the lags tried: the top of the parabola through the likeliest and its neighbours. */
-function peakLag(fits: readonly FitAtLag[]): number | null {
+export function peakLag(fits: readonly FitAtLag[]): number | null {
   const best = likeliest(fits);
   if (best === null) return null;
   const inOrder = fits.toSorted((a, b) => a.lag - b.lag);

@@ -5,7 +5,7 @@
  * alike in design still differ by their posts, their setting and the age of their lures, and no number of nights at one
  * site averages that out: the interval rests on how far the sites differ from one another (`combineSeen`), or, with fewer
  * than three of them, on an assumption that is shown. In seeded simulations the interval of 80 % holds the truth in 75 to
- * 85 % with and without such differences (`side-by-side.test.ts`, `bench/learn/coverage.mjs`).
+ * 85 % with and without such differences (`side-by-side.test.ts`, docs/learn-skill.md).
  */
 
 import { groupBy } from '../base/group-by.ts';
