@@ -26,6 +26,7 @@ test.each([
   ['NOAA daily summaries', 'w.csv', '"STATION","DATE","TMAX","TMIN"\n"S","2025-07-01","78","55"\n', 'noaa-daily'],
   ['counts with a day per column', 'c.csv', 'Trap,2025-07-01,2025-07-08\nA,3,4\n', 'sheet'],
   ['weather in °F', 'w.csv', 'source_id,date,tmin_f,tmax_f\nS,2025-07-01,55,78\n', 'table weather'],
+  ['normals in °F', 'n.csv', 'source_id,month,tmin_f,tmax_f\nS,7,59,86\n', 'table normals'],
   ['something else', 'x.csv', 'a,b\n1,2\n', 'a sheet in which no days with counts were found'],
 ])('%s', async (_, file, text, nature) => {
   expect(await natureOf(file, text)).toBe(nature);

@@ -324,6 +324,21 @@ describe('black cutworm', () => {
     });
   });
 
+  it('dates the cutting by monthly normals where its source has no past years, and says so', () => {
+    const normals = Array.from({ length: 12 }, (_, i) => ({ sourceId: 'station', month: i + 1, tminC: 15, tmaxC: 21 }));
+    const byNormals = evidenceOf(on('2025-05-01', { normals }), 'event').find((item) => item.from === 300)!;
+    expect(byNormals.expected).toMatchObject({ method: 'normals', years: 0, lateOpen: false });
+    expect(english({ temperature: 'F' }).evidence(byNormals)).toContain(
+      'by the monthly normals of this source, which has too few',
+    );
+    expect(spanish({ temperature: 'F' }).evidence(byNormals)).toContain('según las normales mensuales de esta fuente');
+    const elsewhere = normals.map((each) => ({ ...each, sourceId: 'another' }));
+    expect(evidenceOf(on('2025-05-01', { normals: elsewhere }), 'event')[0]!.expected).toMatchObject({ method: 'recent-days' });
+    expect(evidenceOf(on('2025-05-01', { normals: normals.slice(1) }), 'event')[0]!.expected).toMatchObject({
+      method: 'recent-days',
+    });
+  });
+
   it('is watched before an intense capture', () => {
     const advice = on('2025-05-01', { checks: parts.checks.map((check) => ({ ...check, targetCount: 1 })) });
     expect(advice.verb).toBe('watch');

@@ -236,6 +236,22 @@ const faults: Fault[] = [
     'Keep one unit',
   ],
   [
+    'normals of a thirteenth month',
+    { 'normals.csv': 'source_id,month,tmin_c,tmax_c\nstation,13,10,20\n' },
+    at('normals.csv', 2, 'month'),
+    '13',
+    'from 1 to 12',
+    '',
+  ],
+  [
+    'the mean of the lows above that of the highs',
+    { 'normals.csv': 'source_id,month,tmin_c,tmax_c\nstation,7,25,15\n' },
+    at('normals.csv', 2, 'tmin_c'),
+    'tmin 25 °C above tmax 15 °C',
+    'at or below',
+    'swapped',
+  ],
+  [
     'temperatures in both units',
     { 'weather.csv': 'source_id,date,tmin_c,tmax_c,tmin_f,tmax_f\nstation,2025-07-01,10,20,50,68\n' },
     at('weather.csv', 1, 'tmin_c, tmax_c, tmin_f, tmax_f'),

@@ -73,6 +73,12 @@ test('temperatures in °F are stored in °C, and written and read again without 
   expect(result.ok && result.value.weather[0]).toMatchObject({ tminC: 10, tmaxC: (77.9 - 32) / 1.8 });
 });
 
+test('normals in °F are stored in °C like the days they stand for', async () => {
+  const normals = 'source_id,month,tmin_f,tmax_f\nstation,7,59,86\n';
+  const result = await readProgramFolder(await folderOf({ 'normals.csv': normals }));
+  expect(result.ok && result.value.normals).toEqual([{ sourceId: 'station', month: 7, tminC: 15, tmaxC: 30 }]);
+});
+
 test('reading tells how far it is, never going back, up to the whole', async () => {
   const rows = Array.from({ length: 9_000 }, (_, i) => `T1,${formatDay(addDays(day('2025-06-01'), i))},3,,fit,,\n`).join('');
   const header = 'trap_id,checked_on,target_count,other_count,condition,emptied,note\n';
