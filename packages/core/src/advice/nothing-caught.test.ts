@@ -25,9 +25,9 @@ describe('nothing caught is not nothing there', () => {
     const [rate] = evidenceOf(week, 'rate');
     const caution = week.cautions.find(({ kind }) => kind === 'nothing-caught')!;
     expect(english(options).evidence(rate!)).toMatch(/^Nothing in 7 trap-nights .*: up to 0\.3\d* per trap per night/);
-    expect(spanish(options).evidence(rate!)).toMatch(/^Nada en 7 noches-trampa .*: hasta 0,3\d* por trampa y noche/);
+    expect(spanish(options).evidence(rate!)).toMatch(/^Nada en 7 noches-trampa .*: hasta 0\.3\d* por trampa y noche/);
     expect(english(options).caution(caution)).toMatch(/not nothing there: up to 0\.3\d* a night .* the rule begins at 0\.2/);
-    expect(spanish(options).caution(caution)).toMatch(/hasta 0,3\d* por noche .* la regla empieza en 0,2/);
+    expect(spanish(options).caution(caution)).toMatch(/hasta 0\.3\d* por noche .* la regla empieza en 0\.2/);
   });
 
   it('four traps in seven nights do clear it, and need no caution', () => {

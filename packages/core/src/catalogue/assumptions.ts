@@ -75,7 +75,7 @@ const figures = {
     unit: { en: 'dispersion k between the visits of one trap', es: 'dispersión k entre las visitas de una trampa' },
     why: {
       en: 'The middle of what is believed before a program has visits of its own. A series of 27 years gives 3.4 to 8 by the level of the catch (Battles et al. 2024, J. Insect Conserv., computed from its open data); other networks scatter more, so the middle lies below.',
-      es: 'El centro de lo que se supone antes de que un programa tenga visitas propias. Una serie de 27 años da de 3,4 a 8 según el nivel de la captura (Battles et al. 2024, J. Insect Conserv., calculado de sus datos abiertos); otras redes varían más, por eso el centro queda por debajo.',
+      es: 'El centro de lo que se supone antes de que un programa tenga visitas propias. Una serie de 27 años da de 3.4 a 8 según el nivel de la captura (Battles et al. 2024, J. Insect Conserv., calculado de sus datos abiertos); otras redes varían más, por eso el centro queda por debajo.',
     },
     ...OWN_FIGURE,
   },
@@ -84,7 +84,7 @@ const figures = {
     unit: { en: 'standard deviation of ln k', es: 'desviación típica de ln k' },
     why: {
       en: 'Eight networks of ten are taken to lie between a third of the middle and three times it: 1.1 to 8.4.',
-      es: 'Se supone que ocho de cada diez redes están entre un tercio del centro y el triple: de 1,1 a 8,4.',
+      es: 'Se supone que ocho de cada diez redes están entre un tercio del centro y el triple: de 1.1 a 8.4.',
     },
     ...OWN_FIGURE,
   },
@@ -201,7 +201,7 @@ const figures = {
     unit: { en: 'share of the threshold', es: 'parte del umbral' },
     why: {
       en: 'Mean catch of the last nights, as a share of the threshold, from which it counts as accumulating below it. The published case of 9, 7, 5, 9, 6, 7, 7 moths against 10 stands at 0.714.',
-      es: 'Captura media de las últimas noches, como parte del umbral, a partir de la cual se considera que se acumula por debajo de él. El caso publicado de 9, 7, 5, 9, 6, 7 y 7 polillas frente a 10 da 0,714.',
+      es: 'Captura media de las últimas noches, como parte del umbral, a partir de la cual se considera que se acumula por debajo de él. El caso publicado de 9, 7, 5, 9, 6, 7 y 7 polillas frente a 10 da 0.714.',
     },
     ...OWN_FIGURE,
   },

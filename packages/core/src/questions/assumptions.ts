@@ -49,7 +49,7 @@ const figures = {
     },
     why: {
       en: 'Flights rise and fall: with this shape one visit of ten catches less than 0.4 of what its neighbours in time suggest.',
-      es: 'Los vuelos suben y bajan: con esta forma, una visita de cada diez captura menos de 0,4 de lo que sugieren sus vecinas en el tiempo.',
+      es: 'Los vuelos suben y bajan: con esta forma, una visita de cada diez captura menos de 0.4 de lo que sugieren sus vecinas en el tiempo.',
     },
     ...OWN_FIGURE,
   },

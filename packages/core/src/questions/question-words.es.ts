@@ -1,7 +1,6 @@
 import { expectedText, type QuestionWords } from './question-words.ts';
 
-const decimal = (text: string) => text.replace('.', ',');
-const moths = (value: number | null) => decimal(expectedText(value, 'un número desconocido'));
+const moths = (value: number | null) => expectedText(value, 'un número desconocido');
 
 export const questionWordsEs: QuestionWords = {
   oddity(question, write) {
@@ -29,8 +28,8 @@ export const questionWordsEs: QuestionWords = {
         return `${question.traps.join(' y ')}: desde ${write(question.from)}, cada una captura lo que debería la otra.`;
     }
   },
-  hardlyEver: 'Una temporada sana muestra esto con una probabilidad menor que 0,000001.',
-  atMost: (probability) => `Una temporada sana muestra esto con una probabilidad de ${decimal(probability)} como máximo.`,
+  hardlyEver: 'Una temporada sana muestra esto con una probabilidad menor que 0.000001.',
+  atMost: (probability) => `Una temporada sana muestra esto con una probabilidad de ${probability} como máximo.`,
   asks: {
     'unlikely-count': 'Pregunte a quien revisó si la cifra, la trampa y el día son correctos, y qué se vio allí.',
     'columns-swapped': 'Pregunte a quien revisó si la especie buscada y las otras están en las columnas correctas.',

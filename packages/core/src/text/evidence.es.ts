@@ -11,7 +11,6 @@ import { askedSentence, choiceOpenSentence, otherRuleSentence, sampleSentence } 
 import {
   capital,
   cropName,
-  decimal,
   design,
   event,
   given,
@@ -23,6 +22,7 @@ import {
   SIGN,
   says,
   share,
+  spoken,
   stageName,
   standing,
   unitName,
@@ -73,8 +73,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
           : `las reglas valen en ${item.needed.map(stageName).join(', ')}`
       }.${carried(item, unit)}`;
     case 'rate': {
-      const spread =
-        item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${decimal(fine(item.k))}, ${scatter(item.scatter)}`;
+      const spread = item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${spoken(fine(item.k))}, ${scatter(item.scatter)}`;
       if (item.count === 0)
         return `Nada en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): hasta ${number(item.high)} por trampa y noche cabrían aún en ello, límite del ${share(item.level)} (${spread}).`;
       return `${plural(item.count, 'polilla')} en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): ${number(item.perNight)} por trampa y noche, intervalo del ${share(item.level)} ${number(item.low)}–${number(item.high)} (${spread}).`;
@@ -82,7 +81,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
     case 'threshold':
       return `La cifra de la regla es ${given(item.threshold)} por trampa y ${PER[item.per]}${
         item.nearbyCrop === null ? '' : ` mientras ${cropName(item.nearbyCrop)} cercano atrae a las polillas`
-      }; la captura es de ${decimal(fine(item.rate))}, ${item.reached ? 'y la alcanza' : 'por debajo'}. Probabilidad de que la tasa verdadera esté por encima: ${share(item.probabilityAbove)}.`;
+      }; la captura es de ${spoken(fine(item.rate))}, ${item.reached ? 'y la alcanza' : 'por debajo'}. Probabilidad de que la tasa verdadera esté por encima: ${share(item.probabilityAbove)}.`;
     case 'tier':
       return item.intervalDays === null
         ? `${number(item.rate)} por trampa y noche está por debajo del primer escalón de la regla, ${given(item.below ?? 0)}. Probabilidad de que la tasa verdadera lo supere: ${share(item.probabilityAbove)}.`
@@ -140,7 +139,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
           : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${citation(item.source) ?? 'práctica común, sin fuente'})`
       }. Los diseños no se mezclan.`;
     case 'sampling':
-      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${item.sign === 'egg-masses' ? `1 en ${decimal(fine(1 / item.share))} ${unitName(item.unit)}` : share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
+      return `Revise ${item.units} ${unitName(item.unit)}${item.places === null ? '' : ` en ${item.places} sitios`} en busca de ${SIGN[item.sign] ?? readable(item.sign)}; la cifra es ${item.sign === 'egg-masses' ? `1 en ${spoken(fine(1 / item.share))} ${unitName(item.unit)}` : share(item.share)} (${citation(item.source) ?? 'práctica común, sin fuente'}).`;
     case 'larvae':
       return larvaeSentence(item, design[item.design], standing[item.standing], says, unit);
     case 'trend':
@@ -182,7 +181,7 @@ function coverEnd({ endsBy, intervalDays, protectsUntil }: Evidence & { kind: 't
 }
 
 function scatter({ from, low, high, visits, traps }: VisitScatter): string {
-  const span = `entre ${decimal(fine(low))} y ${decimal(fine(high))}`;
+  const span = `entre ${spoken(fine(low))} y ${spoken(fine(high))}`;
   return from === 'own-checks'
     ? `${span} según ${plural(visits, 'revisión', 'revisiones')} de ${plural(traps, 'trampa')} de este programa: cuánto varían las visitas de una misma trampa`
     : `${span} como se supone mientras el programa tiene pocas revisiones propias: cuánto varían las visitas de una misma trampa`;

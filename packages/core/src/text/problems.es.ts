@@ -10,7 +10,6 @@ interface Said {
 }
 
 const list = (texts: readonly string[]) => texts.join(' o ');
-const number = (value: number) => String(value).replace('.', ',');
 const meant = (close: readonly string[], otherwise: string) => (close.length > 0 ? `¿Quiso decir ${list(close)}?` : otherwise);
 
 /** Days that can stand in the wrong order, as a form calls them. */
@@ -53,10 +52,10 @@ function wanted({ type, minimum, maximum }: Wanted): string {
     minimum === null
       ? maximum === null
         ? ''
-        : ` hasta ${number(maximum)}`
+        : ` hasta ${maximum}`
       : maximum === null
-        ? ` de ${number(minimum)} o más`
-        : ` de ${number(minimum)} a ${number(maximum)}`;
+        ? ` de ${minimum} o más`
+        : ` de ${minimum} a ${maximum}`;
   switch (type) {
     case 'day':
       return 'un día del calendario';

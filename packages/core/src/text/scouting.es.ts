@@ -17,12 +17,12 @@ const marked = ({ unit, sign }: Sampled, many = true): string => {
 const units = (n: number, unit: SampledUnit) => `${n} ${UNITS[unit][n === 1 ? 0 : 1]}`;
 const found = (total: number, sampled: Sampled) =>
   countsInsects(sampled) ? `${total} ${total === 1 ? 'masa' : 'masas'} de huevos` : `${total} ${marked(sampled, total !== 1)}`;
-const decimal = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ').replace('.', ',');
-/** Una proporción exacta conserva sus cifras: 2,5 % no es 3 %. */
-const exactShare = (share: number) => decimal(share < 0.1 && share > 0 ? `${fine(share * 100)} %` : percent(share));
+const spoken = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ');
+/** Una proporción exacta conserva sus cifras: 2.5 % no es 3 %. */
+const exactShare = (share: number) => spoken(share < 0.1 && share > 0 ? `${fine(share * 100)} %` : percent(share));
 const level = (mean: number, sampled: Sampled) =>
   countsInsects(sampled)
-    ? `1 masa de huevos en ${decimal(fine(1 / mean))} ${UNITS[sampled.unit][1]}`
+    ? `1 masa de huevos en ${spoken(fine(1 / mean))} ${UNITS[sampled.unit][1]}`
     : `${exactShare(mean)} de ${UNITS[sampled.unit][1]} ${marked(sampled)}`;
 const figure: ScoutingWording['figure'] = (plan) => {
   const text = level(plan.threshold, plan);
@@ -31,7 +31,7 @@ const figure: ScoutingWording['figure'] = (plan) => {
 /** Dos niveles de una clase, con la unidad una sola vez. */
 const between = (low: number, high: number, sampled: Sampled) =>
   countsInsects(sampled)
-    ? `1 masa de huevos en ${decimal(fine(1 / low))} y 1 en ${decimal(fine(1 / high))} ${UNITS[sampled.unit][1]}`
+    ? `1 masa de huevos en ${spoken(fine(1 / low))} y 1 en ${spoken(fine(1 / high))} ${UNITS[sampled.unit][1]}`
     : `${exactShare(low)} y ${level(high, sampled)}`;
 const inFields = (probability: number) => {
   const of100 = Math.round(probability * 100);
@@ -100,9 +100,9 @@ export const scoutingEs: ScoutingWording = {
   noFigure: (insect) =>
     `El catálogo no tiene umbral para ${insect} en este cultivo. El conteo dice la proporción y qué tan segura es; no da respuesta.`,
   basis: (plan) =>
-    `Entre ${between(plan.test.m0, plan.test.m1, plan)} puede salir cualquiera de las dos respuestas. Riesgos aceptados: ${decimal(percent(plan.test.alpha))} y ${decimal(percent(plan.test.beta))}; sin respuesta antes de ${units(plan.minSamples, plan.unit)}, a lo sumo ${plan.maxSamples}. Lo que la regla no da lo elige Duskwatch.`,
+    `Entre ${between(plan.test.m0, plan.test.m1, plan)} puede salir cualquiera de las dos respuestas. Riesgos aceptados: ${spoken(percent(plan.test.alpha))} y ${spoken(percent(plan.test.beta))}; sin respuesta antes de ${units(plan.minSamples, plan.unit)}, a lo sumo ${plan.maxSamples}. Lo que la regla no da lo elige Duskwatch.`,
   clumping: ({ clumping, correlation, unit }) => {
-    const alike = `Las vecinas de un mismo punto se toman por parecidas: correlación ${decimal(fine(correlation))}`;
+    const alike = `Las vecinas de un mismo punto se toman por parecidas: correlación ${spoken(fine(correlation))}`;
     const infested = `${masculine(unit) ? 'los' : 'las'} ${UNITS[unit][1]} ${masculine(unit) ? 'infestados' : 'infestadas'}`;
     const more = `Donde ${infested} están aún más juntos, hay más respuestas equivocadas: siga el recorrido.`;
     if (clumping === null) return `${alike}, como se fijó a mano. ${more}`;

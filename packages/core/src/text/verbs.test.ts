@@ -115,7 +115,7 @@ describe('Scout says why to go', () => {
   it('and a sample says when only the likeness of neighbours keeps it from speaking', () => {
     const advice = adviceOn('2025-07-08', { ...silk, checks: [checkOf('2025-07-08', 0)], samples: [sampleOf(27, 0)] });
     expect(all(advice, en)).toContain('(likeness 0.15, assumed): standing anywhere, this sample would have been read otherwise');
-    expect(all(advice, es)).toContain('(parecido 0,15, supuesto): repartidas al azar, esta muestra se habría leído de otro modo');
+    expect(all(advice, es)).toContain('(parecido 0.15, supuesto): repartidas al azar, esta muestra se habría leído de otro modo');
     const byPlace = Array.from({ length: 27 }, () => '0/1');
     const scattered = { ...silk, checks: [checkOf('2025-07-08', 0)], samples: [sampleOf(27, 0, { byPlace })] };
     expect(all(adviceOn('2025-07-08', scattered), en)).not.toContain('likeness');

@@ -55,9 +55,9 @@ describe('Spanish', () => {
     expect(es.headline(advice)).toBe(
       'Toca decidir sobre el gusano elotero / gusano del fruto del tomate a más tardar el sáb 12 de julio, con un asesor autorizado. Mientras se mantenga la captura, la regla pide una decisión cada 4 días.',
     );
-    expect(es.rate(advice)).toMatch(/^3,1 por noche/);
+    expect(es.rate(advice)).toMatch(/^3\.1 por noche/);
     expect(advice.because.map(es.evidence).join(' ')).toContain(
-      '31 polillas en 10 noches-trampa (cono de malla): 3,1 por trampa y noche',
+      '31 polillas en 10 noches-trampa (cono de malla): 3.1 por trampa y noche',
     );
   });
 });
@@ -170,5 +170,5 @@ it('sums of heat read in the reader’s unit, and as published beside it', () =>
   expect(english({ temperature: 'C' }).evidence(event)).toBe(
     'Small larvae: now (heat to Sun 13 July 50 of 41–185 °C·d, published as 72.9–332.7 °F·d).',
   );
-  expect(spanish({ temperature: 'C' }).evidence(event)).toContain('50 de 41–185 °C·d, publicado como 72,9–332,7 °F·d');
+  expect(spanish({ temperature: 'C' }).evidence(event)).toContain('50 de 41–185 °C·d, publicado como 72.9–332.7 °F·d');
 });

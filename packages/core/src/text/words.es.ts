@@ -55,10 +55,11 @@ export const event: Wording['event'] = {
   'peak-egg-laying': 'máximo de puesta',
 };
 
-export const decimal = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ').replace('.', ',');
-export const number = (value: number) => decimal(figure(value));
-export const given = (value: number) => decimal(exact(value));
-export const share = (value: number) => decimal(percent(value));
+/** A written figure with its words in Spanish; the decimal point is that of Mexico. */
+export const spoken = (text: string) => text.replace('under ', 'menos de ').replace('over ', 'más de ');
+export const number = (value: number) => spoken(figure(value));
+export const given = (value: number) => spoken(exact(value));
+export const share = (value: number) => spoken(percent(value));
 export const says: SpanishSays = { date, given, share };
 export const plural = (count: number, one: string, many = `${one}s`) => `${number(count)} ${count === 1 ? one : many}`;
 export const insectName = (id: string) => insectById(id)?.commonName.es ?? id;
@@ -92,7 +93,7 @@ export const writes: SpanishWrites = {
   date,
   number,
   given,
-  fine: (value) => decimal(fine(value)),
+  fine: (value) => spoken(fine(value)),
   share,
   unit: unitName,
   stage: stageName,

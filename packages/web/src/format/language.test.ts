@@ -32,7 +32,7 @@ test('elsewhere in English the day comes first', async () => {
   expect(t.daySpan('2025-07-13', '2025-07-16')).toBe('Sun 13 – Wed 16 Jul');
 });
 
-test('Spanish has its own dates, decimal comma and names', async () => {
+test('Spanish has its own dates and names, and the decimal point of Mexico', async () => {
   const t = await texts(['es-MX', 'en-US']);
   expect([t.shortDay('2025-07-13'), t.dayText('2025-07-13'), t.longDay('2025-07-13')]).toEqual([
     'dom 13 jul',
@@ -40,7 +40,7 @@ test('Spanish has its own dates, decimal comma and names', async () => {
     'domingo 13 de julio de 2025',
   ]);
   expect(t.dayTextFrom('2025-07-13', '2026-07-13')).toBe('dom 13 de julio de 2025');
-  expect([t.rateText(3.14), t.rateText(0.001), t.intervalText(0.2, 4.31)]).toEqual(['3,1', 'menos de 0,01', '0,2–4,3']);
+  expect([t.rateText(3.14), t.rateText(0.001), t.intervalText(0.2, 4.31)]).toEqual(['3.1', 'menos de 0.01', '0.2–4.3']);
   expect([t.cropName('sweet-corn'), t.insectName('helicoverpa-zea')]).not.toContain('sweet corn');
   expect(t.cropText({ crop: 'squash', growthHabit: 'bush' })).toMatch(/ de mata$/);
 });

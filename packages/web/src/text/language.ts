@@ -25,7 +25,7 @@ export const language: Language = languageChoice.read();
 /** Spanish knows one order. */
 export const dayOrder: DayOrder = language === 'es' ? 'day-month' : orderChoice.read();
 /** For formats of dates and numbers. */
-export const locale = language === 'es' ? 'es' : dayOrder === 'month-day' ? 'en-US' : 'en-GB';
+export const locale = language === 'es' ? 'es-MX' : dayOrder === 'month-day' ? 'en-US' : 'en-GB';
 
 /** One of several languages' texts. */
 export const inLanguage = <T>(texts: Readonly<Record<Language, T>>): T => texts[language];

@@ -69,7 +69,7 @@ export const decidingPractices: readonly Practice[] = [
   {
     ...noted(IOWA_PEPPERS, {
       en: 'A light trap, not a pheromone trap: held against no catch here. Fruit of 1.3 cm was not entered in greenhouse trials, fruit of 3.8 cm was.',
-      es: 'Una trampa de luz, no de feromona: aquí no se compara con ninguna captura. En ensayos de invernadero no se dañó el fruto de 1,3 cm, sí el de 3,8 cm.',
+      es: 'Una trampa de luz, no de feromona: aquí no se compara con ninguna captura. En ensayos de invernadero no se dañó el fruto de 1.3 cm, sí el de 3.8 cm.',
     }),
     ...ANY,
     weight: 'fact',

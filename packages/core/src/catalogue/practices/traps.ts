@@ -55,7 +55,7 @@ export const trapPractices: readonly Practice[] = [
     figure: { low: 0.3, high: 0.3, unit: 'm' },
     text: {
       en: 'Growth under the trap stays below about 0.3 m (1 ft): taller, it costs catch.',
-      es: 'La vegetación bajo la trampa se mantiene por debajo de unos 0,3 m: más alta, reduce la captura.',
+      es: 'La vegetación bajo la trampa se mantiene por debajo de unos 0.3 m: más alta, reduce la captura.',
     },
   },
   {

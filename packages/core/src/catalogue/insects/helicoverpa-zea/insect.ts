@@ -36,7 +36,7 @@ const models: readonly PhenologyModel[] = [
     stages,
     note: {
       en: 'Counted from the laying of an egg. Small larvae are instars 1–3, large ones 4–5. The stages add up to 760.2 °F·d where the table prints 760.1; the printed total is kept.',
-      es: 'Se cuenta desde la puesta de un huevo. Las larvas pequeñas son los estadios 1–3; las grandes, 4–5. Las etapas suman 760,2 °F·d donde la tabla imprime 760,1; se conserva el total impreso.',
+      es: 'Se cuenta desde la puesta de un huevo. Las larvas pequeñas son los estadios 1–3; las grandes, 4–5. Las etapas suman 760.2 °F·d donde la tabla imprime 760.1; se conserva el total impreso.',
     },
   },
   {

@@ -101,7 +101,7 @@ export const rules: readonly ActionRule[] = [
       days: 2,
       ...noted(USDA_1976, {
         en: 'Eggs last 72.9 °F·d: some three days in summer, and eggs found are on average half-way. Days worked out here, not printed.',
-        es: 'Los huevos duran 72,9 °F·d: unos tres días en verano, y los que se hallan van en promedio por la mitad. Los días se calcularon aquí; no están impresos.',
+        es: 'Los huevos duran 72.9 °F·d: unos tres días en verano, y los que se hallan van en promedio por la mitad. Los días se calcularon aquí; no están impresos.',
       }),
     },
     id: 'tomato-fruitworm-eggs',
@@ -136,7 +136,7 @@ export const rules: readonly ActionRule[] = [
     ...TOMATO,
     ...noted(COMMON_PRACTICE, {
       en: 'Added up from the stage lengths of USDA ARS-S-127 (1976): hatch begins 72.9 °F·d after a moth that lays at once, and the last small larvae of one caught newly emerged end at 112.7 + 72.9 + 147.1 = 332.7.',
-      es: 'Sumado de las duraciones de etapa de USDA ARS-S-127 (1976): la eclosión empieza 72,9 °F·d después de una polilla que pone enseguida, y las últimas larvas pequeñas de una capturada recién emergida terminan a 112,7 + 72,9 + 147,1 = 332,7.',
+      es: 'Sumado de las duraciones de etapa de USDA ARS-S-127 (1976): la eclosión empieza 72.9 °F·d después de una polilla que pone enseguida, y las últimas larvas pequeñas de una capturada recién emergida terminan a 112.7 + 72.9 + 147.1 = 332.7.',
     }),
     kind: 'heat-scout',
     may: 'send-scouting',
