@@ -66,6 +66,7 @@ const twoFarms: Program = {
   lures: ['ta', 'tb'].map((trapId) => ({ trapId, placedOn: '2026-07-01', lifeDays: 28 })),
   checks: [check('ta', 3), check('tb', 40), check('tab', 5)],
   weather: [weather('Alder'), weather('Birch')],
+  normals: ['Alder', 'Birch'].map((sourceId) => ({ sourceId, month: 7, tminC: 15, tmaxC: 27 })),
   samples: ['a1', 'b1'].map((fieldId) => ({
     fieldId,
     insect: 'helicoverpa-zea',
@@ -149,6 +150,7 @@ describe('what a person may know of a program', () => {
     expect(own.checks.map((each) => each.trapId)).toEqual(['ta', 'tab']);
     expect(own.skips.map((each) => each.trapId)).toEqual(['ta', 'tab']);
     expect(own.weather.map((each) => each.sourceId)).toEqual(['Alder']);
+    expect(own.normals.map((each) => each.sourceId)).toEqual(['Alder']);
     for (const kind of ['stages', 'lures', 'samples', 'treatments', 'decisions'] as const)
       expect(own[kind]).toEqual([twoFarms[kind][0]]);
     expect(JSON.stringify(own)).not.toMatch(/Birch|b1|tb/);

@@ -82,6 +82,7 @@ const oneOfEach: Record<string, object> = {
   checks: newCheck,
   skips: { trapId: newCheck.trapId, skippedOn: '2026-07-14', reason: 'locked', note: null },
   weather: { sourceId: 'yard', date: '2026-07-14', tminC: 12, tmaxC: 25, precipitationMm: 0 },
+  normals: { sourceId: 'yard', month: 7, tminC: 15, tmaxC: 27 },
   samples: sample,
   treatments: treatment,
   decisions: {
