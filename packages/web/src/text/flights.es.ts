@@ -6,8 +6,8 @@ export const flightsEs: FlightsWords = {
   title: 'Vuelos',
   sub: (n) =>
     n === 0
-      ? 'En los próximos siete días no pasa nada con fecha.'
-      : `En los próximos siete días ${n === 1 ? 'pasa 1 cosa' : `pasan ${n} cosas`}.`,
+      ? 'Ninguna fecha cae en los próximos siete días.'
+      : `${n === 1 ? 'Cae 1 fecha' : `Caen ${n} fechas`} en los próximos siete días.`,
   progress: (done, of) => `${done} de ${of} ajustados`,
   ready: (of) => plural(of, 'temporada de captura, ya ajustada', 'temporadas de captura, ya ajustadas'),
   insect: 'Insecto',

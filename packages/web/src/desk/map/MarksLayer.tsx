@@ -92,18 +92,10 @@ export function MarksLayer(props: MarksLayerProps) {
                 {farm.farm}
               </text>
             )}
-            {asOne && inSight(asOne) && (
-              <Farm
-                farm={farm}
-                at={asOne}
-                choose={choose}
-                bare={own?.items.get(farm.key) !== undefined && own.way === laid.ways.get(farm.key)! - 1}
-              />
-            )}
             {farm.stations.map((mark) => {
               const at = spot(stationKey(mark), farm.key) ?? (chosen.station === mark.key ? asItLies(project(mark)) : null);
-              if (!at && asOne) return <StationDot key={mark.key} mark={mark} at={project(mark)} />;
-              if (!at || !inSight(at)) return null;
+              if (!at) return <StationDot key={mark.key} mark={mark} at={project(mark)} />;
+              if (!inSight(at)) return null;
               return (
                 <Station
                   key={mark.key}
@@ -117,6 +109,14 @@ export function MarksLayer(props: MarksLayerProps) {
                 />
               );
             })}
+            {asOne && inSight(asOne) && (
+              <Farm
+                farm={farm}
+                at={asOne}
+                choose={choose}
+                bare={own?.items.get(farm.key) !== undefined && own.way === laid.ways.get(farm.key)! - 1}
+              />
+            )}
             {!rates &&
               farm.fields.map((mark) => {
                 const at = spot(fieldKey(mark), farm.key) ?? (chosen.field === mark.fieldId ? asItLies(project(mark)) : null);
@@ -231,7 +231,7 @@ function Station(props: {
   );
 }
 
-/** Of a farm that stands as one mark: only where it is. */
+/** Where there is no room for the marks of a farm's stations: only where each is. */
 const StationDot = ({ mark, at: [x, y] }: { mark: StationMark; at: XY }) => (
   <g className="station-mark">
     <g transform={`translate(${x} ${y})`}>

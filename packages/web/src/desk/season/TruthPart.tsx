@@ -1,4 +1,12 @@
-import { day, daysBetween, type SeasonTruthLine, type SeasonTruthView, type SeasonView, type TruthCause } from '@duskwatch/core';
+import {
+  day,
+  daysBetween,
+  type IsoDay,
+  type SeasonTruthLine,
+  type SeasonTruthView,
+  type SeasonView,
+  type TruthCause,
+} from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
@@ -59,7 +67,7 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
       ),
     [truth],
   );
-  const axis = useMemo(() => truthAxis(truth, wide ? 340 : 300), [truth, wide]);
+  const axis = useMemo(() => truthAxis(truth, wide ? 320 : 300), [truth, wide]);
   const asPlanned = lines.filter(({ cause }) => cause === 'as-planned').length;
   return (
     <>
@@ -138,7 +146,7 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
             head: w.columns.now,
             value: ({ advice }) => Math.min(...advice.map(({ verb }) => VERBS.indexOf(verb)), VERBS.length),
             said: ({ advice }) => advice.map(({ name, verb }) => `${name}: ${wording.verb[verb]}`).join(', '),
-            cell: (line) => <Advised line={line} on={on} />,
+            cell: (line) => <Advised line={line} today={truth.today} on={on} />,
           },
         ]}
       />
@@ -147,8 +155,17 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
   );
 }
 
+/** How late it is, or its day. */
+function whenShort({ by, dueSince }: SeasonTruthLine['advice'][number], today: IsoDay): string {
+  const late = dueSince === null ? 0 : daysBetween(day(dueSince), day(today));
+  if (late > 0) return w.late(late);
+  return by === null ? '' : shortDay(by);
+}
+
 /** The mark of each field, which leads to it, and of the most pressing what it says. */
-function Advised({ line: { advice, insect }, on }: { line: SeasonTruthLine; on: string | undefined }) {
+function Advised(props: { line: SeasonTruthLine; today: IsoDay; on: string | undefined }) {
+  const { line, today, on } = props;
+  const { advice, insect } = line;
   const wording = useWording();
   const ordered = [...advice].sort((a, b) => VERBS.indexOf(a.verb) - VERBS.indexOf(b.verb));
   const [first] = ordered;
@@ -164,7 +181,7 @@ function Advised({ line: { advice, insect }, on }: { line: SeasonTruthLine; on: 
       ))}
       {first && (
         <span className={`verb-${first.verb}`} aria-hidden="true">
-          <b className="verb-word">{first.verb === 'none' ? '—' : wording.verb[first.verb]}</b> {wording.when(first)}
+          <b className="verb-word">{first.verb === 'none' ? '—' : wording.verb[first.verb]}</b> {whenShort(first, today)}
         </span>
       )}
     </span>
