@@ -4,7 +4,7 @@ import type { ReviewWords } from './review.en.ts';
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 export const reviewEs: ReviewWords = {
-  title: 'Repaso',
+  title: 'Balance',
   sub: 'Lo que enseñan los registros de la temporada, y lo que aún no pueden decir.',
   working:
     'Se calcula con todas las revisiones del programa. La primera vez tarda un poco; mientras no se anote nada nuevo, ya no.',
@@ -214,7 +214,7 @@ export const reviewEs: ReviewWords = {
       `${inTime} con respuesta a tiempo, ${late} tarde${middle === null ? '' : ` (por ${plural(middle, 'día', 'días')} en el medio)`}, ${unanswered} sin ninguna respuesta.`,
     outcomes: {
       unanswered: { head: 'Nunca se respondió', act: 'Responder lo abierto de esta semana' },
-      late: { head: 'Se respondió tarde', act: 'Planear recorridos más seguidos' },
+      late: { head: 'Se respondió tarde', act: 'Planear rondas más seguidas' },
       'in-time': { head: 'Se respondió a tiempo' },
     },
     callColumns: {
@@ -240,7 +240,7 @@ export const reviewEs: ReviewWords = {
     missed: 'Revisiones y atrayentes atrasados',
     noneMissed: 'Ninguna trampa quedó demasiado tiempo sola y ningún atrayente pasó de su duración.',
     faults: {
-      'left-long': { head: 'Trampas sin revisar demasiado tiempo', act: 'A los recorridos' },
+      'left-long': { head: 'Trampas sin revisar demasiado tiempo', act: 'A las rondas' },
       'lure-late': { head: 'Atrayentes cambiados después de vencer', act: 'A los atrayentes de la temporada' },
       'lure-unknown': { head: 'Atrayentes que nadie anotó', act: 'A las trampas' },
       unfit: { head: 'Visitas que hallaron la trampa no apta', act: 'A las trampas' },
