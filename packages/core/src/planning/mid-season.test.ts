@@ -63,6 +63,7 @@ describe('the plan against the season', () => {
     expect(cause({ traps: two('2025-06-12'), checks: checksOn(mondays.slice(1)), lures: spent })).toBe('lure-spent');
     expect(cause({ traps: two().slice(0, 1), checks: checksOn(mondays), lures: spent })).toBe('not-hung');
     expect(cause({ traps: two(), checks: [] })).toBe('blind');
+    expect(cause({ traps: [], lures: [] })).toBe('not-hung');
     const { traps, risk, telling } = truth({ traps: two().slice(0, 1), checks: checksOn(['2025-06-09', '2025-06-23']) });
     expect(traps).toEqual([
       {

@@ -76,7 +76,7 @@ function lineTruth(line: PlanLine, prepared: Prepared, madeOn: IsoDay, wishes: T
   return {
     line,
     deviations,
-    cause: causeOf(deviations, inSeason && telling === 0),
+    cause: causeOf(deviations, inSeason && telling === 0 && hung.length > 0),
     telling: inSeason ? telling : null,
     risk: riskOf(line, inSeason ? telling : line.traps.count, wishes),
     traps: hung
@@ -93,7 +93,10 @@ function lineTruth(line: PlanLine, prepared: Prepared, madeOn: IsoDay, wishes: T
   };
 }
 
-/** A lure nobody wrote a life for is a deviation, but nothing that is known to have gone wrong. */
+/**
+ * A lure nobody wrote a life for is a deviation, but nothing that is known to have gone wrong. Without any trap hung the
+ * cause is that, and not that traps tell nothing: going there mends nothing.
+ */
 function causeOf(deviations: readonly PlanDeviation[], isBlind: boolean): TruthCause {
   if (isBlind) return 'blind';
   const has = (kind: PlanDeviation['kind']) => deviations.some((one) => one.kind === kind);

@@ -337,6 +337,7 @@ export const seasonEn = {
     hanging: { area: 'Area', farm: 'Farm', insect: 'Insect', design: 'Design', traps: 'Traps to hang', planned: 'Planned for' },
     late: (days: number) => `${plural(days, 'day', 'days')} late`,
     past: (days: number) => `lure ${plural(days, 'day', 'days')} past`,
+    pastShort: (days: number) => `${plural(days, 'day', 'days')} past`,
     caught: 'moths at the first visit',
     key: {
       lost: 'time lost',

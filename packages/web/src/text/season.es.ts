@@ -348,6 +348,7 @@ export const seasonEs: SeasonWords = {
     },
     late: (days) => `${plural(days, 'día', 'días')} tarde`,
     past: (days) => `atrayente vencido hace ${plural(days, 'día', 'días')}`,
+    pastShort: (days) => `hace ${plural(days, 'día', 'días')}`,
     caught: 'polillas en la primera visita',
     key: {
       lost: 'tiempo perdido',

@@ -7,7 +7,7 @@ import { monthTicks } from '../../ui/chart/axis.ts';
 const w = seasonWords.truth;
 const HEIGHT = 22;
 const [BAR, BAR_HIGH, SECOND, LURE] = [2, 7, 12, 17];
-const AHEAD = 30;
+const AHEAD = 40;
 
 export interface TruthAxisScale {
   readonly width: number;
@@ -121,7 +121,7 @@ function Note({ line, axis: { x, today }, from }: { line: SeasonTruthLine; axis:
       )}
       {past > 0 && (
         <text x={x(today) + 5} y={LURE + 3}>
-          {w.past(past)}
+          {w.pastShort(past)}
         </text>
       )}
     </>
