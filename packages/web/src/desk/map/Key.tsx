@@ -18,9 +18,9 @@ export function VerbKey({ fields }: { fields: readonly FieldMark[] }) {
         </li>
       ))}
       <li>{w.ofFields}</li>
-      <Station className="station-mark" says={w.station} />
-      <Station className="station-mark due-now" says={w.due} />
-      <Station className="station-mark silent" says={w.silent} />
+      <Station className="plain" says={w.station} />
+      <Station className="due-now" says={w.due} />
+      <Station className="silent" says={w.silent} />
       <li className="map-note">{mapWords.local}</li>
     </ul>
   );
@@ -36,7 +36,7 @@ export function RateKey({ highest }: { highest: number }) {
         return (
           <li key={rate}>
             <svg width={2 * radius + 4} height={2 * radius + 4} aria-hidden="true" className="marks-key">
-              <g className="station-mark by-rate" transform={`translate(${radius + 2} ${radius + 2})`}>
+              <g className="by-rate" transform={`translate(${radius + 2} ${radius + 2})`}>
                 <circle className="station-disc" r={radius} />
               </g>
             </svg>
@@ -44,8 +44,8 @@ export function RateKey({ highest }: { highest: number }) {
           </li>
         );
       })}
-      <Station className="station-mark by-rate silent" radius={HOLLOW_RADIUS} says={w.silent} />
-      <Station className="station-mark by-rate due-now" radius={HOLLOW_RADIUS} says={w.due} />
+      <Station className="by-rate silent" radius={HOLLOW_RADIUS} says={w.silent} />
+      <Station className="by-rate due-now" radius={HOLLOW_RADIUS} says={w.due} />
       <li className="map-note">{mapWords.local}</li>
     </ul>
   );
