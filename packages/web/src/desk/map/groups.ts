@@ -35,7 +35,7 @@ export interface Wordings {
 
 export const fieldKey = (mark: FieldMark) => `field|${mark.fieldId}`;
 export const stationKey = (mark: StationMark) => `station|${mark.key}`;
-export const farmKey = (farm: string) => `farm|${farm}`;
+const farmKey = (farm: string) => `farm|${farm}`;
 
 /** By farm, the farm of the most pressing field first. */
 export function farmMarks(fields: readonly FieldMark[], stations: readonly StationMark[]): FarmMark[] {
