@@ -96,7 +96,7 @@ test('speaks Spanish throughout', async ({ browser, server }) => {
   const context = await browser.newContext({ locale: 'es-MX', baseURL: server.url });
   const page = await context.newPage();
   await page.goto('/season/review?part=infestation');
-  await expect(page.getByRole('heading', { name: 'Aprender' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Balance', level: 1 })).toBeVisible();
   await expect(page.getByText(/la captura habla del cultivo/i)).toBeVisible();
   await page.goto('/questions');
   await expect(page.getByRole('heading', { name: 'Un conteo poco probable' })).toBeVisible();

@@ -54,14 +54,15 @@ const GAP = 16;
 export const WORD_GAP = 5;
 const MARGIN = 3;
 const FAR = 80;
+const NEAR = 24;
 /** How far from its true place a column is tried, across and along, the nearest first. */
-const MOVES = [0, 24, 48, FAR]
+const MOVES = [0, NEAR, 48, FAR]
   .flatMap((away) => [0, -11, 11, -22, 22, -33, 33, -50, 50, -72, 72, -96, 96].map((shift) => ({ away, shift })))
   .sort((a, b) => wayOff(a) - wayOff(b));
 function wayOff({ away, shift }: { away: number; shift: number }): number {
   return Math.abs(shift) * 0.35 + away * 0.4;
 }
-/** Above so many groups, none makes room for another. */
+/** Above so many groups, none makes room for another, and all stand near or fold. */
 const MANY = 40;
 /** Places tried for a group that others then make room for. */
 const TRIED = 8;
@@ -83,8 +84,9 @@ type Standing = Map<string, PlacedGroup>;
  */
 export function layOut(groups: readonly Group[], bounds: Box | null, reach = FAR): ReadonlyMap<string, PlacedGroup> {
   let standing: Standing = new Map();
-  for (const group of groups) settle(group, standing, bounds, reach);
-  if (groups.length > MANY) return standing;
+  const isMany = groups.length > MANY;
+  for (const group of groups) settle(group, standing, bounds, isMany ? Math.min(reach, NEAR) : reach);
+  if (isMany) return standing;
   for (const group of groups) {
     if (standing.get(group.key)!.way === 0) continue;
     const others = boxesOf(standing, group.key);
