@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { prepare } from '../advice/index.ts';
-import { checkOf, fieldOf, lureAt, programOf, stageAt, steadyWeather, trapOf, treatmentOf } from '../advice/test-program.ts';
+import {
+  checkOf,
+  fieldOf,
+  lureAt,
+  programOf,
+  ruleOf,
+  stageAt,
+  steadyWeather,
+  trapOf,
+  treatmentOf,
+} from '../advice/test-program.ts';
 import { day } from '../base/day.ts';
 import type { Program } from '../records/program.ts';
 import type { FieldInsectView } from './field-schema.ts';
@@ -103,6 +113,13 @@ describe('the decisions ahead', () => {
       ).advice.verb;
     expect(late('2025-07-28')).toBe('decide');
     expect(late('2025-07-29')).toBe('none');
+  });
+
+  it('have no end where the rule names none before harvest', () => {
+    const rules = [ruleOf({ threshold: 0.2, intervalDays: 4 })];
+    const { advice, ahead } = insectOn(silk([4, 4, 8], { rules }));
+    expect(advice.rule!.id).toBe('own-rule');
+    expect(ahead).toEqual({ again: ['2025-07-17', '2025-07-21', '2025-07-25', '2025-07-29'], noneFrom: null });
   });
 
   it('are none where nothing is to be decided', () => {

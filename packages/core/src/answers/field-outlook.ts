@@ -178,6 +178,7 @@ export function decisionsAhead(
       if (stop === null ? days.length >= 2 : next >= stop) break;
       days.push(formatDay(next));
     }
-  const ends = rule?.kind === 'catch' && stop !== null && stop > on ? formatDay(stop) : null;
+  // Only what the rule itself says: where it names no days before harvest, it names no end.
+  const ends = rule?.harvestStopDays && stop !== null && stop > on ? formatDay(stop) : null;
   return { again: days, noneFrom: ends };
 }
