@@ -38,7 +38,7 @@ function repeated(week) {
       Array.from({ length: times }, (_, copy) =>
         items.map((item) => ({
           ...item,
-          ...(item.trapId && { trapId: `${item.trapId}-${copy}` }),
+          ...(item.trapId && { trapId: `${item.trapId}-${copy}`, station: `${item.station}-${copy}` }),
           ...(item.fieldId && { fieldId: `${item.fieldId}-${copy}` }),
         })),
       ).flat(),

@@ -1,6 +1,6 @@
 import type { Advice, Evidence, FieldInsectView, FieldView, Otherwise } from '@duskwatch/core';
 import { dayText } from '../../format/day.ts';
-import { AnswerButton } from '../../shared/record/AnswerButton.tsx';
+import { AnswerButton, useMayAnswer } from '../../shared/record/AnswerButton.tsx';
 import { fieldPageWords } from '../../text/field-page.ts';
 import { useWording } from '../../text/wording.ts';
 
@@ -15,6 +15,7 @@ function besideVerdict({ because, rule }: Advice): Evidence[] {
 export function Verdict({ view, insect, past }: { view: FieldView; insect: FieldInsectView; past: boolean }) {
   const { advice, ahead } = insect;
   const wording = useWording();
+  const mayAnswer = useMayAnswer();
   const w = fieldPageWords;
   const { verb } = advice;
   return (
@@ -33,7 +34,7 @@ export function Verdict({ view, insect, past }: { view: FieldView; insect: Field
         {ahead.again.length > 0 && <p>{w.after.again(ahead.again.map(dayText).join(', '))}</p>}
         {ahead.noneFrom && verb !== 'none' && <p>{w.after.none(dayText(ahead.noneFrom))}</p>}
         {verb === 'decide' && <p>{w.after.adviser}</p>}
-        {!past && (verb === 'decide' || verb === 'scout') && (
+        {!past && (verb === 'decide' || verb === 'scout') && mayAnswer(verb) && (
           <AnswerButton className="button primary" asked={{ field: view.field, insect: insect.insect.id, verb, on: view.on }} />
         )}
       </div>

@@ -1,8 +1,8 @@
 import { type DueField, type DueTrap, daysLateOn, type WeekView } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, startTransition, useEffect, useState } from 'react';
 import { dayText } from '../../format/day.ts';
-import { AnswerButton } from '../../shared/record/AnswerButton.tsx';
+import { AnswerButton, useMayAnswer } from '../../shared/record/AnswerButton.tsx';
 import { words } from '../../text/index.ts';
 import { shortInsect } from '../../text/names.ts';
 import { thisWeekWords as t } from '../../text/this-week.ts';
@@ -15,6 +15,10 @@ type Kind = 'decisions' | 'scouting' | 'checks' | 'lures';
 const FIRST_NARROW: Readonly<Record<Kind, number>> = { decisions: 3, scouting: 0, checks: 0, lures: 0 };
 /** A county's lists stand whole; of a state's the rest is drawn when it is asked for. */
 const FIRST_WIDE = 24;
+/** Of long lists so many are there from the first moment; the others follow once the page stands. */
+const AT_ONCE = 12;
+/** Px of one item, until it is there. */
+const USUAL_ITEM = 22;
 
 interface Item {
   readonly key: string;
@@ -25,6 +29,8 @@ interface Item {
 /** What the day asks for, whole: decisions with the latest first, scouting, then traps and lures by station. */
 export function DueStrip({ view, on }: { view: WeekView; on: string | undefined }) {
   const { decisions, scouting, checks, lures } = view.due;
+  const mayAnswer = useMayAnswer();
+  const answers = on === undefined && mayAnswer('decide');
   const crops = new Map(view.fields.map((field) => [field.fieldId, field]));
   const fieldItem = (due: DueField): Item => {
     const days = daysLateOn(view.on, due.dueSince);
@@ -44,7 +50,7 @@ export function DueStrip({ view, on }: { view: WeekView; on: string | undefined 
             </span>
           </span>
           <span className="due-when">{whenDue(view.on, due, days)}</span>
-          {on === undefined && verb === 'decide' && (
+          {answers && verb === 'decide' && (
             <AnswerButton
               className="due-answer"
               asked={{
@@ -144,14 +150,19 @@ function DueColumn({ kind, count, items }: { kind: Kind; count: number; items: r
       <strong>{number}</strong> {rest.join(' ')}
     </h2>
   );
+  const [stands, setStands] = useState(false);
+  useEffect(() => startTransition(() => setStands(true)), []);
   const first = paper ? items.length : wide ? FIRST_WIDE : FIRST_NARROW[kind];
+  const shown = items.slice(0, first);
+  const now = stands || paper ? shown : shown.slice(0, AT_ONCE);
   const folded = items.slice(first);
   const [unfolded, unfold] = useState(false);
   return (
     <div className={`due-column due-${kind}${items.length === 0 ? ' due-nothing' : ''}`}>
       {(first > 0 || items.length === 0) && title}
       {items.length === 0 && <p>{w.nothing[kind]}</p>}
-      <ItemList items={items.slice(0, first)} />
+      <ItemList items={now} />
+      {now.length < shown.length && <div style={{ height: (shown.length - now.length) * USUAL_ITEM }} />}
       {folded.length > 0 && (
         <details onToggle={(event) => unfold(event.currentTarget.open)}>
           <summary>{first > 0 ? w.andMore(folded.length) : title}</summary>

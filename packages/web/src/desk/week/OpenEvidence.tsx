@@ -5,7 +5,7 @@ import { useEffect, useRef } from 'react';
 import { failureOf } from '../../api/client.ts';
 import { adviceQuery } from '../../api/queries.ts';
 import { EvidencePanel } from '../../shared/advice/EvidencePanel.tsx';
-import { AnswerButton } from '../../shared/record/AnswerButton.tsx';
+import { AnswerButton, useMayAnswer } from '../../shared/record/AnswerButton.tsx';
 import { words } from '../../text/index.ts';
 import { localName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
@@ -27,6 +27,7 @@ export function OpenEvidence(props: {
   const { field, insect, verb, on } = props;
   const { data: advice, error, refetch } = useQuery(adviceQuery(field.fieldId, insect.id, on));
   const wording = useWording();
+  const mayAnswer = useMayAnswer();
   const id = panelId(field.fieldId, insect.id);
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -63,7 +64,7 @@ export function OpenEvidence(props: {
           {advice ? wording.headline(advice) : wording.verb[verb]}
         </h3>
         <span className="actions">
-          {on === undefined && advice && (verb === 'decide' || verb === 'scout') && (
+          {on === undefined && advice && (verb === 'decide' || verb === 'scout') && mayAnswer(verb) && (
             <AnswerButton asked={{ field, insect: insect.id, verb, on: props.today }} />
           )}
           <button type="button" className="plain-button" onClick={close}>

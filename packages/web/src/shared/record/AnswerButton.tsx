@@ -11,11 +11,15 @@ const AnswerPanel = lazy(async () => ({ default: (await load()).AnswerPanel }));
 /** Ahead of the first answer, so that a phone has its form in the field. */
 export const loadAnswer = () => void load().catch(() => undefined);
 
-/** Opens the answer to what is due, for whoever may give one. */
+/** Whether whoever is signed in may answer what a verb asks. */
+export function useMayAnswer(): (verb: Asked['verb']) => boolean {
+  const mayWrite = useMayWrite();
+  return (verb) => mayWrite('decisions') || mayWrite('treatments') || (verb === 'scout' && mayWrite('samples'));
+}
+
+/** Opens the answer to what is due. Offered only to whoever may give one. */
 export function AnswerButton({ asked, className = 'button' }: { asked: Asked; className?: string }) {
   const [open, setOpen] = useState(false);
-  const mayWrite = useMayWrite();
-  if (!mayWrite('decisions') && !mayWrite('treatments') && !(asked.verb === 'scout' && mayWrite('samples'))) return null;
   return (
     <>
       <button
