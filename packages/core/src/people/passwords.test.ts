@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { PASSWORD_MAX_LENGTH, passwordFault, tidyPassword } from './passwords.ts';
+import { guessedParts, PASSWORD_MAX_LENGTH, passwordFault, tidyPassword } from './passwords.ts';
 
 const CONTEXT = ['Ida Brook', 'Vale trap network'];
 
@@ -48,4 +48,17 @@ test.each([
 
 test('é from two keyboards is one password', () => {
   expect(tidyPassword('caf\u00e9')).toBe(tidyPassword('cafe\u0301'));
+});
+
+test.each([
+  ['Duskwatch2026!!!', ['duskwatch common', '2026 common', '!!! run'], 0],
+  ['ida brook ida brook', ['idabrook repeated', 'ida context', 'brook context'], 0],
+  ['corn moth trap 12345', ['corn common', 'moth common', 'trap common', '12345 run'], 0],
+  ['summer of herons 26', ['summer common'], 10],
+  ['three herons over wet clover', [], 24],
+])('of %s it is said which words do not count', (password, parts, left) => {
+  const said = guessedParts(password, CONTEXT);
+  expect(said.guessed.map(({ part, why }) => `${part} ${why}`)).toEqual(parts);
+  expect(said.left).toBe(left);
+  expect(passwordFault(password, CONTEXT) === 'easily-guessed').toBe(left < said.needed);
 });

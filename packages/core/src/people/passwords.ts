@@ -33,19 +33,47 @@ export function passwordFault(written: string, context: readonly string[] = []):
 const LEAST_SURPRISE = 6;
 
 /** Characters left after repeats are written once and runs, common passwords and words of the context are taken out. */
-function surprise(written: string, context: readonly string[]): number {
-  const plain = written.normalize('NFKC').toLowerCase().replace(/\s+/gu, '');
-  const parts = context.flatMap((text) =>
-    text
-      .normalize('NFKC')
-      .toLowerCase()
-      .split(/[^\p{L}\p{N}]+/u),
-  );
-  const guesses = [...COMMON_PARTS, ...parts.filter((part) => part.length >= 3)].sort((a, b) => b.length - a.length);
-  let left = repeatedUnit(plain);
-  for (const guess of guesses) left = left.replaceAll(guess, ' ');
-  return [...withoutRuns(left).replace(/\s+/gu, '')].length;
+const surprise = (written: string, context: readonly string[]): number => takenApart(written, context).left;
+
+/** A piece of a password that does not count, and why: everybody tries it, it is of this place, it runs on, or is said again. */
+export interface GuessedPart {
+  readonly part: string;
+  readonly why: 'common' | 'context' | 'run' | 'repeated';
 }
+
+/**
+ * What of a password does not count, in the order in which it stands there, and how many characters are left.
+ *
+ * @param context as for `passwordFault`
+ */
+export function guessedParts(written: string, context: readonly string[] = []) {
+  const { guessed, left } = takenApart(written, context);
+  return { guessed, left, needed: LEAST_SURPRISE };
+}
+
+function takenApart(written: string, context: readonly string[]): { readonly guessed: GuessedPart[]; readonly left: number } {
+  const plain = plainOf(written).replace(/\s+/gu, '');
+  const ofContext = context.flatMap((text) => plainOf(text).split(/[^\p{L}\p{N}]+/u)).filter((part) => part.length >= 3);
+  const guesses = [
+    ...COMMON_PARTS.map((part) => ({ part, why: 'common' as const })),
+    ...ofContext.map((part) => ({ part, why: 'context' as const })),
+  ].sort((a, b) => b.part.length - a.part.length);
+  const unit = repeatedUnit(plain);
+  const guessed: GuessedPart[] = unit.length < plain.length ? [{ part: unit, why: 'repeated' }] : [];
+  let left = unit;
+  for (const { part, why } of guesses) {
+    if (!left.includes(part)) continue;
+    left = left.replaceAll(part, ' ');
+    guessed.push({ part, why });
+  }
+  const { kept, runs } = withoutRuns(left);
+  guessed.push(...runs.map((part) => ({ part, why: 'run' as const })));
+  // As whoever typed it reads it.
+  guessed.sort((a, b) => plain.indexOf(a.part) - plain.indexOf(b.part));
+  return { guessed, left: [...kept.replace(/\s+/gu, '')].length };
+}
+
+const plainOf = (text: string): string => text.normalize('NFKC').toLowerCase();
 
 /** The shortest piece that a text is made of by repeating it. */
 function repeatedUnit(text: string): string {
@@ -54,16 +82,21 @@ function repeatedUnit(text: string): string {
 }
 
 /** Without three or more characters in a row that are the same or follow one another: `aaaa`, `12345`, `fedc`. */
-function withoutRuns(text: string): string {
+function withoutRuns(text: string): { readonly kept: string; readonly runs: readonly string[] } {
   const characters = [...text];
   const step = (index: number) => characters[index]!.codePointAt(0)! - characters[index - 1]!.codePointAt(0)!;
+  const runs: string[] = [];
   let kept = '';
   for (let start = 0; start < characters.length; ) {
     let end = start + 1;
     const by = end < characters.length ? step(end) : Number.NaN;
     if (Math.abs(by) <= 1) while (end < characters.length && step(end) === by) end++;
     if (end - start < 3) kept += characters[start++];
-    else start = end;
+    else {
+      const run = characters.slice(start, end).join('');
+      if (run.trim() !== '') runs.push(run);
+      start = end;
+    }
   }
-  return kept;
+  return { kept, runs };
 }

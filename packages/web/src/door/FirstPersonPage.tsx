@@ -28,7 +28,7 @@ export function FirstPersonPage() {
     if (hasFault(wrong)) return;
     try {
       const made = await send<Session>('POST', '/api/first-person', { code: code.trim(), ...person, language });
-      enter(made.person!, '/');
+      enter(made.person!, '/start');
     } catch (error) {
       setFaults(serverFaults(error, { code: w.faults.code.wrong }));
     }

@@ -48,7 +48,9 @@ export function JoinPage() {
       ) : (
         <Joining token={token} invited={invited} />
       )}
-      <p className="door-foot">{w.until(dayText(localDay(expiresAt)))}</p>
+      <p className="door-foot">
+        {w.until(dayText(localDay(expiresAt)))} {name === null && w.homeScreen}
+      </p>
       <LanguageChoice />
     </main>
   );
@@ -67,7 +69,7 @@ function Joining({ token, invited }: { token: string; invited: InvitedTo }) {
     if (hasFault(wrong)) return;
     try {
       const joined = await send<Session>('POST', '/api/invitations/accept', { token, ...person, language });
-      enter(joined.person!, '/');
+      enter(joined.person!, '/start');
     } catch (error) {
       if (error instanceof ApiError && error.kind === 'not-found') setFaults({ form: w.invalidText });
       else setFaults(serverFaults(error, { form: w.invalidText }));

@@ -13,7 +13,7 @@ export function SignInPage() {
   const w = peopleWords.signIn;
   const { data: session } = useQuery(sessionQuery);
   useTitle(w.title);
-  const here = location.pathname === '/sign-in' ? '/' : undefined;
+  const here = location.pathname === '/sign-in' ? '/start' : undefined;
   return (
     <main className="page door" id="page">
       <h1>{w.title}</h1>

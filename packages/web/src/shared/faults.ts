@@ -1,5 +1,5 @@
 /** What was wrong, in the words of the page. */
-import { nameFault, PASSWORD_MIN_LENGTH, passwordFault, tidyPassword } from '@duskwatch/core';
+import { guessedParts, nameFault, PASSWORD_MIN_LENGTH, passwordFault, tidyPassword } from '@duskwatch/core';
 import { ApiError } from '../api/client.ts';
 import { peopleWords } from '../text/people.ts';
 import { problemText } from './record/ProblemText.tsx';
@@ -17,6 +17,10 @@ export function passwordTrouble(password: string, context: readonly string[]): s
   if (password === '') return w.password.missing;
   const fault = passwordFault(password, context);
   if (fault === 'too-short') return w.password['too-short'](PASSWORD_MIN_LENGTH, [...tidyPassword(password)].length);
+  if (fault === 'easily-guessed') {
+    const { guessed, left, needed } = guessedParts(password, context);
+    return w.password.guessed(guessed.map(({ part, why }) => w.password.why[why](part)).join(', '), left, needed);
+  }
   return fault && w.password[fault];
 }
 

@@ -37,6 +37,14 @@ export const peopleEn = {
       'too-short': (least: number, got: number) =>
         `${plural(got, 'character', 'characters')} so far: ${least} are needed. Add a word or two.`,
       'too-long': 'That is longer than 256 characters.',
+      guessed: (parts: string, left: number, needed: number) =>
+        `${parts}. Without that, ${plural(left, 'character is', 'characters are')} left, and ${needed} are needed: take words that do not belong together.`,
+      why: {
+        common: (part: string) => `“${part}” does not count, everybody tries it`,
+        context: (part: string) => `“${part}” does not count, it is a name from here`,
+        run: (part: string) => `“${part}” does not count, it only runs on`,
+        repeated: (part: string) => `“${part}” counts once, it is said again`,
+      },
       'easily-guessed': 'That is among what everybody would try first. Take words that do not belong together.',
     },
     code: {
@@ -84,6 +92,7 @@ export const peopleEn = {
     until: (date: string) => `The link holds until ${date}.`,
     submit: 'Join',
     submitAgain: 'Use this password',
+    homeScreen: 'Once you are in, the page More explains how Duskwatch comes onto your home screen.',
     invalid: 'This link does not hold any more',
     invalidText: 'It was used, withdrawn, or is older than 7 days. Ask a coordinator for a new one.',
     signedIn: (name: string) => `You are signed in as ${name}. Sign out first to join as somebody else.`,

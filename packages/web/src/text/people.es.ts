@@ -40,6 +40,14 @@ export const peopleEs: PeopleWords = {
       'too-short': (least, got) =>
         `Lleva ${plural(got, 'carácter', 'caracteres')}: hacen falta ${least}. Añada una o dos palabras.`,
       'too-long': 'Pasa de 256 caracteres.',
+      guessed: (parts, left, needed) =>
+        `${parts}. Sin eso ${left === 1 ? 'queda' : 'quedan'} ${plural(left, 'carácter', 'caracteres')}, y hacen falta ${needed}: use palabras que no tengan que ver entre sí.`,
+      why: {
+        common: (part) => `«${part}» no cuenta, todo el mundo lo prueba`,
+        context: (part) => `«${part}» no cuenta, es un nombre de aquí`,
+        run: (part) => `«${part}» no cuenta, solo sigue la fila`,
+        repeated: (part) => `«${part}» cuenta una vez, se repite`,
+      },
       'easily-guessed': 'Está entre lo primero que cualquiera probaría. Use palabras que no tengan que ver entre sí.',
     },
     code: {
@@ -87,6 +95,7 @@ export const peopleEs: PeopleWords = {
     until: (date) => `El enlace vale hasta el ${date}.`,
     submit: 'Unirse',
     submitAgain: 'Usar esta contraseña',
+    homeScreen: 'Una vez dentro, la página Más explica cómo poner Duskwatch en su pantalla de inicio.',
     invalid: 'Este enlace ya no vale',
     invalidText: 'Se usó, se retiró o tiene más de 7 días. Pida uno nuevo a la coordinación.',
     signedIn: (name) => `Usted ha entrado como ${name}. Salga antes de unirse como otra persona.`,
