@@ -19,6 +19,13 @@ const places = (page: import('@playwright/test').Page) => page.getByRole('naviga
 // How many questions are open comes and goes.
 const FOR_STAFF = ['This week', /^Fields & traps/, 'Rounds', 'Flights', 'Season'];
 const FOR_GROWERS = ['This week', /^Fields & traps/, 'Scouting', 'Flights', 'Review'];
+/** On a phone: under the thumb. */
+const BARS = {
+  coordinator: ['Week', 'Round', /^Questions/, 'More'],
+  scout: ['Round', 'Scout', 'Fields', 'More'],
+  grower: ['My fields', 'Record', 'Map', 'More'],
+  reader: ['Week', 'More'],
+};
 
 /** What the Program menu leads to. */
 async function programPages(page: import('@playwright/test').Page): Promise<string[]> {
@@ -32,7 +39,7 @@ async function programPages(page: import('@playwright/test').Page): Promise<stri
   return found;
 }
 
-test('the code from the terminal makes the first coordinator, who comes to this week', async ({ page }) => {
+test('the code from the terminal makes the first coordinator, who comes to this week', async ({ page, isMobile }) => {
   await page.goto(server.url);
   await expect(page.getByRole('heading', { name: 'The first coordinator' })).toBeVisible();
   await page.getByRole('button', { name: 'Become the coordinator' }).click();
@@ -50,7 +57,7 @@ test('the code from the terminal makes the first coordinator, who comes to this 
   await page.getByLabel('Code from the terminal').fill(server.code());
   await page.getByRole('button', { name: 'Become the coordinator' }).click();
   await expect(page.locator('.cell').first()).toBeVisible();
-  await expect(places(page)).toHaveText(FOR_STAFF);
+  await expect(places(page)).toHaveText(isMobile ? BARS.coordinator : FOR_STAFF);
   expect(await programPages(page)).toEqual(['People', 'Rules & insects', 'Import & export', 'Settings']);
 });
 
@@ -72,7 +79,7 @@ test('a wrong password is told in a way that helps, and a right one opens the pa
   await expect(page).toHaveURL(/settings/);
 });
 
-test('a grower joins by a link, sees own farms and nothing of others', async ({ page, playwright, context }) => {
+test('a grower joins by a link, sees own farms and nothing of others', async ({ page, playwright, context, isMobile }) => {
   const coordinator = await playwright.request.newContext();
   await server.signIn(coordinator, 'Ida Brook');
   const { farms } = (await (await coordinator.get(`${server.url}/api/program`)).json()) as Program;
@@ -83,10 +90,15 @@ test('a grower joins by a link, sees own farms and nothing of others', async ({ 
   await page.getByLabel('Name').fill('Lena Hollin');
   await page.getByLabel('Password of your choice').fill(PASSWORD);
   await page.getByRole('button', { name: 'Join' }).click();
-  await expect(page.locator('.cell').first()).toBeVisible();
-  await expect(page.getByText(own).locator('visible=true').first()).toBeVisible();
+  if (isMobile) {
+    await expect(page.getByRole('heading', { level: 1, name: 'My fields' })).toBeVisible();
+    await expect(page.locator('.own-list li, .own-rest').first()).toBeVisible();
+  } else {
+    await expect(page.locator('.cell').first()).toBeVisible();
+    await expect(page.getByText(own).locator('visible=true').first()).toBeVisible();
+  }
   await expect(page.getByText(other)).toHaveCount(0);
-  await expect(places(page)).toHaveText(FOR_GROWERS);
+  await expect(places(page)).toHaveText(isMobile ? BARS.grower : FOR_GROWERS);
   expect(await programPages(page)).toEqual(['Rules & insects', 'Import & export', 'Settings']);
   await page.goto(`${server.url}/program/people`);
   await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
@@ -95,7 +107,7 @@ test('a grower joins by a link, sees own farms and nothing of others', async ({ 
   await expect(page.getByRole('heading', { name: 'This link does not hold any more' })).toBeVisible();
 });
 
-test('a scout reaches the round, a reader no place', async ({ browser, playwright, viewport }) => {
+test('a scout reaches the round, a reader no place', async ({ browser, playwright, viewport, isMobile }) => {
   const coordinator = await playwright.request.newContext();
   await server.signIn(coordinator, 'Ida Brook');
   for (const [role, name, expected] of [
@@ -107,7 +119,7 @@ test('a scout reaches the round, a reader no place', async ({ browser, playwrigh
     await server.join(context.request, await server.invite(coordinator, role), name);
     const page = await context.newPage();
     await page.goto(server.url);
-    await expect(places(page)).toHaveText([...expected]);
+    await expect(places(page)).toHaveText(isMobile ? BARS[role] : [...expected]);
     if (role === 'reader') {
       await expect(page.getByRole('heading', { name: 'The week of a reader' })).toBeVisible();
       await page.goto(`${server.url}/fields`);

@@ -22,18 +22,18 @@ for (const [old, now] of [
     expect(hash).toBe(wanted.hash);
   });
 
-test('the place is marked wherever one is in it', async ({ page }) => {
-  for (const [path, place] of [
-    ['/', 'This week'],
-    ['/fields/quernstead-kiln', 'Fields & traps'],
-    ['/traps/CR2-MC-26', 'Fields & traps'],
-    ['/questions', 'Fields & traps'],
-    ['/fields/quernstead-kiln/scouting/helicoverpa-zea', 'Rounds'],
-    ['/season/review', 'Season'],
+test('the place is marked wherever one is in it', async ({ page, isMobile }) => {
+  for (const [path, place, onPhone] of [
+    ['/', 'This week', 'Week'],
+    ['/fields/quernstead-kiln', 'Fields & traps', 'Week'],
+    ['/traps/CR2-MC-26', 'Fields & traps', 'Week'],
+    ['/questions', 'Fields & traps', 'Questions'],
+    ['/fields/quernstead-kiln/scouting/helicoverpa-zea', 'Rounds', 'Week'],
+    ['/season/review', 'Season', 'More'],
   ] as const) {
     await page.goto(path);
     await expect(page.locator('main h1')).toBeVisible();
-    expect(await current(page), path).toContain(place);
+    expect(await current(page), path).toContain(isMobile ? onPhone : place);
   }
 });
 

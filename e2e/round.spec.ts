@@ -325,7 +325,7 @@ test('the round can be installed', async ({ page, request }) => {
   await page.goto('/round');
   const href = await page.locator('link[rel="manifest"]').getAttribute('href');
   const manifest = await (await request.get(href!)).json();
-  expect(manifest).toMatchObject({ start_url: '/round', display: 'standalone' });
+  expect(manifest).toMatchObject({ start_url: '/start', display: 'standalone' });
   for (const { src, sizes } of manifest.icons as { src: string; sizes: string }[]) {
     const icon = await request.get(src);
     expect(icon.ok()).toBe(true);

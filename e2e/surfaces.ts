@@ -105,6 +105,13 @@ export const SURFACES: readonly Surface[] = [
   { name: 'one scouting plan', path: ({ due }) => scoutingOf(due.scouting[0]!), ready: 'main svg' },
   { name: 'the review of a season', path: () => '/season/review', ready: 'main h2' },
   { name: 'questions', path: () => '/questions', ready: 'main h1' },
+  { name: 'further pages and choices', path: () => '/more', ready: '.more-pages a' },
+  {
+    name: 'what a grower writes down',
+    path: () => '/record',
+    ready: '.record-rows button',
+    open: [0, 3].map((nth) => panelOf('.record-rows button', nth)),
+  },
   { name: 'scouting on a phone', path: () => '/scout', ready: 'main h1' },
   { name: 'the start of a round', path: () => '/round', ready: '.stops li' },
 ];

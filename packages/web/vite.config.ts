@@ -14,7 +14,7 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const TOGETHER = [
   {
     name: 'start',
-    test: /node_modules\/(react|react-dom|scheduler|use-sync-external-store|@tanstack)\/|web\/src\/(api|browser|app\/router|ui\/(Failure|media)|text\/(index|en|es|language)|shared\/advice\/verbs|(\w+\/)+search)\b/,
+    test: /node_modules\/(react|react-dom|scheduler|use-sync-external-store|@tanstack)\/|web\/src\/(api|browser|app\/(router|useKeptHere)|ui\/(Failure|media)|text\/(index|en|es|language)|shared\/(advice\/(verbs|own-fields)|bar\/places|record\/kinds)|(\w+\/)+search)\b/,
   },
   {
     name: 'desk',

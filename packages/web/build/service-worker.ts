@@ -25,13 +25,29 @@ export function serviceWorker(publicFolder: string): Plugin {
         const document = bundle['index.html'];
         hash.update(document?.type === 'asset' ? document.source : '').update(worker.code);
         const assets = phoneAssets(bundle).sort();
+        const pages = pageAssets(bundle, new Set(assets)).sort();
         // Names of assets hold a hash of what is in them.
-        const version = hash.update(assets.join()).digest('hex').slice(0, 16);
+        const version = hash
+          .update([...assets, ...pages].join())
+          .digest('hex')
+          .slice(0, 16);
         const files = ['index.html', ...publicFiles, ...assets].map((file) => `/${file}`);
-        worker.code = `const __PRECACHE__=${JSON.stringify({ version, files })};\n${worker.code}`;
+        const later = pages.map((file) => `/${file}`);
+        worker.code = `const __PRECACHE__=${JSON.stringify({ version, files, later })};\n${worker.code}`;
       },
     },
   };
+}
+
+/** The map's drawn ground needs a graphics card and the network; without either the map is a plan. */
+const ONLINE_ONLY = /maplibre|pmtiles|GlGround/;
+
+/** Script and style of every other page. */
+function pageAssets(bundle: Rolldown.OutputBundle, without: ReadonlySet<string>): string[] {
+  return Object.values(bundle)
+    .filter((file) => /^assets\/.*\.(js|css)$/.test(file.fileName) && !ONLINE_ONLY.test(file.fileName))
+    .map(({ fileName }) => fileName)
+    .filter((fileName) => !without.has(fileName));
 }
 
 function phoneAssets(bundle: Rolldown.OutputBundle): string[] {

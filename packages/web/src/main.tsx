@@ -6,6 +6,7 @@ import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { ApiError } from './api/client.ts';
+import { shareAnswers } from './api/read-at.ts';
 import { sessionQuery } from './api/session.ts';
 import { routerOver } from './app/router.tsx';
 import { renewWhenPartsAreMissing } from './browser/renew.ts';
@@ -28,6 +29,10 @@ const queries = new QueryClient({
   defaultOptions: {
     queries: {
       staleTime: 60_000,
+      // What the device has kept is asked for without signal too, and anew once there is some.
+      networkMode: 'always',
+      refetchOnReconnect: true,
+      structuralSharing: shareAnswers,
       retry: (failures, error) => failures < 2 && !(error instanceof ApiError && FINAL.has(error.kind)),
       retryDelay: 600,
     },

@@ -1,4 +1,5 @@
 import type { Problem } from '@duskwatch/core';
+import { rememberReading } from './read-at.ts';
 
 /** Why the page has no data, told apart because each asks something else of the reader. */
 export type ApiFailure = 'unreachable' | 'signed-out' | 'forbidden' | 'not-found' | 'refused' | 'failed';
@@ -46,7 +47,9 @@ export async function getJson<T>(path: string, signal: AbortSignal, heard?: (res
   }
   heard?.(response);
   if (!response.ok) throw await errorOf(response);
-  return (await response.json()) as T;
+  const answer = (await response.json()) as T;
+  rememberReading(answer, response);
+  return answer;
 }
 
 /** Asks the server to do something, which only it can. Gives what it answers; null for an answer without content. */

@@ -4,11 +4,13 @@ import { Link } from '@tanstack/react-router';
 import { programQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
 import { useTheme } from '../browser/preferences.ts';
+import { KeptSince } from '../shared/KeptSince.tsx';
 import { words } from '../text/index.ts';
 import { Toasts } from '../ui/Toasts.tsx';
 import { DayLine } from './DayLine.tsx';
 import { Gate } from './Gate.tsx';
 import { Navigation } from './Navigation.tsx';
+import { PhoneBar } from './PhoneBar.tsx';
 import { ProgramMenu } from './ProgramMenu.tsx';
 
 export function Shell() {
@@ -34,7 +36,9 @@ export function Shell() {
         </div>
       </header>
       <DayLine />
+      <KeptSince />
       <Gate />
+      <PhoneBar />
       <Toasts />
     </>
   );

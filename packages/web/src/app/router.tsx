@@ -1,4 +1,5 @@
-import type { QueryClient } from '@tanstack/react-query';
+import type { Role } from '@duskwatch/core';
+import { type QueryClient, useQuery } from '@tanstack/react-query';
 import {
   createRootRouteWithContext,
   createRoute,
@@ -12,7 +13,7 @@ import {
 } from '@tanstack/react-router';
 import { Suspense } from 'react';
 import { weekQuery } from '../api/queries.ts';
-import { sessionQuery } from '../api/session.ts';
+import { keptSession, sessionQuery } from '../api/session.ts';
 import { type DaySearch, daySearch, parseSearch, type RawSearch, stringifySearch } from '../browser/address.ts';
 import { flightsSearch } from '../desk/flights/search.ts';
 import { mapSearch } from '../desk/map/search.ts';
@@ -21,9 +22,14 @@ import { planSearch } from '../desk/scouting/search.ts';
 import { seasonSearch } from '../desk/season/search.ts';
 import { stationsSearch } from '../desk/traps/search.ts';
 import { weekSearch } from '../desk/week/search.ts';
+import { recordSearch } from '../phone/record/search.ts';
 import { roundSearch } from '../phone/round/search.ts';
 import { scoutSearch } from '../phone/scout/search.ts';
+import { ownFieldsQuery } from '../shared/advice/own-fields.ts';
+import { firstPlace } from '../shared/bar/places.ts';
 import { Failure } from '../ui/Failure.tsx';
+import { isWide, useWide } from '../ui/media.ts';
+import { useKeptHere } from './useKeptHere.ts';
 
 const OF_THE_PHONE: readonly string[] = ['/round', '/scout'];
 const Shell = lazyRouteComponent(() => import('./Shell.tsx'), 'Shell');
@@ -47,11 +53,15 @@ const week = createRoute({
   // The answer comes while the page's script does.
   beforeLoad: ({ context: { queries }, search: { on } }) => {
     void queries.ensureQueryData(sessionQuery).then(
-      ({ person }) => person && queries.prefetchQuery(weekQuery(on)),
+      ({ person }) =>
+        person && (hasOwnFields(person.role) ? queries.prefetchQuery(ownFieldsQuery(on)) : queries.prefetchQuery(weekQuery(on))),
       () => null,
     );
   },
-  component: lazyRouteComponent(() => import('../desk/week/WeekPage.tsx'), 'WeekPage'),
+  loader: async () => {
+    await (hasOwnFields(keptSession()?.person?.role) ? OwnFieldsPage : WeekPage).preload?.();
+  },
+  component: Home,
 });
 const field = createRoute({
   getParentRoute,
@@ -159,6 +169,26 @@ const data = createRoute({
   path: '/program/data',
   component: lazyRouteComponent(() => import('../desk/data/DataPage.tsx'), 'DataPage'),
 });
+const start = createRoute({
+  getParentRoute,
+  path: '/start',
+  beforeLoad: async ({ context: { queries } }) => {
+    const session = await queries.ensureQueryData(sessionQuery).catch(() => null);
+    const role = session?.person?.role;
+    throw redirect({ to: role && !isWide() ? firstPlace(role) : '/', replace: true });
+  },
+});
+const record = createRoute({
+  getParentRoute,
+  path: '/record',
+  validateSearch: recordSearch,
+  component: lazyRouteComponent(() => import('../phone/record/RecordPage.tsx'), 'RecordPage'),
+});
+const more = createRoute({
+  getParentRoute,
+  path: '/more',
+  component: lazyRouteComponent(() => import('./MorePage.tsx'), 'MorePage'),
+});
 const signIn = createRoute({
   getParentRoute,
   path: '/sign-in',
@@ -197,8 +227,21 @@ const MOVED = [
   moved('/settings', '/program/settings'),
 ] as const;
 
+const WeekPage = lazyRouteComponent(() => import('../desk/week/WeekPage.tsx'), 'WeekPage');
+const OwnFieldsPage = lazyRouteComponent(() => import('../phone/grower/OwnFieldsPage.tsx'), 'OwnFieldsPage');
+/** On a phone, growers begin at their own fields. */
+const hasOwnFields = (role: Role | undefined) => role === 'grower' && !isWide();
+
+/** This week, or what a grower sees of it on a phone. */
+function Home() {
+  const role = useQuery(sessionQuery).data?.person?.role;
+  const wide = useWide();
+  return role === 'grower' && !wide ? <OwnFieldsPage /> : <WeekPage />;
+}
+
 /** The round and scouting fill a phone by themselves and load nothing else; every other page stands in the shell. */
 function Root() {
+  useKeptHere();
   if (useLocation({ select: ({ pathname }) => OF_THE_PHONE.includes(pathname) })) return <Outlet />;
   return (
     <Suspense>
@@ -230,6 +273,9 @@ export const routerOver = (queries: QueryClient) =>
       rules,
       data,
       settings,
+      start,
+      record,
+      more,
       signIn,
       first,
       join,

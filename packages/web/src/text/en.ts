@@ -259,7 +259,7 @@ export const en = {
   failure: {
     unreachable: {
       title: 'The server does not answer',
-      text: 'Is Duskwatch still running on its machine? Start it, then try again. Nothing you entered is lost.',
+      text: 'There is no signal here, or the server is away for a while. Nothing you entered is lost: what you wrote waits on this device and is sent by itself. This page is not among those that the device keeps.',
     },
     'not-found': {
       title: 'There is no such field',

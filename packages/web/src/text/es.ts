@@ -258,7 +258,7 @@ export const es: Words = {
   failure: {
     unreachable: {
       title: 'El servidor no responde',
-      text: '¿Sigue Duskwatch en marcha en su máquina? Arránquelo e inténtelo de nuevo. Nada de lo escrito se pierde.',
+      text: 'Aquí no hay señal, o el servidor no está por un rato. Nada de lo escrito se pierde: lo que anotó espera en este aparato y se envía solo. Esta página no está entre las que el aparato guarda.',
     },
     'not-found': {
       title: 'No existe esa parcela',

@@ -1,9 +1,12 @@
 import { namesAsWritten, problemInWords } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
+import { lazy, Suspense } from 'react';
 import { ApiError, type ApiFailure, failureOf } from '../api/client.ts';
 import { isMissingPart } from '../browser/renew.ts';
 import { words } from '../text/index.ts';
 import { language } from '../text/language.ts';
+
+const KeptPages = lazy(() => import('./KeptPages.tsx').then((module) => ({ default: module.KeptPages })));
 
 /** What went wrong, in the reader's terms, and the way on. */
 export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' | 'broken'; again?: () => void }) {
@@ -21,6 +24,11 @@ export function Failure(props: { error?: unknown; kind?: ApiFailure | 'noPage' |
     <main className="page notice" id="page">
       <h1>{title}</h1>
       <p>{text}</p>
+      {kind === 'unreachable' && (
+        <Suspense>
+          <KeptPages />
+        </Suspense>
+      )}
       {kind === 'broken' && (
         <pre className="fault" lang="en">
           {String(props.error)}

@@ -13,8 +13,10 @@ function useMedia(query: string): boolean {
   return useSyncExternalStore(subscribe, () => matchMedia(query).matches);
 }
 
+const WIDE = '(min-width: 900px)';
 /** Wide enough for insects across; narrower pages list them down. */
-export const useWide = () => useMedia('(min-width: 900px)');
+export const useWide = () => useMedia(WIDE);
+export const isWide = (): boolean => matchMedia(WIDE).matches;
 
 /** Whether the window is at least so many pixels wide: for what is as wide as there are things to show. */
 export const useRoomFor = (pixels: number) => useMedia(`(min-width: ${pixels}px)`);

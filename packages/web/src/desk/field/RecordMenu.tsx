@@ -1,17 +1,16 @@
-import type { FieldInsectView, FieldView, RecordKind, RecordOf } from '@duskwatch/core';
+import type { FieldInsectView, FieldView } from '@duskwatch/core';
 import { useRef, useState } from 'react';
 import { HistoryPanel } from '../../shared/history/HistoryPanel.tsx';
-import { AnswerPanel, Taking } from '../../shared/record/AnswerPanel.tsx';
+import { AnswerPanel } from '../../shared/record/AnswerPanel.tsx';
 import { useDesk } from '../../shared/record/desk.ts';
-import { samplingRules } from '../../shared/record/SamplingAside.tsx';
+import type { Recorded } from '../../shared/record/kinds.ts';
+import { Recording } from '../../shared/record/Recording.tsx';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { fieldPageWords } from '../../text/field-page.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { recordWords } from '../../text/record.ts';
 import { Menu, type MenuItem } from '../../ui/Menu.tsx';
-import { Panel } from '../../ui/Panel.tsx';
 
-type Recorded = 'stages' | 'samples' | 'treatments' | 'decisions';
 type Open = Recorded | 'answer' | 'field';
 
 /** All that can be written down of a field, behind one button; what is due first. */
@@ -59,24 +58,14 @@ export function RecordMenu(props: {
       )}
       {open === 'field' && <HistoryPanel kind="fields" recordKey={view.field.fieldId} close={close} />}
       {open !== null && open !== 'answer' && open !== 'field' && (
-        <Panel title={recordWords.titles.add[open]} close={close}>
-          <Recording kind={open} view={view} insect={insect} close={close} />
-        </Panel>
+        <Recording
+          kind={open}
+          field={view.field}
+          on={view.on}
+          lead={insect && { insect: insect.insect.id, verb: insect.advice.verb }}
+          close={close}
+        />
       )}
     </div>
   );
-}
-
-function Recording(props: { kind: Recorded; view: FieldView; insect: FieldInsectView | null; close: () => void }) {
-  const { kind, view, close } = props;
-  const { field, on } = view;
-  const insect = props.insect?.insect.id ?? '';
-  const [rule] = samplingRules(field, insect);
-  const start: { readonly [K in Recorded]: Partial<RecordOf<K>> } = {
-    stages: { observedOn: on },
-    samples: { insect, sampledOn: on, kind: rule?.unit ?? 'plants', ...(rule ? { unitsExamined: rule.examine.units } : {}) },
-    treatments: { insect, appliedOn: on },
-    decisions: { insect, decidedOn: on, decision: props.insect?.advice.verb === 'scout' ? 'not-scouted' : 'not-treated' },
-  };
-  return <Taking<RecordKind> kind={kind} start={start[kind]} kept={{ fieldId: field.fieldId }} held={null} close={close} />;
 }

@@ -1,6 +1,7 @@
 import '../shared/index.css';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
+import { Bar } from '../../shared/bar/Bar.tsx';
 import { roundWords as w } from '../../text/round.ts';
 import { useTitle } from '../../ui/media.ts';
 import type { RoundDevice } from '../shared/device.ts';
@@ -70,6 +71,7 @@ export function RoundPage() {
       <RoundHeader {...{ state, progress, search, go, theme, chooseTheme }} />
       {body()}
       <Toast told={told} forget={forget} />
+      {search.trap === undefined && <Bar entries={state.entries} />}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import '../shared/index.css';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useEffect, useState } from 'react';
+import { Bar } from '../../shared/bar/Bar.tsx';
 import { walkWords as w } from '../../text/walk.ts';
 import { useTitle } from '../../ui/media.ts';
 import { today } from '../shared/device.ts';
@@ -63,6 +64,7 @@ export function ScoutPage() {
       <ScoutHeader {...{ state, theme, chooseTheme, go }} inside={Boolean(field && pair)} />
       {body()}
       <Toast told={told} forget={forget} />
+      {!walk && !pair && <Bar entries={state.entries} />}
     </div>
   );
 }

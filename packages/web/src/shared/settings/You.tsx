@@ -1,9 +1,9 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../api/client.ts';
-import { sessionQuery } from '../../api/session.ts';
-import { useDesk } from '../../shared/record/desk.ts';
+import { forgetSession, sessionQuery } from '../../api/session.ts';
 import { peopleWords } from '../../text/people.ts';
 import { Setting } from '../../ui/Setting.tsx';
+import { useDesk } from '../record/desk.ts';
 
 /** Who is signed in here, and the ways out. */
 export function You() {
@@ -21,6 +21,7 @@ export function You() {
   const { name, role, farms } = session.person;
   const leave = async (path: '/api/session' | '/api/sessions') => {
     await send('DELETE', path);
+    forgetSession();
     queries.clear();
     location.assign('/sign-in');
   };
