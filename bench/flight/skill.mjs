@@ -37,6 +37,7 @@ const wrongRow = (cell, { wrong }) => {
     flights: cell.flights,
     past: cell.past,
     traps: cell.traps,
+    curve: cell.skewed ? 'skewed' : 'normal',
     flown: `${Math.round(100 * cell.cut)} %`,
     'number wrong': n,
     'last flight shown as over': percent(wrong.over, n),
@@ -89,10 +90,7 @@ const CUT = [
   ['Checked every seven days', ONE, { past: 3, rhythm: 7 }],
   ['Checked every three or four days', ONE, { past: 3, rhythm: 3 }],
 ];
-const WHOLE = [
-  ['Whole seasons, nothing known beforehand', { flights: [0, 1, 2, 3], ...EVERY }, { past: 0 }],
-  ['Whole seasons of three flights, with three past seasons', { ...EVERY, flights: [3], night: [0.7] }, { past: 3 }],
-];
+const WHOLE = [['Whole seasons, nothing known beforehand', { flights: [0, 1, 2, 3], ...EVERY }, { past: 0 }]];
 
 /** The tables of the document. */
 export async function skill({ seeds }) {
