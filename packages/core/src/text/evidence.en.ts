@@ -54,7 +54,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, da
     case 'rate': {
       const spread = item.k === null ? 'gamma–Poisson' : `negative binomial, k ${fine(item.k)}, ${scatter(item.scatter)}`;
       if (item.count === 0)
-        return `Nothing in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): up to ${figure(item.high)} per trap per night would still fit that, ${percent(item.level)} limit (${spread}).`;
+        return `Nothing in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): up to ${figure(item.high)} per trap per night would still be possible, ${percent(item.level)} limit (${spread}).`;
       return `${plural(item.count, 'moth')} in ${plural(item.trapNights, 'trap-night')} (${design[item.design]}): ${figure(item.perNight)} per trap per night, ${percent(item.level)} interval ${figure(item.low)}–${figure(item.high)} (${spread}).`;
     }
     case 'threshold':

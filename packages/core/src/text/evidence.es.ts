@@ -75,7 +75,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
     case 'rate': {
       const spread = item.k === null ? 'gamma–Poisson' : `binomial negativa, k ${spoken(fine(item.k))}, ${scatter(item.scatter)}`;
       if (item.count === 0)
-        return `Nada en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): hasta ${number(item.high)} por trampa y noche cabrían aún en ello, límite del ${share(item.level)} (${spread}).`;
+        return `Nada en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): hasta ${number(item.high)} por trampa y noche serían todavía posibles, límite del ${share(item.level)} (${spread}).`;
       return `${plural(item.count, 'polilla')} en ${plural(item.trapNights, 'noche-trampa', 'noches-trampa')} (${design[item.design]}): ${number(item.perNight)} por trampa y noche, intervalo del ${share(item.level)} ${number(item.low)}–${number(item.high)} (${spread}).`;
     }
     case 'threshold':
@@ -133,7 +133,7 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
     case 'choice-open':
       return choiceOpenSentence(item);
     case 'other-design':
-      return `Aquí hay también un diseño ${design[item.design]}: ${number(item.perNight)} por noche${
+      return `Aquí hay también otro diseño (${design[item.design]}): ${number(item.perNight)} por noche${
         item.adjusted === null || item.against === null
           ? '; sin proporción publicada entre los diseños'
           : `, equivalente en ${design[item.against]} a unas ${number(item.adjusted[0])}–${number(item.adjusted[1])} (${citation(item.source) ?? 'práctica común, sin fuente'})`

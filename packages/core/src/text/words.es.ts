@@ -19,7 +19,7 @@ export const verb: Wording['verb'] = {
 export const productName = (product: string): string => (product.trim() === '' ? 'un producto que nadie anotó' : product);
 
 export const design: Wording['design'] = {
-  bucket: 'trampa de cubo',
+  bucket: 'trampa de cubeta',
   'mesh-cone': 'cono de malla',
   'wire-cone': 'cono de alambre',
   delta: 'trampa delta',

@@ -10,7 +10,7 @@ export interface MonthlyNormals {
   readonly tmaxC: readonly number[];
 }
 
-export const MONTHS = 12;
+const MONTHS = 12;
 
 /** The usual extremes of a day: straight lines from the middle of one month to that of the next. */
 export function normalsOn(normals: MonthlyNormals, on: Day): { readonly tminC: number; readonly tmaxC: number } {

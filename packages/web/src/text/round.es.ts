@@ -154,7 +154,7 @@ export const roundEs: RoundWords = {
     cancel: 'Dejarlo como estaba',
     failed: 'Este teléfono no pudo guardarlo. Libere espacio y guarde otra vez: no se escribió nada.',
     design: {
-      bucket: 'trampa de cubo',
+      bucket: 'trampa de cubeta',
       'mesh-cone': 'cono de malla',
       'wire-cone': 'cono de alambre',
       delta: 'trampa delta',

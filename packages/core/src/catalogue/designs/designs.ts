@@ -8,7 +8,7 @@ export const designs: readonly DesignFacts[] = [
       es: 'Base, embudo, tapa, jaula del atrayente y gancho.',
     }),
     design: 'bucket',
-    name: { en: 'bucket (funnel) trap', es: 'trampa de cubo (embudo)' },
+    name: { en: 'bucket (funnel) trap', es: 'trampa de cubeta (embudo)' },
     heightM: null,
     siting: {
       en: 'Hung from a branch, stake or stand at the crop.',

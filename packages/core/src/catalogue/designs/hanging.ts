@@ -49,7 +49,7 @@ const LURE_STEP = text(
 const own: Readonly<Record<TrapDesign, { readonly materials: readonly LocalText[]; readonly steps: readonly LocalText[] }>> = {
   bucket: {
     materials: [
-      text('bucket, funnel, lid, lure cage and hanger', 'cubo, embudo, tapa, canastilla del atrayente y colgador'),
+      text('bucket, funnel, lid, lure cage and hanger', 'cubeta, embudo, tapa, canastilla del atrayente y colgador'),
       text('stake or stand where no branch serves', 'estaca o soporte donde no sirva una rama'),
     ],
     steps: [
