@@ -64,7 +64,7 @@ export function OpenEvidence(props: {
           {advice ? wording.headline(advice) : wording.verb[verb]}
         </h3>
         <span className="actions">
-          {on === undefined && advice && (verb === 'decide' || verb === 'scout') && mayAnswer(verb) && (
+          {on === undefined && (verb === 'decide' || verb === 'scout') && mayAnswer(verb) && (
             <AnswerButton asked={{ field, insect: insect.id, verb, on: props.today }} />
           )}
           <button type="button" className="plain-button" onClick={close}>
