@@ -51,7 +51,14 @@ module.exports = {
     only('exchange', ['core']),
     only('store', ['core']),
     only('server', ['core', 'store', 'exchange']),
-    only('web', ['core']),
+    only('web', ['core', 'exchange']),
+    {
+      name: 'sheets-are-read-beside-the-page',
+      severity: 'error',
+      comment: 'Readers of files are large and slow: a worker has them, and the page has its answers.',
+      from: { path: '^packages/web/src', pathNot: '/import\\.worker\\.ts$' },
+      to: { path: '^packages/exchange/', dependencyTypesNot: ['type-only'] },
+    },
     only('cli', ['core', 'store', 'exchange', 'server']),
     {
       name: 'core-does-no-io',

@@ -49,6 +49,7 @@ export async function show(page: Page, { path, ready, unfold = 'details' }: Surf
 const scoutingOf = ({ fieldId, insect }: { fieldId: string; insect: string }) => `/fields/${fieldId}/scouting/${insect}`;
 
 export const SURFACES: readonly Surface[] = [
+  { name: 'import, into the demo', path: () => '/program/data/import', ready: 'main .note' },
   {
     name: 'this week, with evidence',
     path: () => '/',

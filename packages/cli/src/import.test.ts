@@ -162,6 +162,20 @@ describe('duskwatch import', () => {
   });
 });
 
+describe('duskwatch import into the demo', () => {
+  it('is refused with what to do, and the demo stays as it was', async () => {
+    const data = ['--data', duskwatch.path('demo-data')];
+    expect((await duskwatch.run('demo', ...data)).exit).toBe(0);
+    const before = (await duskwatch.run('advise', '--on', '2026-07-15', '--json', ...data)).out;
+    const sheet = duskwatch.folder('real', { 'fields.csv': 'field_id,farm,name,crop\nreal-1,Real farm,Real field,sweet-corn\n' });
+    const refused = await duskwatch.run('import', `${sheet}/fields.csv`, ...data);
+    expect(refused.exit).toBe(1);
+    expect(refused.err).toContain('invented and real records are never mixed');
+    expect(refused.err).toContain('--data my-program');
+    expect((await duskwatch.run('advise', '--on', '2026-07-15', '--json', ...data)).out).toBe(before);
+  });
+});
+
 describe('duskwatch export', () => {
   it('writes a folder that imports into an empty database as the same program', async () => {
     await importInto('source-data', duskwatch.folder('source', smallFolder));

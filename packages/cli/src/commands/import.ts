@@ -1,6 +1,15 @@
 import { writeFileSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
-import { ok, type Program, type Result, refuse, type SheetProposal, type SheetQuestion, sheetEnglish } from '@duskwatch/core';
+import {
+  ok,
+  type Problem,
+  type Program,
+  type Result,
+  refuse,
+  type SheetProposal,
+  type SheetQuestion,
+  sheetEnglish,
+} from '@duskwatch/core';
 import { type DataOption, describeDatabase, withDatabase } from '../database.ts';
 import { proposeImport } from '../import/propose.ts';
 import { type ReadImportOptions, readImport } from '../import/read.ts';
@@ -34,6 +43,9 @@ export function importPath(path: string, options: ImportOptions): Promise<Outcom
       onProgress: reading.update,
     }).finally(reading.stop);
     if (!read.ok) return faulty(...read.problems);
+    // An invented folder may join an invented program; what is real may not.
+    if (held.settings.invented && held.fields.length > 0 && read.value.settings?.invented !== true)
+      return faulty(intoInvented(options));
 
     const writing = await progressBar('Writing');
     const imported = await store
@@ -51,6 +63,13 @@ export function importPath(path: string, options: ImportOptions): Promise<Outcom
     return done;
   });
 }
+
+const intoInvented = (options: DataOption): Problem => ({
+  where: {},
+  got: `an invented program in ${describeDatabase(options)}`,
+  expected: 'a program of your own: invented and real records are never mixed',
+  fix: 'Import into a place of its own: add --data my-program, and start it with duskwatch serve --data my-program.',
+});
 
 async function propose(path: string, held: Program, options: ReadImportOptions & ImportOptions): Promise<Outcome> {
   const proposed = await proposeImport(path, held, options);

@@ -189,6 +189,11 @@ const more = createRoute({
   path: '/more',
   component: lazyRouteComponent(() => import('./MorePage.tsx'), 'MorePage'),
 });
+const importing = createRoute({
+  getParentRoute,
+  path: '/program/data/import',
+  component: lazyRouteComponent(() => import('../desk/import/ImportPage.tsx'), 'ImportPage'),
+});
 const signIn = createRoute({
   getParentRoute,
   path: '/sign-in',
@@ -272,6 +277,7 @@ export const routerOver = (queries: QueryClient) =>
       people,
       rules,
       data,
+      importing,
       settings,
       start,
       record,

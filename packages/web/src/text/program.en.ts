@@ -9,7 +9,8 @@ export const programEn = {
     sub: 'How records come in, and how they go out.',
     import: {
       title: 'Import',
-      text: 'A folder of CSV tables, or a spreadsheet of counts. All of it is checked before anything is kept; whatever is wrong is named with its row and column:',
+      open: 'Import a sheet',
+      text: 'A sheet of counts or weather as you keep it, seen before anything of it is kept. A folder of CSV tables comes in by command:',
       command: 'npx duskwatch import FOLDER',
     },
     export: { title: 'Export', text: 'The records as tables for a spreadsheet:', command: 'npx duskwatch export FOLDER' },

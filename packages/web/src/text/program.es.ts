@@ -10,7 +10,8 @@ export const programEs: ProgramWords = {
     sub: 'Cómo entran los registros y cómo salen.',
     import: {
       title: 'Importar',
-      text: 'Una carpeta de tablas CSV o una hoja de conteos. Todo se revisa antes de guardar algo; lo que está mal se nombra con su renglón y su columna:',
+      open: 'Importar una hoja',
+      text: 'Una hoja de conteos o de clima tal como usted la lleva, que se ve antes de que se guarde algo. Una carpeta de tablas CSV entra por comando:',
       command: 'npx duskwatch import CARPETA',
     },
     export: {

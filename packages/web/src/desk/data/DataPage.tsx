@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import { sessionQuery } from '../../api/session.ts';
 import { programWords } from '../../text/program.ts';
 import { useTitle } from '../../ui/media.ts';
@@ -24,6 +25,13 @@ export function DataPage() {
           (['import', 'export', 'backup'] as const).map((act) => (
             <Setting key={act} title={w[act].title}>
               <p>{w[act].text}</p>
+              {act === 'import' && (
+                <p>
+                  <Link className="button primary" to="/program/data/import">
+                    {w.import.open}
+                  </Link>
+                </p>
+              )}
               <p>
                 <code>{w[act].command}</code>
               </p>

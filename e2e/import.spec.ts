@@ -1,0 +1,70 @@
+/** A sheet as somebody keeps it, from the file to records and back: seen, asked about, imported, taken back. */
+import { fileURLToPath } from 'node:url';
+import { startEmptyServer } from './own-server.ts';
+import { accessibilityProblems, expect, expectNoSidewaysScroll, test } from './page.ts';
+
+const fixture = (name: string) => fileURLToPath(new URL(`../packages/exchange/fixtures/${name}`, import.meta.url));
+
+test('a sheet with words among its counts is understood, asked about once a word, imported, and taken back', async ({ page }) => {
+  const server = await startEmptyServer();
+  try {
+    await page.goto(`${server.url}/program/data`);
+    await page.getByRole('link', { name: 'Import a sheet' }).click();
+    await page.getByLabel('Choose a file').setInputFiles(fixture('words-in-cells.csv'));
+    await expect(page.getByText(/^3 traps, 15 checks on 6 days/)).toBeVisible();
+    await expect(page.locator('.sheet-cells td.as-word').filter({ hasText: 'trap down' })).toBeVisible();
+    await expectNoSidewaysScroll(page);
+    expect(await accessibilityProblems(page)).toEqual([]);
+
+    const answer = (id: string) => page.locator(`[data-name="${id}"]`);
+    await page.getByRole('button', { name: /^Take what is likely for 10/ }).click();
+    await answer('insect').locator('select').selectOption('helicoverpa-zea');
+    await answer('design').locator('select').selectOption('mesh-cone');
+    await answer('crop').locator('select').selectOption('sweet-corn');
+    await answer('farm').locator('input').fill('Hill farm');
+    await page.getByRole('button', { name: 'See what it becomes' }).click();
+    // The day on which the traps were hung is still open: it is named, and nothing is kept.
+    await expect(page.getByRole('alert')).toContainText('hungOn');
+    await answer('hungOn').locator('input').fill('2025-04-28');
+    await page.getByRole('button', { name: 'See what it becomes' }).click();
+    await expect(page.getByText('15 checks; 3 new traps; 3 new fields')).toBeVisible();
+    await page.getByRole('button', { name: 'Import', exact: true }).click();
+    await expect(page.getByText('21 records added')).toBeVisible();
+
+    const checks = async () => (await (await page.request.get(`${server.url}/api/records/checks`)).json()) as object[];
+    expect(await checks()).toHaveLength(15);
+    // The next file of the same make has the answers already.
+    await page.getByLabel('Choose a file').setInputFiles(fixture('words-in-cells.csv'));
+    await expect(answer('word:trap down').locator('select')).toHaveValue('down');
+
+    await page.getByRole('button', { name: 'Take back all of words-in-cells.csv' }).click();
+    await expect(page.getByText(/taken back by/)).toBeVisible();
+    expect(
+      (await checks()).filter(
+        (said) => (said as { standing: string }).standing === 'current' && (said as { value: unknown }).value,
+      ),
+    ).toEqual([]);
+  } finally {
+    await server.stop();
+  }
+});
+
+test('what is no sheet is refused in words, and a workbook of weather is asked about by its units', async ({ page }) => {
+  const server = await startEmptyServer();
+  try {
+    await page.goto(`${server.url}/program/data/import`);
+    await page
+      .getByLabel('Choose a file')
+      .setInputFiles({ name: 'x.xlsx', mimeType: 'application/zip', buffer: Buffer.from('PK\u0003\u0004 no workbook') });
+    await expect(page.getByRole('alert')).toContainText('not a workbook');
+    await page.getByLabel('Choose a file').setInputFiles(fixture('clima.csv'));
+    await expect(page.getByText(/^Weather of 20 days/)).toBeVisible();
+    await page.locator('[data-name="temperatureUnit"] select').selectOption('C');
+    await page.locator('[data-name="precipitationUnit"] select').selectOption('mm');
+    await page.locator('[data-name="source"] input').fill('barn');
+    await page.getByRole('button', { name: 'See what it becomes' }).click();
+    await expect(page.getByText('20 days of weather')).toBeVisible();
+  } finally {
+    await server.stop();
+  }
+});

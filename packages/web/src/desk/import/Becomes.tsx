@@ -1,0 +1,59 @@
+import { dayText } from '../../format/day.ts';
+import { importWords as w } from '../../text/import.ts';
+import { useWording } from '../../text/wording.ts';
+import { Table } from '../../ui/table/Table.tsx';
+import type { Applied } from './messages.ts';
+
+const SHOWN = 200;
+
+/** The records that a file becomes, before anything is kept. */
+export function Becomes(props: { applied: Applied; busy: boolean; keep: () => void; back: () => void }) {
+  const { applied, busy, keep, back } = props;
+  const { fields = [], traps = [], checks = [], weather = [] } = applied.records;
+  const wording = useWording();
+  const columns = w.becomes.columns;
+  const all = checks.length + weather.length;
+  return (
+    <section aria-label={w.becomes.title} className="import-becomes">
+      <h2>{w.becomes.title}</h2>
+      <p className="import-line">{w.becomes.records(fields.length, traps.length, checks.length, weather.length)}</p>
+      <p className="import-acts">
+        <button type="button" className="button primary" disabled={busy} onClick={keep}>
+          {w.becomes.keep}
+        </button>
+        <button type="button" className="button" disabled={busy} onClick={back}>
+          {w.becomes.back}
+        </button>
+      </p>
+      {weather.length > 0 ? (
+        <Table
+          label={w.becomes.title}
+          height="page"
+          rows={weather.slice(0, SHOWN)}
+          keyOf={({ sourceId, date }) => `${sourceId} ${date}`}
+          columns={[
+            { head: columns.source, value: ({ sourceId }) => sourceId, names: true },
+            { head: columns.day, value: ({ date }) => date, said: ({ date }) => dayText(date) },
+            { head: columns.low, value: ({ tminC }) => tminC, number: true },
+            { head: columns.high, value: ({ tmaxC }) => tmaxC, number: true },
+          ]}
+        />
+      ) : (
+        <Table
+          label={w.becomes.title}
+          height="page"
+          rows={checks.slice(0, SHOWN)}
+          keyOf={({ trapId, checkedOn, visit }) => `${trapId} ${checkedOn} ${visit}`}
+          columns={[
+            { head: columns.trap, value: ({ trapId }) => trapId, names: true },
+            { head: columns.day, value: ({ checkedOn }) => checkedOn, said: ({ checkedOn }) => dayText(checkedOn) },
+            { head: columns.count, value: ({ targetCount }) => targetCount, number: true },
+            { head: columns.condition, value: ({ condition }) => wording.condition[condition] },
+            { head: columns.note, value: ({ note }) => note },
+          ]}
+        />
+      )}
+      <p className="key">{w.becomes.first(Math.min(SHOWN, all), all)}</p>
+    </section>
+  );
+}
