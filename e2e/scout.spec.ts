@@ -1,5 +1,5 @@
 import type { APIRequestContext, Page } from '@playwright/test';
-import type { SampleRecord, ScoutingView } from '../packages/core/src/index.ts';
+import type { DecisionRecord, SampleRecord, ScoutingView } from '../packages/core/src/index.ts';
 import { freshTest as test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll, fieldOf } from './page.ts';
 
@@ -30,8 +30,23 @@ async function open(page: Page, url: string) {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
 }
 
+/** A second touch within a quarter of a second is taken for the same one. */
+const STEADY_MS = 300;
+
+/** Says that the next place is reached, where the walk leads to one. */
+async function arrive(page: Page) {
+  const here = page.getByRole('button', { name: /^I am at place|^Estoy en el punto/ });
+  if (!(await here.isVisible())) return;
+  await here.click();
+  await page.waitForTimeout(STEADY_MS);
+}
+
 async function tap(page: Page, name: RegExp, times: number) {
-  for (let i = 0; i < times; i++) await page.getByRole('button', { name }).click();
+  for (let i = 0; i < times; i++) {
+    await arrive(page);
+    await page.getByRole('button', { name }).click();
+    await page.waitForTimeout(STEADY_MS);
+  }
 }
 
 test('a field walked without signal, with a reload and a dead battery on the way, is judged, sent later, and the advice follows', async ({
@@ -53,6 +68,7 @@ test('a field walked without signal, with a reload and a dead battery on the way
 
   const marked = /^(Infested|With eggs|Damaged)$/;
   await tap(page, /^Clean$/, 7);
+  await arrive(page);
   await expect(answer(page)).toHaveText('Go on');
   await expect(page.locator('.scout-standing')).toContainText(`${plan.maxSamples - 7} `);
   await page.reload();
@@ -64,17 +80,21 @@ test('a field walked without signal, with a reload and a dead battery on the way
   await page.goto(address(field.fieldId, pair.insect));
   await expect(tally(page)).toHaveText(/^7 /);
 
-  await page.getByRole('button', { name: marked }).focus();
   let taps = 0;
-  while ((await answer(page).textContent()) === 'Go on' && taps++ < plan.maxSamples) {
+  while (!(await answer(page).textContent())?.startsWith('Stop') && taps++ < plan.maxSamples) {
+    await arrive(page);
+    await page.getByRole('button', { name: marked }).focus();
     await page.keyboard.press('Enter');
     await expect(tally(page)).toHaveText(new RegExp(`^${7 + taps} `));
+    await page.waitForTimeout(STEADY_MS);
   }
   await expect(answer(page)).toHaveText('Stop: above');
   await expect(page.locator('.scout-standing')).toContainText('A decision is due, with the grower and a licensed adviser.');
+  await expect(page.locator('.scout-standing')).toContainText(`Whoever farms ${field.farm}, today, and the coordinator`);
   await page.getByRole('button', { name: 'Take back the last' }).click();
-  await expect(answer(page)).toHaveText('Go on');
-  await page.getByRole('button', { name: marked }).click();
+  await expect(answer(page)).not.toHaveText('Stop: above');
+  await page.waitForTimeout(STEADY_MS);
+  await tap(page, marked, 1);
   await page.getByRole('button', { name: 'Save the sample' }).click();
   await expect(page.getByRole('heading', { name: /^Last result/ })).toBeVisible();
   await expect(page.getByRole('link', { name: /1 kept here, not sent$/ })).toBeVisible();
@@ -93,6 +113,50 @@ test('a field walked without signal, with a reload and a dead battery on the way
   const after = (await fieldOf(request, field.fieldId)).insects.find(({ insect }) => insect.id === pair.insect)!;
   expect(after.advice.verb).toBe('decide');
   expect(after.advice.because[0]).toMatchObject({ kind: 'sample', verdict: 'above', examined: 7 + taps });
+});
+
+test('a second touch in a quarter of a second is one, and between places there is one thing to do', async ({ page, request }) => {
+  const { field, pair, plan } = await target(request);
+  await open(page, address(field.fieldId, pair.insect));
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
+  await page.getByRole('button', { name: 'Clean', exact: true }).dblclick();
+  await expect(tally(page)).toHaveText(/^1 /);
+  await page.waitForTimeout(STEADY_MS);
+  await tap(page, /^Clean$/, plan.walk.perPlace - 1);
+  await expect(answer(page)).toHaveText('Walk to place 2');
+  await expect(page.getByRole('button', { name: 'Clean', exact: true })).toHaveCount(0);
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await arrive(page);
+  await expect(answer(page)).toHaveText('Go on');
+});
+
+test('a decision not to treat is recorded with its reason where the walk ends', async ({ page, request }) => {
+  const { field, pair, plan } = await target(request);
+  await open(page, address(field.fieldId, pair.insect));
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
+  for (let n = 0; n < plan.maxSamples && !(await page.getByRole('button', { name: 'Save the sample' }).isVisible()); n++) {
+    await tap(page, /^(Infested|With eggs|Damaged)$/, 1);
+  }
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Save the sample' }).click();
+  await page.getByRole('button', { name: 'Decided not to treat, because …' }).click();
+  const sheet = page.getByRole('dialog');
+  await sheet.getByRole('button', { name: 'Another reason' }).click();
+  await sheet.getByRole('button', { name: 'Save the decision' }).click();
+  await expect(sheet.getByRole('alert')).toHaveText('Say what the other reason was.');
+  await sheet.getByRole('button', { name: 'Harvest is near' }).click();
+  await sheet.getByRole('button', { name: 'Save the decision' }).click();
+  await expect(page.getByRole('link', { name: /All sent$/ })).toBeVisible();
+  const { on } = await scoutingOf(request);
+  const decisions = (await (await request.get('/api/records/decisions')).json()) as { value: DecisionRecord }[];
+  expect(decisions.map(({ value }) => value)).toContainEqual({
+    fieldId: field.fieldId,
+    insect: pair.insect,
+    decidedOn: on,
+    decision: 'not-treated',
+    reason: 'harvest-near',
+    note: null,
+  });
 });
 
 test('a scout who reads Spanish is led and answered in Spanish', async ({ page, request }) => {

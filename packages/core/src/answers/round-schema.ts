@@ -1,7 +1,7 @@
 /** A drive past the stations, as the phone needs it: complete, so that it works without signal. */
 import { z } from 'zod';
 import type { Shape } from '../base/shape.ts';
-import { localTextSchema } from '../catalogue/schema.ts';
+import { localTextSchema, standingSchema } from '../catalogue/schema.ts';
 import { conditionSchema, isoDay, SKIP_REASONS, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
 import { keepOutSchema, namedFieldSchema, namedProgramSchema, observedStageSchema } from './schema.ts';
 
@@ -42,7 +42,8 @@ const roundTrapSchema = z
         change: z.boolean().describe('It ends before the next visit would come.'),
       })
       .nullable(),
-    marks: localTextSchema
+    marks: z
+      .object({ note: localTextSchema, standing: standingSchema })
       .nullable()
       .describe('What tells the target from others, from the catalogue; null when it is not in it.'),
     lookAlikes: z.array(z.object({ name: localTextSchema, note: localTextSchema })).describe('In words, from the catalogue.'),

@@ -94,6 +94,7 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
       !newest || check.checkedOn > newest.checkedOn || (check.checkedOn === newest.checkedOn && check.visit > newest.visit);
     return later ? check : newest;
   }, null);
+  const known = insectById(insect);
   const due = checkDue(prepared, trap);
   const lure = lureEnds(prepared, trap);
   const placed = lure?.lure ?? newestLure(prepared, trapId);
@@ -129,8 +130,8 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
       // A lure that would end before the next visit is changed at this one.
       change: lure !== null && lure.ends < prepared.on + usualGap(prepared, trap),
     },
-    marks: insectById(insect)?.marks.note ?? null,
-    lookAlikes: (insectById(insect)?.lookAlikes ?? []).map(({ name, note }) => ({ name, note })),
+    marks: known ? { note: known.marks.note, standing: known.marks.standing } : null,
+    lookAlikes: (known?.lookAlikes ?? []).map(({ name, note }) => ({ name, note })),
   };
 }
 

@@ -2,14 +2,14 @@
 import { atLeast, joint } from './counts.ts';
 import { NEXT_COUNT } from './next-count-figures.ts';
 
-export interface ExpectedCount {
+interface ExpectedCount {
   /** Moths per night. */
   readonly perNight: number;
   /** Scatter k of a visit about it. */
   readonly k: number;
 }
 
-export interface CountedNights {
+interface CountedNights {
   readonly count: number;
   readonly nights: number;
 }

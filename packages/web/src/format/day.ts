@@ -18,6 +18,9 @@ export function shortDay(date: IsoDay): string {
   return dayOrder === 'month-day' ? `${weekday} ${month} ${day}` : `${weekday} ${day} ${month}`;
 }
 
+/** `Sun`, `dom`: where the day is near enough to need no more. */
+export const weekdayOf = (date: IsoDay): string => partsOf(SHORT, date).weekday;
+
 /** `13 Jul` or `Jul 13`, where the weekday would be another year's. */
 export function shortDate(date: IsoDay): string {
   const { day, month } = partsOf(SHORT, date);

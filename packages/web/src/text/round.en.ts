@@ -16,6 +16,8 @@ export const roundEn = {
     progress: (done: number, of: number) => `${done} of ${plural(of, 'trap', 'traps')} seen to`,
     allSent: 'All sent',
     kept: (n: number) => `${n} kept here, not sent`,
+    keptShort: (n: number) => `${n} kept`,
+    sentShort: 'sent',
     refused: (n: number) => `${n} refused`,
     unsentLabel: 'What is not yet sent',
     light: 'Day',
@@ -61,8 +63,6 @@ export const roundEn = {
     read: (when: string, days: number) => `read from the server ${when}${days > 0 ? `, ${plural(days, 'day', 'days')} old` : ''}`,
     stale: 'What others did since then is not known here.',
     old: (date: string) => `The round of ${date} is not ended.`,
-    update: 'A new version of Duskwatch is ready.',
-    updateNow: 'Use it now',
   },
 
   scanned: {
@@ -88,11 +88,10 @@ export const roundEn = {
 
   list: {
     next: 'Next',
-    again: 'Go on',
     open: (n: number) => (n === 1 ? 'open' : `${n} open`),
+    passedBy: 'passed by',
     done: 'done',
     skipped: (reason: string) => `skipped: ${reason}`,
-    counted: (counts: string) => `counted ${counts}`,
     notDue: 'not due',
     end: 'End the round',
     endOpen: (n: number) => `End it with ${plural(n, 'trap', 'traps')} not checked`,
@@ -103,7 +102,6 @@ export const roundEn = {
       `${plural(saved, 'trap', 'traps')} counted${skipped ? `, ${skipped} skipped` : ''}.`,
     unsentText: (n: number) => `${n} still kept here: they are sent as soon as there is signal, also after the round is ended.`,
     addAll: 'Add the stations that are not due',
-    ended: 'Round ended.',
   },
 
   keepOut: {
@@ -118,16 +116,8 @@ export const roundEn = {
   },
 
   trap: {
-    of: (n: number, total: number) => `trap ${n} of ${total} here`,
-    never: 'not checked yet',
-    last: (when: string, count: string) => `last visit ${when}: ${count}`,
-    nights: (n: number) => (n === 0 ? 'today' : n === 1 ? 'yesterday' : `${n} nights ago`),
     notCounted: 'not counted',
     leftIn: 'moths were left in',
-    left: 'left in',
-    unfit: 'unfit',
-    doubtful: 'doubtful',
-    height: (m: string) => `opening at ${m}`,
     notDue: (date: string) => `not due until ${date}`,
     others: 'Others',
     othersLong: 'Other moths',
@@ -142,8 +132,6 @@ export const roundEn = {
     reasons: unfitReasonWords.en,
     emptied: 'Emptied',
     left_: 'Not emptied',
-    emptiedHelp: 'Moths left in count again next time.',
-    save: 'Save',
     saveNext: (where: string) => `Save, go to ${where}`,
     saveLast: 'Save, round complete',
     saving: 'Saving …',
@@ -164,12 +152,9 @@ export const roundEn = {
     kept: (trap: string, count: string) => `${trap}: ${count} kept`,
     unfitKept: 'unfit',
     undo: 'Undo',
-    undone: (trap: string) => `${trap}: taken back`,
     skip: 'Skip',
     skipKept: (trap: string, reason: string) => `${trap} skipped: ${reason}`,
-    skippedBefore: (reason: string) => `Skipped before: ${reason}. Saving a check undoes that.`,
     here: 'At this station',
-    gone: 'This trap is not in the round on this phone.',
   },
 
   lure: {
@@ -181,7 +166,6 @@ export const roundEn = {
         ? `Placed ${date}, ${plural(days, 'day', 'days')} ago. How long it lasts is not recorded.`
         : `Placed ${date}, ${days} of ${life} days.`,
     noneLong: 'No lure is recorded in this trap.',
-    due: 'change due',
     title: 'Lure',
     changed: 'Lure changed now',
     changedShort: 'changed',
@@ -198,7 +182,6 @@ export const roundEn = {
     never: 'not recorded yet',
     unknown: 'not recorded',
     noCrop: 'This crop has no stages in the catalogue. Write the stage in the note.',
-    clear: 'Not looked at',
     noField: 'No field rests on this trap.',
   },
 
@@ -219,7 +202,6 @@ export const roundEn = {
   note: { button: 'Note', written: 'written', title: 'Note', label: 'Note for this check' },
 
   help: {
-    button: 'Help',
     title: 'Which moth is it?',
     target: 'Count as target',
     notThese: 'Not these: they go into “Others”',

@@ -17,6 +17,8 @@ export const roundEs: RoundWords = {
     progress: (done, of) => `${done} de ${plural(of, 'trampa atendida', 'trampas atendidas')}`,
     allSent: 'Todo enviado',
     kept: (n) => `${n} aquí, sin enviar`,
+    keptShort: (n) => `${n} aquí`,
+    sentShort: 'enviado',
     refused: (n) => `${n} no aceptados`,
     unsentLabel: 'Lo que aún no se envió',
     light: 'Día',
@@ -62,8 +64,6 @@ export const roundEs: RoundWords = {
     read: (when, days) => `leído del servidor ${when}${days > 0 ? `, hace ${plural(days, 'día', 'días')}` : ''}`,
     stale: 'Lo que otros hicieron después no se sabe aquí.',
     old: (date) => `La ronda del ${date} no está terminada.`,
-    update: 'Hay una versión nueva de Duskwatch.',
-    updateNow: 'Usarla ahora',
   },
 
   scanned: {
@@ -88,11 +88,10 @@ export const roundEs: RoundWords = {
 
   list: {
     next: 'Siguiente',
-    again: 'Seguir',
     open: (n) => (n === 1 ? 'abierta' : `${n} abiertas`),
+    passedBy: 'saltada',
     done: 'hecha',
     skipped: (reason) => `saltada: ${reason}`,
-    counted: (counts) => `contadas: ${counts}`,
     notDue: 'no toca',
     end: 'Terminar la ronda',
     endOpen: (n) => `Terminarla con ${plural(n, 'trampa', 'trampas')} sin revisar`,
@@ -103,7 +102,6 @@ export const roundEs: RoundWords = {
       `${plural(saved, 'trampa contada', 'trampas contadas')}${skipped ? `, ${plural(skipped, 'saltada', 'saltadas')}` : ''}.`,
     unsentText: (n) => `${n} siguen aquí: se envían en cuanto haya señal, también con la ronda terminada.`,
     addAll: 'Añadir las estaciones que no tocan',
-    ended: 'Ronda terminada.',
   },
 
   keepOut: {
@@ -118,16 +116,8 @@ export const roundEs: RoundWords = {
   },
 
   trap: {
-    of: (n, total) => `trampa ${n} de ${total} aquí`,
-    never: 'aún sin revisar',
-    last: (when, count) => `última visita ${when}: ${count}`,
-    nights: (n) => (n === 0 ? 'hoy' : n === 1 ? 'anoche' : `hace ${n} noches`),
     notCounted: 'sin contar',
     leftIn: 'quedaron polillas dentro',
-    left: 'quedaron dentro',
-    unfit: 'no apta',
-    doubtful: 'dudosa',
-    height: (m) => `abertura a ${m}`,
     notDue: (date) => `no toca hasta el ${date}`,
     others: 'Otras',
     othersLong: 'Otras polillas',
@@ -142,8 +132,6 @@ export const roundEs: RoundWords = {
     reasons: unfitReasonWords.es,
     emptied: 'Vaciada',
     left_: 'Sin vaciar',
-    emptiedHelp: 'Las polillas que queden se cuentan otra vez.',
-    save: 'Guardar',
     saveNext: (where) => `Guardar, ir a ${where}`,
     saveLast: 'Guardar, ronda completa',
     saving: 'Guardando …',
@@ -164,12 +152,9 @@ export const roundEs: RoundWords = {
     kept: (trap, count) => `${trap}: ${count}, guardado`,
     unfitKept: 'no apta',
     undo: 'Deshacer',
-    undone: (trap) => `${trap}: retirado`,
     skip: 'Saltar',
     skipKept: (trap, reason) => `${trap}: se saltó, ${reason}`,
-    skippedBefore: (reason) => `Se saltó antes: ${reason}. Al guardar una revisión eso se anula.`,
     here: 'En esta estación',
-    gone: 'Esta trampa no está en la ronda de este teléfono.',
   },
 
   lure: {
@@ -181,7 +166,6 @@ export const roundEs: RoundWords = {
         ? `Puesto el ${date}, hace ${plural(days, 'día', 'días')}. No consta cuánto dura.`
         : `Puesto el ${date}, ${days} de ${life} días.`,
     noneLong: 'No consta ningún atrayente en esta trampa.',
-    due: 'toca cambiar',
     title: 'Atrayente',
     changed: 'Atrayente cambiado ahora',
     changedShort: 'cambiado',
@@ -198,7 +182,6 @@ export const roundEs: RoundWords = {
     never: 'aún sin anotar',
     unknown: 'sin anotar',
     noCrop: 'Este cultivo no tiene etapas en el catálogo. Escriba la etapa en la nota.',
-    clear: 'No la miré',
     noField: 'Ninguna parcela depende de esta trampa.',
   },
 
@@ -219,7 +202,6 @@ export const roundEs: RoundWords = {
   note: { button: 'Nota', written: 'escrita', title: 'Nota', label: 'Nota para esta revisión' },
 
   help: {
-    button: 'Ayuda',
     title: '¿Qué polilla es?',
     target: 'Cuéntela como buscada',
     notThese: 'Estas no: van en «Otras»',

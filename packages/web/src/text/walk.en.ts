@@ -45,14 +45,47 @@ export const walkEn = {
     pad: 'How many on this one?',
     tally: (units: string, found: string) => `${units}: ${found}`,
     share: (share: string, low: string, high: string) => `${share}, between ${low} and ${high} (80 % interval)`,
+    walkTo: (place: number) => `Walk to place ${place}`,
+    walkHow: (units: string) =>
+      `About 40 paces on, along the zigzag, away from the edge. There, ${units} in a row, as they come.`,
+    lap: 'By other rows this time, between the first places.',
+    arrived: (place: number) => `I am at place ${place}`,
+    goOn: 'Go on: no answer yet',
     undo: 'Take back the last',
     save: 'Save the sample',
     stop: 'Stop here',
     stopText: 'Saved as it is, without an answer of the plan. The advice reads the share found.',
     discard: 'Throw it away',
-    discardText: 'Nothing of it is kept.',
     back: 'Go on walking',
     failed: 'This phone could not keep it. Free some space, then tap again.',
+  },
+
+  after: {
+    record: 'What to record',
+    recordSample: 'The sample, with the button at the foot.',
+    recordStage: 'No crop stage was noted: look at it now, the figure hangs on it.',
+    recordDecision: 'If it is decided not to treat, record why; a treatment once it is made.',
+    tell: 'Whom to tell',
+    tellAbove: (farm: string) =>
+      `Whoever farms ${farm}, today, and the coordinator: the decision is theirs, with a licensed adviser.`,
+    tellClose: (farm: string) => `Whoever farms ${farm} and the coordinator: it is too close for a figure alone.`,
+    tellBelow: 'Nobody has to be told: the advice counts it once it is sent.',
+    tellCount: (farm: string) => `Whoever farms ${farm} and the coordinator, if it is more than usual: no figure says.`,
+  },
+
+  decision: {
+    button: { 'not-treated': 'Decided not to treat, because …', 'not-scouted': 'Decided not to go and look, because …' },
+    because: 'Because',
+    note: 'Note (needed where the reason is another one)',
+    adviser: 'Only what the grower has decided, with a licensed adviser. The question comes back when its time is over.',
+    save: 'Save the decision',
+    cancel: 'Not now',
+    kept: 'Decision kept.',
+    lacks: {
+      reason: 'Choose a reason.',
+      note: 'Say what the other reason was.',
+      failed: 'This phone could not keep it. Free some space, then tap again.',
+    },
   },
 
   saved: {

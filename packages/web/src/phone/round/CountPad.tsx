@@ -1,43 +1,50 @@
 import { roundWords as w } from '../../text/round.ts';
-import { type CountBox, type PadKey, press, typeCount, type UnsavedCheck } from '../shared/unsaved-check.ts';
+import { type Change, type CountBox, type PadKey, press, typeCount, type UnsavedCheck } from '../shared/unsaved-check.ts';
 
 const KEYS: readonly PadKey[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9', 'none', '0', 'erase'];
 
 interface Props {
   readonly draft: UnsavedCheck;
+  readonly change: Change;
   readonly insect: string;
-  readonly change: (make: (before: UnsavedCheck) => UnsavedCheck) => void;
+  /** The insect and the nights that are counted. */
+  readonly label: string;
+  /** What the last visit found, beside what this one does. */
+  readonly last: string;
 }
 
 /** Two boxes. They take a keyboard as well as the pad, and never call up the phone's own. */
-export function Counts({ draft, insect, change }: Props) {
-  const box = (which: CountBox, name: string, label: string) => (
+export function Counts({ draft, insect, label, last, change }: Props) {
+  const box = (which: CountBox, name: string, title: string, beside?: string) => (
     <label className={`count${draft.box === which ? ' is-written' : ''}`}>
-      <span>{name}</span>
-      <input
-        inputMode="none"
-        autoComplete="off"
-        aria-label={label}
-        value={draft[which]}
-        placeholder={w.trap.emptyCount}
-        onFocus={() => change((before) => ({ ...before, box: which }))}
-        onChange={(event) => {
-          const { value } = event.currentTarget;
-          change((before) => typeCount(before, which, value));
-        }}
-      />
+      <span className="count-name">{name}</span>
+      <span className="count-row">
+        <input
+          inputMode="none"
+          autoComplete="off"
+          aria-label={title}
+          value={draft[which]}
+          placeholder={w.trap.emptyCount}
+          onFocus={() => change((before) => ({ ...before, box: which }))}
+          onChange={(event) => {
+            const { value } = event.currentTarget;
+            change((before) => typeCount(before, which, value));
+          }}
+        />
+        {beside && <span className="count-last">{beside}</span>}
+      </span>
     </label>
   );
   return (
     <div className="counts">
-      {box('target', insect, insect)}
+      {box('target', label, insect, last)}
       {box('others', w.trap.others, w.trap.othersLong)}
     </div>
   );
 }
 
 /** One pad, for whichever box was tapped last. */
-export function Pad({ change }: Pick<Props, 'change'>) {
+export function Pad({ change }: { readonly change: Change }) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a pad of keys, named as a group; a fieldset would draw a box.
     <div className="pad" role="group" aria-label={w.trap.pad}>

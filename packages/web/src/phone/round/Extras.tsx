@@ -3,11 +3,11 @@ import { useId } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
-import { capital, heightText, local } from '../shared/figures.ts';
-import type { UnsavedCheck } from '../shared/unsaved-check.ts';
+import { capital, local } from '../shared/figures.ts';
+import { Sheet } from '../shared/Sheet.tsx';
+import type { Change, UnsavedCheck } from '../shared/unsaved-check.ts';
 import { ofKind } from '../shared/written.ts';
 import { PhotoSheet } from './PhotoSheet.tsx';
-import { Sheet } from './Sheet.tsx';
 
 interface Props {
   readonly state: DeviceState;
@@ -16,12 +16,13 @@ interface Props {
   readonly trap: RoundTrap;
   readonly stop: RoundStop;
   readonly draft: UnsavedCheck;
-  readonly change: (make: (before: UnsavedCheck) => UnsavedCheck) => void;
+  readonly change: Change;
+  readonly photoOpen: boolean;
 }
 
 /** What a visit may need beyond the count: nothing in here is asked for, and nothing is assumed. */
 export function Extras(props: Props) {
-  const { draft, change, trap, device } = props;
+  const { draft, change, device, photoOpen } = props;
   return (
     <div className="extras">
       <button
@@ -33,51 +34,10 @@ export function Extras(props: Props) {
         <span>{draft.emptied ? w.trap.emptied : w.trap.left_}</span>
         {!draft.emptied && <small>{w.trap.leftIn}</small>}
       </button>
-      <LureSheet {...props} />
       <StageSheet {...props} />
-      <PhotoSheet draft={draft} change={change} device={device} />
+      <PhotoSheet key={String(photoOpen)} draft={draft} change={change} device={device} open={photoOpen} />
       <NoteSheet {...props} />
-      <HelpSheet trap={trap} />
     </div>
-  );
-}
-
-function LureSheet({ draft, change, trap }: Props) {
-  const life = useId();
-  const { lure } = trap;
-  const age = lure ? w.lure.age(lure.ageDays, lure.lifeDays) : w.lure.none;
-  const state = draft.lureChanged ? w.lure.changedShort : lure?.change ? w.lure.due : age;
-  return (
-    <Sheet name={w.lure.button} state={state} marked={draft.lureChanged || lure?.change === true} title={w.lure.title}>
-      <p>{lure ? w.lure.ageLong(lure.ageDays, lure.lifeDays, shortDay(lure.placedOn)) : w.lure.noneLong}</p>
-      <button
-        type="button"
-        className="big toggle"
-        aria-pressed={draft.lureChanged}
-        onClick={() => change((before) => ({ ...before, lureChanged: !before.lureChanged }))}
-      >
-        {w.lure.changed}
-      </button>
-      {draft.lureChanged && (
-        <div className="entry">
-          <label htmlFor={life}>{w.lure.life}</label>
-          <input
-            id={life}
-            type="number"
-            inputMode="numeric"
-            min={1}
-            max={400}
-            value={draft.lureLifeDays ?? ''}
-            onChange={(event) => {
-              const days = Math.round(event.currentTarget.valueAsNumber);
-              change((before) => ({ ...before, lureLifeDays: days >= 1 ? Math.min(days, 400) : null }));
-            }}
-          />
-          <p className="hint">{w.lure.lifeHelp}</p>
-        </div>
-      )}
-      <p className="caution">{w.lure.gloves}</p>
-    </Sheet>
   );
 }
 
@@ -149,38 +109,6 @@ function NoteSheet({ draft, change }: Props) {
           change((before) => ({ ...before, note: value }));
         }}
       />
-    </Sheet>
-  );
-}
-
-function HelpSheet({ trap }: { trap: RoundTrap }) {
-  const live = trap.design === 'mesh-cone' || trap.design === 'wire-cone' || trap.design === 'bucket';
-  return (
-    <Sheet name={w.help.button} title={w.help.title}>
-      <h3>{w.help.target}</h3>
-      <p>
-        {capital(local(trap.insectName))}, <i>{trap.scientificName}</i>
-      </p>
-      <h3>{w.help.notThese}</h3>
-      {trap.lookAlikes.length === 0 && <p>{w.help.noLookAlikes}</p>}
-      <dl>
-        {trap.lookAlikes.map(({ name, note }) => (
-          <div key={name.en}>
-            <dt>{capital(local(name))}</dt>
-            <dd>{local(note)}</dd>
-          </div>
-        ))}
-      </dl>
-      <p>{w.help.unsure}</p>
-      {live && (
-        <>
-          <h3>{w.help.live}</h3>
-          <p className="caution">{w.help.liveText}</p>
-        </>
-      )}
-      <h3>{w.help.keep}</h3>
-      {trap.heightM !== null && <p>{w.help.heightText(heightText(trap.heightM))}</p>}
-      <p>{w.help.growth}</p>
     </Sheet>
   );
 }

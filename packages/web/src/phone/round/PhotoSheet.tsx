@@ -3,16 +3,18 @@ import { downscale, drawInto } from '../../browser/photo.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { RoundDevice } from '../shared/device.ts';
 import { whole } from '../shared/figures.ts';
-import type { UnsavedCheck } from '../shared/unsaved-check.ts';
-import { Sheet } from './Sheet.tsx';
+import { Sheet } from '../shared/Sheet.tsx';
+import type { Change, UnsavedCheck } from '../shared/unsaved-check.ts';
 
 interface Props {
   readonly draft: UnsavedCheck;
   readonly device: RoundDevice;
-  readonly change: (make: (before: UnsavedCheck) => UnsavedCheck) => void;
+  readonly change: Change;
+  /** At once, without a tap on its button. */
+  readonly open: boolean;
 }
 
-export function PhotoSheet({ draft, device, change }: Props) {
+export function PhotoSheet({ draft, device, change, open }: Props) {
   const id = useId();
   const [working, setWorking] = useState<'no' | 'yes' | 'failed'>('no');
   const take = async (file: File | undefined) => {
@@ -28,6 +30,7 @@ export function PhotoSheet({ draft, device, change }: Props) {
       {...(draft.photo && { state: w.photo.taken })}
       marked={draft.photo !== null}
       title={w.photo.title}
+      open={open}
     >
       {draft.photo && <Taken photo={draft.photo} device={device} />}
       <p className="hint" role="status">

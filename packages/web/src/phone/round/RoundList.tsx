@@ -1,11 +1,14 @@
-import type { IsoDay, RoundView } from '@duskwatch/core';
+import type { IsoDay, RoundStop, RoundView } from '@duskwatch/core';
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
-import { countText, wayText } from '../shared/figures.ts';
-import { nextPlace, type Progress, type StopProgress, type TrapState } from '../shared/progress.ts';
+import { wayText } from '../shared/figures.ts';
+import { nextPlace, type Progress } from '../shared/progress.ts';
+import { Ending, typedHere } from './Ending.tsx';
+import { StopRow } from './StopRow.tsx';
 import type { RoundSearch } from './search.ts';
+import { Way } from './Way.tsx';
 
 interface Props {
   readonly state: DeviceState;
@@ -23,7 +26,8 @@ export function RoundList({ state, device, view, on, progress, go }: Props) {
   const open = progress.total - progress.saved - progress.skipped;
   const { startedOn, all } = state.round!;
   const unsent = state.status ? state.status.pending + state.status.photos : 0;
-  const end = () => void device.end();
+  const nextStop = next && progress.stops.find(({ stop }) => stop.station === next.station)?.stop;
+  if (ending) return <Ending {...{ state, device, progress, open, go }} back={() => setEnding(false)} />;
   return (
     <main className="round-body" id="page">
       <div className="round-title">
@@ -41,7 +45,7 @@ export function RoundList({ state, device, view, on, progress, go }: Props) {
       )}
       <ol className="stops">
         {progress.stops.map((each, index) => (
-          <StopRow key={each.stop.station} at={each} index={index} go={go} />
+          <StopRow key={each.stop.station} at={each} index={index} on={view.on} drafts={state.drafts} go={go} />
         ))}
       </ol>
       {!all && (
@@ -51,66 +55,32 @@ export function RoundList({ state, device, view, on, progress, go }: Props) {
           </button>
         </p>
       )}
+      {next && nextStop && <NextStop stop={nextStop} progress={progress} state={state} />}
       <div className="round-foot">
-        {ending ? (
-          <>
-            <p className="hint">{w.list.endOpenHelp}</p>
-            <button type="button" className="big" onClick={() => setEnding(false)}>
-              {w.list.cancel}
-            </button>
-            <button type="button" className="big primary" onClick={end}>
-              {w.list.endOpen(open)}
-            </button>
-          </>
-        ) : (
-          <>
-            <button type="button" className={next ? 'big' : 'big primary'} onClick={() => (next ? setEnding(true) : end())}>
-              {w.list.end}
-            </button>
-            {next && (
-              <button type="button" className="big primary" onClick={() => go({ station: next.station, trap: next.trapId })}>
-                {w.list.next}: {next.station}
-              </button>
-            )}
-          </>
+        <button
+          type="button"
+          className={next ? 'big' : 'big primary'}
+          onClick={() => (next || typedHere(state, progress).length > 0 ? setEnding(true) : void device.end())}
+        >
+          {w.list.end}
+        </button>
+        {next && (
+          <button type="button" className="big primary" onClick={() => go({ station: next.station, trap: next.trapId })}>
+            {w.list.next}: {next.station}
+          </button>
         )}
       </div>
     </main>
   );
 }
 
-function StopRow({ at, index, go }: { at: StopProgress; index: number; go: Props['go'] }) {
-  const { stop, traps, done } = at;
-  const to = (trapId: string) => go({ station: stop.station, trap: trapId });
-  const first = traps.find(({ state }) => state.kind === 'open') ?? traps[0];
-  const open = traps.filter(({ state }) => state.kind === 'open').length;
-  const keepOut = stop.fields.some((field) => field.keepOut.length > 0);
+function NextStop({ stop, progress, state }: Pick<Props, 'progress' | 'state'> & { readonly stop: RoundStop }) {
   return (
-    <li className={done ? 'is-done' : undefined}>
-      <button type="button" className="stop-row" onClick={() => first && to(first.trap.trapId)}>
-        <span className="stop-n">{done ? <Tick /> : index + 1}</span>
-        <span className="stop-name">
-          <strong>{stop.station}</strong>
-          <small>{stop.fields.map(({ name }) => name).join(', ')}</small>
-        </span>
-        <span className="stop-state">
-          {keepOut && <em className="warning-word">{w.keepOut.short}</em>}
-          {traps.map(({ trap, state }) => state.kind !== 'open' && <span key={trap.trapId}>{stateText(state)}</span>)}
-          {open > 0 && <span>{w.list.open(open)}</span>}
-        </span>
-      </button>
-    </li>
-  );
-}
-
-function stateText(state: Exclude<TrapState, { kind: 'open' }>): string {
-  return state.kind === 'saved' ? countText(state.check) : w.list.skipped(w.skipSheet.reasons[state.skip.reason]);
-}
-
-function Tick() {
-  return (
-    <svg className="tick" viewBox="0 0 24 24" role="img" aria-label={w.list.done}>
-      <path d="m4 13 5 5L20 6" />
-    </svg>
+    <section className="next-stop" aria-label={`${w.list.next}: ${stop.station}`}>
+      <p>
+        {w.list.next}: <b>{stop.station}</b>
+      </p>
+      <Way to={stop} progress={progress} state={state} />
+    </section>
   );
 }

@@ -57,7 +57,11 @@ export function RoundPage() {
     const trap = at?.stop.traps.find(({ trapId }) => trapId === search.trap);
     if (at && trap) {
       return (
-        <StopPage key={`${at.stop.station} ${trap.trapId}`} {...{ state, device, on, progress, at, trap, go }} tell={setTold} />
+        <StopPage
+          key={`${at.stop.station} ${trap.trapId}`}
+          {...{ state, device, view, on, progress, at, trap, go }}
+          tell={setTold}
+        />
       );
     }
     return <RoundList {...{ state, device, view, on, progress, go }} />;
@@ -68,7 +72,7 @@ export function RoundPage() {
       <a className="skip" href="#page">
         {w.skip}
       </a>
-      <RoundHeader {...{ state, progress, search, go, theme, chooseTheme }} />
+      <RoundHeader {...{ state, progress, on, search, go, theme, chooseTheme }} />
       {body()}
       <Toast told={told} forget={forget} />
       {search.trap === undefined && <Bar entries={state.entries} />}

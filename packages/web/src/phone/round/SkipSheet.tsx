@@ -2,7 +2,7 @@ import type { SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
 import { roundWords as w } from '../../text/round.ts';
 import { OFFERED_SKIPS } from '../shared/progress.ts';
-import { Sheet } from './Sheet.tsx';
+import { Sheet } from '../shared/Sheet.tsx';
 
 interface Props {
   readonly trapId: string;

@@ -1,15 +1,19 @@
-import { distanceKm, type RoundStop, type RoundView, roundLengthKm } from '@duskwatch/core';
+import { distanceKm, type RoundStop, type RoundTrap, type RoundView, roundLengthKm } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
-import { useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { longDay, shortDay } from '../../format/day.ts';
+import { driveWords } from '../../text/drive.ts';
 import { words } from '../../text/index.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { wayText } from '../shared/figures.ts';
+import { askHere, useHere } from '../shared/here.ts';
 import { isAsked, planned as plannedStops, planOrder, stopsAsked } from '../shared/progress.ts';
 import { Sign } from '../shared/Sign.tsx';
-
-type Finding = 'no' | 'yes' | 'failed';
+import type { Place } from '../shared/way.ts';
+import { ClockNote } from './ClockNote.tsx';
+import { DueWords } from './DueWords.tsx';
+import { TakeAlong } from './TakeAlong.tsx';
 
 /** Before the round: what is due, in which order, and what may happen to a person on the way. */
 export function StartPage(props: {
@@ -27,7 +31,7 @@ export function StartPage(props: {
 type Start = Omit<Parameters<typeof StartPage>[0], 'planned'>;
 
 /** A round that somebody planned at a desk. */
-function PlannedStart({ device, view, stops, asked }: Start & { stops: readonly RoundStop[]; asked: readonly string[] }) {
+function PlannedStart({ state, device, view, stops, asked }: Start & { stops: readonly RoundStop[]; asked: readonly string[] }) {
   const traps = stops.flatMap((stop) => stop.traps);
   const missing = asked.filter((station) => stops.every((stop) => stop.station !== station));
   const left = view.stops.filter((stop) => stop.due && !stops.includes(stop)).length;
@@ -39,12 +43,14 @@ function PlannedStart({ device, view, stops, asked }: Start & { stops: readonly 
           {longDay(view.on)} · {view.program.name}
           {view.program.invented && <span className="round-invented"> {words.app.invented}</span>}
         </p>
+        <ClockNote state={state} on={view.on} />
       </div>
       <p className="start-sum">
         <strong>{w.start.due(stops.length, traps.length)}</strong>
         <br />
         {w.start.distance(wayText(roundLengthKm(stops)))}
       </p>
+      <TakeAlong stops={stops} asked={() => true} />
       {missing.length > 0 && <p className="warning-line">{w.planned.missing(missing.join(', '))}</p>}
       {left > 0 && <p className="hint">{w.planned.left(left)}</p>}
       <Cautions stops={stops} />
@@ -54,7 +60,7 @@ function PlannedStart({ device, view, stops, asked }: Start & { stops: readonly 
             <span className="stop-n">{index + 1}</span>
             <span className="stop-name">
               <strong>{stop.station}</strong>
-              <small>{stop.fields.map(({ name }) => name).join(', ')}</small>
+              <DueWords stop={stop} asked={() => true} on={view.on} />
             </span>
           </li>
         ))}
@@ -96,30 +102,20 @@ export function Cautions({ stops }: { stops: readonly RoundStop[] }) {
 function DueStart({ state, device, view }: Start) {
   const [all, setAll] = useState(false);
   const [from, setFrom] = useState<string | null>(null);
-  const [finding, setFinding] = useState<Finding>('no');
+  const here = useHere();
   const asked = useMemo(() => stopsAsked(view, all), [view, all]);
   const { order, lengthKm } = useMemo(() => planOrder(view, all, from), [view, all, from]);
   const byStation = new Map(asked.map((stop) => [stop.station, stop]));
   const stops = order.map((station) => byStation.get(station)!);
-  const traps = stops.flatMap((stop) => stop.traps.filter((trap) => isAsked(trap, all)));
+  const isAskedNow = useCallback((trap: RoundTrap) => isAsked(trap, all), [all]);
+  const traps = stops.flatMap((stop) => stop.traps.filter(isAskedNow));
   const placed = stops.some(({ latitude }) => latitude !== null);
   const { fetchedMs } = state.kept!;
 
-  const nearest = () => {
-    if (!navigator.geolocation) return setFinding('failed');
-    setFinding('yes');
-    navigator.geolocation.getCurrentPosition(
-      ({ coords }) => {
-        const near = asked
-          .map((stop) => ({ station: stop.station, km: distanceKm(coords, stop) ?? Infinity }))
-          .reduce<{ station: string; km: number } | null>((best, each) => (best && best.km <= each.km ? best : each), null);
-        setFrom(near?.station ?? null);
-        setFinding('no');
-      },
-      () => setFinding('failed'),
-      { timeout: 15_000, maximumAge: 60_000 },
-    );
-  };
+  const nearest = here.place && nearestTo(here.place, asked);
+  useEffect(() => {
+    if (nearest) setFrom(nearest);
+  }, [nearest]);
 
   return (
     <main className="round-body start" id="page">
@@ -129,6 +125,7 @@ function DueStart({ state, device, view }: Start) {
           {longDay(view.on)} · {view.program.name}
           {view.program.invented && <span className="round-invented"> {words.app.invented}</span>}
         </p>
+        <ClockNote state={state} on={view.on} />
       </div>
       {stops.length === 0 ? (
         <p className="start-sum">
@@ -141,6 +138,7 @@ function DueStart({ state, device, view }: Start) {
           {placed ? w.start.distance(wayText(lengthKm)) : w.start.noDistance}
         </p>
       )}
+      <TakeAlong stops={stops} asked={isAskedNow} />
       <label className="switch">
         <input type="checkbox" checked={all} onChange={(event) => setAll(event.currentTarget.checked)} />
         <span>
@@ -157,12 +155,17 @@ function DueStart({ state, device, view }: Start) {
             <button type="button" aria-pressed={from === null} onClick={() => setFrom(null)}>
               {w.start.anywhere}
             </button>
-            <button type="button" aria-pressed={false} onClick={nearest} aria-disabled={finding === 'yes'}>
-              {finding === 'yes' ? w.start.finding : w.start.nearest}
+            <button
+              type="button"
+              aria-pressed={nearest !== null && from === nearest}
+              onClick={() => (nearest ? setFrom(nearest) : askHere())}
+              aria-disabled={here.state === 'finding'}
+            >
+              {here.state === 'finding' ? w.start.finding : w.start.nearest}
             </button>
           </div>
           <p className="hint" role="status">
-            {finding === 'failed' ? w.start.notFound : w.start.tapStation}
+            {here.state === 'failed' ? w.start.notFound : w.start.tapStation}
           </p>
           <ol className="stops">
             {stops.map((stop, index) => (
@@ -176,7 +179,7 @@ function DueStart({ state, device, view }: Start) {
                   <span className="stop-n">{index + 1}</span>
                   <span className="stop-name">
                     <span className="unseen">{w.start.startAt}</span> <strong>{stop.station}</strong>
-                    <small>{stop.fields.map(({ name }) => name).join(', ')}</small>
+                    <DueWords stop={stop} asked={isAskedNow} on={view.on} />
                   </span>
                   <span className="stop-state">
                     {stop.fields.some((field) => field.keepOut.length > 0) && <em className="warning-word">{w.keepOut.short}</em>}
@@ -189,7 +192,14 @@ function DueStart({ state, device, view }: Start) {
         </section>
       )}
       <p className="hint">
-        {w.start.read(readWhen(fetchedMs), daysSince(fetchedMs))}. {state.failure && w.start.stale}
+        {w.start.read(readWhen(fetchedMs), daysSince(fetchedMs))}.{' '}
+        {state.failure === 'signed-out' ? (
+          <>
+            {driveWords.signal.signedOutText} <a href="/sign-in">{w.unsent.signIn}</a>
+          </>
+        ) : (
+          state.failure && w.start.stale
+        )}
       </p>
       <div className="round-foot">
         <Link to="/scout" className="big narrow">
@@ -206,6 +216,13 @@ function DueStart({ state, device, view }: Start) {
       </div>
     </main>
   );
+}
+
+function nearestTo(place: Place, stops: readonly RoundStop[]): string | null {
+  const near = stops
+    .map((stop) => ({ station: stop.station, km: distanceKm(place, stop) ?? Infinity }))
+    .reduce<{ station: string; km: number } | null>((best, each) => (best && best.km <= each.km ? best : each), null);
+  return near?.station ?? null;
 }
 
 /** Whole days; none when the clock was set back. */

@@ -1,4 +1,4 @@
-import type { SkipReason } from '@duskwatch/core';
+import type { RoundView, SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
 import { dayText } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
@@ -10,7 +10,7 @@ import { TrapPage } from './TrapPage.tsx';
 /** Stations whose warning was read, as long as the app stays open: after a reload it is shown again. */
 const warned = new Set<string>();
 
-export function StopPage(props: StopProps) {
+export function StopPage(props: StopProps & { readonly view: RoundView }) {
   const { at, device, progress, trap, go, tell } = props;
   const { station } = at.stop;
   const [open, setOpen] = useState(warned.has(station));

@@ -1,52 +1,63 @@
-import type { SkipReason } from '@duskwatch/core';
+import type { RoundView, SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
-import { shortDay } from '../../format/day.ts';
+import { weekdayOf } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
-import { capital, countText, heightText, lastVisitText, local } from '../shared/figures.ts';
-import { nextPlace, type StopProgress } from '../shared/progress.ts';
+import { visitWords as v } from '../../text/visit.ts';
+import { capital, countText, shortName, whole } from '../shared/figures.ts';
+import { nightsCounted, oddCount } from '../shared/odd.ts';
+import { nextPlace, ofRound } from '../shared/progress.ts';
 import {
+  type Change,
   checkFrom,
   choose,
+  type Missing,
+  mayCount,
   missing,
   newUnsavedCheck,
-  OFFERED_REASONS,
   type UnsavedCheck,
   unsavedOf,
 } from '../shared/unsaved-check.ts';
 import { ofKind, type Written } from '../shared/written.ts';
 import { Counts, Pad } from './CountPad.tsx';
 import { Extras } from './Extras.tsx';
+import { LureBar } from './LureBar.tsx';
+import { LureSheet } from './LureSheet.tsx';
+import { OddCount } from './OddCount.tsx';
 import { SkipSheet } from './SkipSheet.tsx';
 import type { StopProps } from './stop.ts';
+import { TrapHead } from './TrapHead.tsx';
+import { Unfit } from './Unfit.tsx';
 
 interface Props extends StopProps {
+  readonly view: RoundView;
   readonly skip: (trapIds: readonly string[], reason: SkipReason) => Promise<void>;
   readonly openHere: readonly string[];
 }
 
 /** One trap, one screen. An ordinary visit is the digits and one tap. */
 export function TrapPage(props: Props) {
-  const { state, device, on, progress, at, trap, go, tell } = props;
+  const { state, device, on, progress, at, trap, view, go, tell } = props;
   const saved = savedHere(props);
   const correcting = saved !== null && saved.value !== null;
   const [draft, setDraft] = useState<UnsavedCheck>(() => device.draft(trap.trapId, on) ?? firstDraft(props, saved));
-  const [lacks, setLacks] = useState<ReturnType<typeof missing> | 'failed'>(null);
+  const [lacks, setLacks] = useState<Missing | 'failed' | null>(null);
   const [saving, setSaving] = useState(false);
-  const insect = capital(local(trap.insectName));
+  const [asked, ask] = useState<'not-yet' | 'now' | 'answered' | 'photo'>('not-yet');
+  const insect = capital(shortName(trap.insectName));
   const here = { station: at.stop.station, trapId: trap.trapId };
   const next = correcting ? null : nextPlace(progress, here);
+  const asksLure = !correcting && trap.lure?.change === true;
+  const odd = asked === 'now' ? oddCount(trap, view, on, Number(draft.target)) : null;
 
-  const change = (make: (before: UnsavedCheck) => UnsavedCheck) => {
+  const change: Change = (make) => {
     setLacks(null);
     const after = make(draft);
+    // Another count is another question.
+    if (after.target !== draft.target) ask('not-yet');
     setDraft(after);
     void device.keepDraft(trap.trapId, on, after);
   };
-  const save = async () => {
-    if (saving) return;
-    const lack = missing(draft);
-    setLacks(lack);
-    if (lack) return;
+  const keep = async () => {
     setSaving(true);
     try {
       const takeBack = await device.save(draft, { trap, stop: at.stop, on }, saved);
@@ -63,36 +74,77 @@ export function TrapPage(props: Props) {
       setSaving(false);
     }
   };
+  const leave = () => {
+    void device.keepDraft(trap.trapId, on, null);
+    go({});
+  };
+  const save = () => {
+    if (saving) return;
+    const lack = missing(draft, asksLure);
+    setLacks(lack);
+    if (lack) return;
+    const strange = mayCount(draft) && draft.target !== '' && oddCount(trap, view, on, Number(draft.target)) !== null;
+    if (strange && asked === 'not-yet') return ask('now');
+    void keep();
+  };
 
-  const skipped = at.traps.find((each) => each.trap.trapId === trap.trapId)?.state;
   return (
     <main className="round-body trap" id="page">
-      <TrapHead {...props} />
-      {correcting && <p className="hint correcting">{w.trap.correcting}</p>}
-      {skipped?.kind === 'skipped' && <p className="hint">{w.trap.skippedBefore(w.skipSheet.reasons[skipped.skip.reason])}</p>}
-      <Counts draft={draft} insect={insect} change={change} />
-      {missing(draft) === 'unfit-reason' ? <WhatIsWrong change={change} /> : <Pad change={change} />}
-      <Condition draft={draft} change={change} />
-      <Extras {...{ state, device, on, trap, draft, change }} stop={at.stop} />
+      <div className="trap-say">
+        <TrapHead {...props} lure={!asksLure && <LureSheet {...{ draft, change, trap }} buttonClass="which" />} />
+        {correcting && <p className="hint correcting">{w.trap.correcting}</p>}
+        <Skipped {...props} />
+        {asksLure && <LureBar {...{ draft, change, trap }} asked={lacks === 'lure'} />}
+        {mayCount(draft) && (
+          <Counts
+            {...{ draft, insect, change }}
+            label={v.nights(insect, nightsCounted(trap, on))}
+            last={lastText(trap.lastVisit)}
+          />
+        )}
+      </div>
+      <div className="trap-pad">
+        {mayCount(draft) && missing(draft) !== 'unfit-reason' ? (
+          <Pad change={change} />
+        ) : (
+          <Unfit {...{ draft, change, trap, on }} />
+        )}
+      </div>
+      <div className="trap-more">
+        <Condition draft={draft} change={change} />
+        <Extras {...{ state, device, on, trap, draft, change }} stop={at.stop} photoOpen={asked === 'photo'} />
+      </div>
       <div className="round-foot">
         <Problem lacks={lacks} />
         {correcting ? (
-          <button type="button" className="big narrow" onClick={() => go({})}>
+          <button type="button" className="big narrow" onClick={leave}>
             {w.trap.cancel}
           </button>
         ) : (
           <SkipSheet trapId={trap.trapId} open={props.openHere} skip={props.skip} />
         )}
-        <button type="button" className="big primary" aria-busy={saving} onClick={() => void save()}>
-          {saving ? w.trap.saving : correcting ? w.trap.correct : next ? saveTo(next, here.station) : w.trap.saveLast}
+        <button type="button" className="big primary" aria-busy={saving} onClick={save}>
+          {saving ? w.trap.saving : correcting ? w.trap.correct : next ? w.trap.saveNext(nextName(next, props)) : w.trap.saveLast}
         </button>
       </div>
+      {odd && <OddCount odd={odd} yes={() => void keep()} no={() => ask('not-yet')} photo={() => ask('photo')} />}
     </main>
   );
 }
 
-const saveTo = (next: { station: string; trapId: string }, station: string) =>
-  w.trap.saveNext(next.station === station ? next.trapId : next.station);
+/** The next trap here by its insect, or the next station. */
+function nextName(next: { station: string; trapId: string }, { at }: Props): string {
+  if (next.station !== at.stop.station) return next.station;
+  const traps = at.stop.traps.filter((each) => each.trapId === next.trapId);
+  const alike = at.stop.traps.filter((each) => each.insect === traps[0]?.insect).length > 1;
+  return alike || !traps[0] ? next.trapId : shortName(traps[0].insectName);
+}
+
+function lastText(last: Props['trap']['lastVisit']): string {
+  if (!last) return v.never;
+  if (last.count === null) return v.lastUnfit(weekdayOf(last.on));
+  return last.emptied ? v.last(whole(last.count), weekdayOf(last.on)) : v.leftIn(whole(last.count));
+}
 
 /** The check of this round at this trap; also one just taken back, so that saving anew says the same record again. */
 function savedHere({ state, trap, on }: Props): Written<'checks'> | null {
@@ -108,59 +160,22 @@ function firstDraft({ state, trap, on }: Props, saved: Written<'checks'> | null)
   return unsavedOf(saved.last, { changed: lure !== undefined, lifeDays: lure ? lure.last.lifeDays : usual });
 }
 
-function TrapHead({ at, trap, on, go }: Props) {
-  const all = [...at.traps.map((each) => each.trap), ...at.others];
-  const asked = at.traps.some((each) => each.trap.trapId === trap.trapId);
-  const live = trap.design === 'mesh-cone' || trap.design === 'wire-cone';
-  const facts = [
-    [capital(w.trap.design[trap.design]), trap.heightM === null ? '' : w.trap.height(heightText(trap.heightM))]
-      .filter(Boolean)
-      .join(', '),
-    at.stop.fields.map(({ name }) => name).join(', '),
-  ];
+/** A trap passed by on this round says so, and how to take that back. */
+function Skipped({ state, trap, device, tell }: Props) {
+  const skip = state.round && ofRound(state.round, state.written, 'skips').get(trap.trapId);
+  if (!skip) return null;
+  const back = () => void device.say([], [skip]).then(() => tell({ text: v.unskipped(trap.trapId) }));
   return (
-    <div className="round-title">
-      <h1>
-        {at.stop.station}
-        {all.length === 1 && <span className="trap-id"> {trap.trapId}</span>}
-      </h1>
-      {all.length > 1 && <TrapTabs {...{ all, at, trap, go }} />}
-      <p>{facts.filter(Boolean).join(' · ')}</p>
-      <p>
-        {lastVisitText(trap, on)}
-        {!asked && ` · ${w.trap.notDue(shortDay(trap.checkDue))}`}
-      </p>
-      {live && <p className="live-moths">{w.trap.liveMoths}</p>}
+    <div className="skipped-note">
+      <p>{v.skipped(w.skipSheet.reasons[skip.last.reason])}</p>
+      <button type="button" className="big" onClick={back}>
+        {v.unskip}
+      </button>
     </div>
   );
 }
 
-function TrapTabs({ all, at, trap, go }: Pick<Props, 'at' | 'trap' | 'go'> & { all: readonly Props['trap'][] }) {
-  const stateOf = (trapId: string): StopProgress['traps'][number]['state'] | null =>
-    at.traps.find((each) => each.trap.trapId === trapId)?.state ?? null;
-  return (
-    <nav className="trap-tabs" aria-label={w.trap.here}>
-      {all.map((each) => {
-        const state = stateOf(each.trapId);
-        return (
-          <button
-            key={each.trapId}
-            type="button"
-            aria-current={each.trapId === trap.trapId}
-            onClick={() => go({ station: at.stop.station, trap: each.trapId })}
-          >
-            {each.trapId}
-            <small>{state?.kind === 'saved' ? countText(state.check) : state ? w.list.open(1) : w.list.notDue}</small>
-          </button>
-        );
-      })}
-    </nav>
-  );
-}
-
-type Change = (make: (before: UnsavedCheck) => UnsavedCheck) => void;
-
-function Condition({ draft, change }: { draft: UnsavedCheck; change: Change }) {
+function Condition({ draft, change }: { readonly draft: UnsavedCheck; readonly change: Change }) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a row of toggle buttons, named as a group; a fieldset would draw a box.
     <div className="choices three" role="group" aria-label={w.trap.condition}>
@@ -179,23 +194,8 @@ function Condition({ draft, change }: { draft: UnsavedCheck; change: Change }) {
   );
 }
 
-/** Stands where the pad was, until it is answered: then the pad comes back, for a trap that is full has moths in it. */
-function WhatIsWrong({ change }: { change: Change }) {
-  return (
-    // biome-ignore lint/a11y/useSemanticElements: as above.
-    <div className="what" role="group" aria-label={w.trap.what}>
-      <p>{w.trap.what}</p>
-      {OFFERED_REASONS.map((reason) => (
-        <button key={reason} type="button" onClick={() => change((before) => ({ ...before, unfit: reason }))}>
-          {capital(w.trap.reasons[reason])}
-        </button>
-      ))}
-    </div>
-  );
-}
-
-function Problem({ lacks }: { lacks: ReturnType<typeof missing> | 'failed' }) {
-  const text = { count: w.trap.needCount, 'unfit-reason': w.trap.needReason, failed: w.trap.failed };
+function Problem({ lacks }: { readonly lacks: Missing | 'failed' | null }) {
+  const text = { count: w.trap.needCount, 'unfit-reason': w.trap.needReason, lure: v.lure.needed, failed: w.trap.failed };
   return (
     <p className="problem" role="alert">
       {lacks && text[lacks]}

@@ -1,9 +1,11 @@
-import { type CheckRecord, namesAsWritten, problemInWords, type RoundView } from '@duskwatch/core';
+import { type CheckRecord, type IsoDay, namesAsWritten, problemInWords, type RoundView } from '@duskwatch/core';
 import { useEffect, useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import type { OutboxEntry } from '../../sync/types.ts';
+import { driveWords } from '../../text/drive.ts';
 import { language } from '../../text/language.ts';
 import { roundWords as w } from '../../text/round.ts';
+import { localDay, trueMs } from '../shared/clock.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { countText } from '../shared/figures.ts';
 import { ofRound } from '../shared/progress.ts';
@@ -82,6 +84,7 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
   const check = refused.kind === 'checks' ? (refused as Written<'checks'>) : null;
   const inRound = check !== null && state.round !== null && ofRound(state.round, state.written, 'checks').has(check.last.trapId);
   const stop = inRound && view?.stops.find(({ traps }) => traps.some(({ trapId }) => trapId === check.last.trapId));
+  const trueDay = dayByTrueTime(refused, state);
   return (
     <li>
       <strong>{nameOf(entry, state.written)}</strong>
@@ -95,6 +98,11 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
         );
       })}
       <p className="round-actions">
+        {trueDay !== null && (
+          <button type="button" className="big primary" onClick={() => void device.redate(refused, trueDay)}>
+            {driveWords.clock.redate(shortDay(trueDay))}
+          </button>
+        )}
         {stop && (
           <button type="button" className="big" onClick={() => go({ station: stop.station, trap: check!.last.trapId })}>
             {w.unsent.mend}
@@ -113,6 +121,14 @@ function Refused({ refused, state, device, view, go, tell }: Props & { refused: 
       </p>
     </li>
   );
+}
+
+/** The day on which it was really written, where a clock that was ahead wrote one to come; null where it wrote the right one. */
+function dayByTrueTime(refused: Written, { clock }: DeviceState): IsoDay | null {
+  const { problems, revision } = refused.entries.at(-1)!;
+  if (problems.every(({ fault }) => fault?.kind !== 'future-day')) return null;
+  const real = localDay(trueMs(clock, Date.parse(revision.at)));
+  return real < dayOf(refused) ? real : localDay(trueMs(clock, Date.now()));
 }
 
 const countOf = (check: CheckRecord) => (check.targetCount === null ? countText(check) : w.unsent.count(countText(check)));

@@ -1,4 +1,4 @@
-import type { IsoDay, ScoutingField, ScoutingPair, ScoutingView } from '@duskwatch/core';
+import type { IsoDay, Role, ScoutingField, ScoutingPair, ScoutingView } from '@duskwatch/core';
 import { useState } from 'react';
 import { dayText, longDay, shortDay } from '../../format/day.ts';
 import { words } from '../../text/index.ts';
@@ -6,23 +6,28 @@ import { cropText, stageName } from '../../text/names.ts';
 import { roundWords } from '../../text/round.ts';
 import { planWords, walkWords as w } from '../../text/walk.ts';
 import { wordingIn } from '../../text/wording.ts';
-import type { DeviceState } from '../shared/device.ts';
+import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { capital, local, whole } from '../shared/figures.ts';
+import type { ToastMessage } from '../shared/Toast.tsx';
 import { progressOf, sampledOf, type Walk, walkId } from '../shared/walk.ts';
+import { DecisionSheet } from './DecisionSheet.tsx';
 import type { ScoutSearch } from './search.ts';
+import { shareText } from './share.ts';
 
 interface Props {
   readonly state: DeviceState;
   readonly view: ScoutingView;
   readonly on: IsoDay;
+  readonly device: RoundDevice;
   readonly last: Walk | null;
+  readonly tell: (told: ToastMessage) => void;
   readonly go: (to: ScoutSearch) => void;
 }
 
 /** With fewer fields than this there is nothing to search in. */
 const MANY_FIELDS = 12;
 
-export function ChoosePage({ state, view, on, last, go }: Props) {
+export function ChoosePage({ state, device, view, on, last, go, tell }: Props) {
   const [wanted, setWanted] = useState('');
   const like = wanted.trim().toLowerCase();
   const fields = view.fields.filter(({ name, farm }) => `${name} ${farm}`.toLowerCase().includes(like));
@@ -35,7 +40,7 @@ export function ChoosePage({ state, view, on, last, go }: Props) {
           {view.program.invented && <span className="round-invented"> {words.app.invented}</span>}
         </p>
       </div>
-      {last && <LastResult walk={last} view={view} />}
+      {last && <LastResult {...{ state, device, view, on, tell }} walk={last} />}
       {view.fields.length === 0 && (
         <p className="start-sum">
           <strong>{w.nothing.none}</strong> {w.nothing.noneHow}
@@ -57,7 +62,7 @@ export function ChoosePage({ state, view, on, last, go }: Props) {
   );
 }
 
-function FieldChoice(props: Omit<Props, 'last'> & { field: ScoutingField }) {
+function FieldChoice(props: Omit<Props, 'last' | 'device' | 'tell'> & { field: ScoutingField }) {
   const { field, view, state, on, go } = props;
   const keepOut = field.keepOut.some(({ until }) => until >= on);
   return (
@@ -96,8 +101,12 @@ function pairText({ walks }: DeviceState, { fieldId }: ScoutingField, { insect, 
   return w.choose.last(shortDay(lastSample.sampledOn), found === null ? '' : w.choose.of(found, lastSample.examined));
 }
 
+/** Who may write down a decision: it is not the scout's. */
+const MAY_DECIDE: ReadonlySet<string> = new Set<Role>(['coordinator', 'grower']);
+
 /** What the walk just saved has found, in words that stay. */
-function LastResult({ walk, view }: { walk: Walk; view: ScoutingView }) {
+function LastResult(props: Omit<Props, 'last' | 'go'> & { readonly walk: Walk }) {
+  const { state, device, view, on, walk, tell } = props;
   const { at, share } = progressOf(walk);
   const field = view.fields.find(({ fieldId }) => fieldId === walk.fieldId);
   const sampled = sampledOf(walk);
@@ -115,12 +124,17 @@ function LastResult({ walk, view }: { walk: Walk; view: ScoutingView }) {
       )}
       {share && <p>{shareText(share)}</p>}
       <p className="hint">{w.saved.advice}</p>
+      {walk.plan && at.judgement !== 'below' && MAY_DECIDE.has(state.role ?? '') && (
+        <DecisionSheet
+          {...{ device, on }}
+          key={state.written.length}
+          fieldId={walk.fieldId}
+          insect={walk.insect}
+          decision="not-treated"
+          without={at.judgement === 'above' ? ['sample-below'] : []}
+          said={(takeBack) => tell({ text: w.decision.kept, action: { name: w.saved.undo, run: () => void takeBack() } })}
+        />
+      )}
     </section>
   );
 }
-
-export const shareText = ({ share, low, high }: { share: number; low: number; high: number }) =>
-  w.walk.share(percentOf(share), percentOf(low), percentOf(high));
-
-const percentFormat = new Intl.NumberFormat(words.locale, { style: 'percent', maximumFractionDigits: 0 });
-const percentOf = (share: number) => (Number.isNaN(share) ? '–' : percentFormat.format(share));

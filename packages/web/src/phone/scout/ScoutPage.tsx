@@ -10,7 +10,7 @@ import { registerServiceWorker } from '../shared/register.ts';
 import { Toast, type ToastMessage } from '../shared/Toast.tsx';
 import { useNight } from '../shared/useNight.ts';
 import { useDevice } from '../shared/useRound.ts';
-import { type Walk, walkId } from '../shared/walk.ts';
+import { progressOf, type Walk, walkId } from '../shared/walk.ts';
 import { BeforePage } from './BeforePage.tsx';
 import { ChoosePage } from './ChoosePage.tsx';
 import { ScoutHeader } from './ScoutHeader.tsx';
@@ -53,11 +53,11 @@ export function ScoutPage() {
         <BeforePage key={walkId(field.fieldId, pair.insect)} {...{ state, device, field, pair, on, go }} view={scouting.view} />
       );
     }
-    return <ChoosePage {...{ state, on, go, last }} view={scouting.view} />;
+    return <ChoosePage {...{ state, device, on, go, last }} view={scouting.view} tell={setTold} />;
   };
 
   return (
-    <div className="round scout">
+    <div className={`round scout${walk ? ` ground-${progressOf(walk).at.judgement}` : ''}`}>
       <a className="skip" href="#page">
         {w.skip}
       </a>

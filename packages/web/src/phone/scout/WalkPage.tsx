@@ -4,10 +4,11 @@ import { planWords, walkWords as w } from '../../text/walk.ts';
 import type { RoundDevice } from '../shared/device.ts';
 import { capital, local } from '../shared/figures.ts';
 import type { ToastMessage } from '../shared/Toast.tsx';
-import { progressOf, sampledOf, sampleOf, spreadOf, type Walk, withoutLast, withUnit } from '../shared/walk.ts';
+import { atNewPlace, progressOf, sampledOf, sampleOf, spreadOf, type Walk, withoutLast, withUnit } from '../shared/walk.ts';
 import type { WantedRecord } from '../shared/written.ts';
-import { shareText } from './ChoosePage.tsx';
+import { Ended } from './Ended.tsx';
 import type { ScoutSearch } from './search.ts';
+import { useSteadyHand } from './useSteadyHand.ts';
 
 interface Props {
   readonly walk: Walk;
@@ -21,22 +22,27 @@ interface Props {
 /** As many as anybody finds on one plant. */
 const PAD = Array.from({ length: 12 }, (_, count) => count);
 
-/** One tap for each plant, and what all of them say so far. */
+/** One tap for each plant. The whole screen is the state: go on, walk on, or stop with an answer. */
 export function WalkPage({ walk, device, view, go, tell, ended }: Props) {
   const [stopping, setStopping] = useState(false);
   const [failed, setFailed] = useState(false);
-  const { at, ended: over, place, share } = progressOf(walk);
+  /** Units seen when somebody said that they had come to the next place. */
+  const [arrivedAt, setArrivedAt] = useState(0);
+  const steady = useSteadyHand();
+  const { at, ended: over, place } = progressOf(walk);
   const sampled = sampledOf(walk);
+  const spread = spreadOf(walk);
   const field = view.fields.find(({ fieldId }) => fieldId === walk.fieldId);
   const insect = view.insects.find(({ id }) => id === walk.insect);
   const name = field?.name ?? walk.fieldId;
-  const { places } = spreadOf(walk);
+  const walking = !over && !stopping && atNewPlace(walk) && arrivedAt !== at.samples;
 
   const change = (make: (before: Walk) => Walk) =>
     device.changeWalk(walk.id, make).then(
       () => setFailed(false),
       () => setFailed(true),
     );
+  const add = (count: number) => steady(() => void change((before) => withUnit(before, count)));
   const save = async () => {
     const sayings: WantedRecord[] = [{ kind: 'samples', value: sampleOf(walk) }];
     if (walk.stage)
@@ -72,33 +78,39 @@ export function WalkPage({ walk, device, view, go, tell, ended }: Props) {
         <h1>{name}</h1>
         <p>
           {capital(insect ? local(insect.commonName) : walk.insect)}
-          {!over && ` · ${planWords.place(place.place, place.lap, places)}, ${w.walk.left(place.left)}`}
+          {!over && !walking && ` · ${planWords.place(place.place, place.lap, spread.places)}, ${w.walk.left(place.left)}`}
         </p>
       </div>
-      <div className={`scout-standing ${at.judgement}`} role="status">
-        {(walk.plan || !over) && <p className="scout-answer">{planWords.answer[at.judgement]}</p>}
+      <div className={`scout-standing ${walking ? 'walking' : at.judgement}`} role="status">
+        {over ? (
+          <Ended walk={walk} farm={field?.farm ?? name} />
+        ) : walking ? (
+          <WalkOn walk={walk} />
+        ) : (
+          <>
+            {walk.plan && <p className="scout-answer">{planWords.answer[at.judgement]}</p>}
+            <p>{planWords.toGo(at, sampled)}</p>
+          </>
+        )}
         <p className="scout-tally">
           {w.walk.tally(planWords.units(at.samples, sampled.unit), planWords.found(at.total, sampled))}
         </p>
-        {share && at.samples > 0 && <p>{shareText(share)}</p>}
-        <p>{over ? walk.plan && planWords.meaning(at.judgement, walk.plan) : planWords.toGo(at, sampled)}</p>
-        {over && walk.plan && <p>{planWords.next(at.judgement)}</p>}
       </div>
-      {!over && !stopping && (
+      {!over && !stopping && !walking && (
         // biome-ignore lint/a11y/useSemanticElements: a pad of keys, named as a group; a fieldset would draw a box.
         <div className={countsInsects(sampled) ? 'pad scout-pad' : 'scout-pair'} role="group" aria-label={w.walk.pad}>
           {countsInsects(sampled) ? (
             PAD.map((count) => (
-              <button key={count} type="button" onClick={() => void change((before) => withUnit(before, count))}>
+              <button key={count} type="button" onClick={() => add(count)}>
                 {count}
               </button>
             ))
           ) : (
             <>
-              <button type="button" className="is-clean" onClick={() => void change((before) => withUnit(before, 0))}>
+              <button type="button" className="is-clean" onClick={() => add(0)}>
                 {w.walk.clean}
               </button>
-              <button type="button" className="is-marked" onClick={() => void change((before) => withUnit(before, 1))}>
+              <button type="button" className="is-marked" onClick={() => add(1)}>
                 {capital(planWords.marked(sampled.sign))}
               </button>
             </>
@@ -129,21 +141,49 @@ export function WalkPage({ walk, device, view, go, tell, ended }: Props) {
             type="button"
             className="big"
             aria-disabled={at.samples === 0}
-            onClick={() => at.samples > 0 && void change(withoutLast)}
+            onClick={() => at.samples > 0 && steady(() => void change(withoutLast))}
           >
             {w.walk.undo}
           </button>
-          {over ? (
-            <button type="button" className="big primary" onClick={() => void save()}>
-              {w.walk.save}
-            </button>
-          ) : (
+          {!over && (
             <button type="button" className="big" onClick={() => setStopping(true)}>
               {w.walk.stop}
+            </button>
+          )}
+          {over && (
+            <button type="button" className="big primary" onClick={() => steady(() => void save())}>
+              {w.walk.save}
+            </button>
+          )}
+          {walking && (
+            <button type="button" className="big primary whole" onClick={() => steady(() => setArrivedAt(at.samples))}>
+              {w.walk.arrived(place.place)}
             </button>
           )}
         </div>
       )}
     </main>
+  );
+}
+
+/** Between two places there is one thing to do, in letters to be read at arm's length. */
+function WalkOn({ walk }: { readonly walk: Walk }) {
+  const { place } = progressOf(walk);
+  const { perPlace } = spreadOf(walk);
+  return (
+    <>
+      {walk.plan && (
+        <p className="scout-go">
+          <svg viewBox="0 0 24 24" aria-hidden="true">
+            <path d="M3 12h17M14 6l6 6-6 6" />
+          </svg>
+          {w.walk.goOn}
+        </p>
+      )}
+      <p className="scout-answer">{w.walk.walkTo(place.place)}</p>
+      <p>
+        {w.walk.walkHow(planWords.units(perPlace, sampledOf(walk).unit))} {place.lap > 1 && w.walk.lap}
+      </p>
+    </>
   );
 }

@@ -1,5 +1,13 @@
 /** The round on this phone: what is kept, what is written, and the few things that can be done. Needs no server. */
-import { type IsoDay, type RoundStop, type RoundTrap, type RoundView, roundLater, type SkipReason } from '@duskwatch/core';
+import {
+  type IsoDay,
+  type Role,
+  type RoundStop,
+  type RoundTrap,
+  type RoundView,
+  roundLater,
+  type SkipReason,
+} from '@duskwatch/core';
 import { ApiError, type ApiFailure } from '../../api/client.ts';
 import { openOutbox, THIS_MACHINE } from '../../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../../sync/types.ts';
@@ -11,6 +19,7 @@ import { asOfferedNow, checkFrom, type UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
 import {
   ofKind,
+  onDay,
   type PlannedRevisions,
   revisionsBack,
   revisionsFor,
@@ -35,6 +44,8 @@ export interface DeviceState {
   readonly written: readonly Written[];
   readonly status: OutboxStatus | null;
   readonly asking: boolean;
+  /** What the person may do, as the server last said; null: not known. */
+  readonly role: Role | null;
   /** Why the last question to the server had no answer. */
   readonly failure: ApiFailure | 'signed-out' | null;
 }
@@ -51,6 +62,7 @@ const BEFORE: DeviceState = {
   written: [],
   status: null,
   asking: false,
+  role: null,
   failure: null,
 };
 
@@ -89,6 +101,8 @@ export class RoundDevice {
       const session = await askSession();
       if (session.kind === 'signed-out') return this.tell({ asking: false, failure: 'signed-out' });
       await this.openFor(session.id);
+      await (await this.keptDatabase).set('role', session.role);
+      this.tell({ role: session.role });
       void this.outbox!.sync();
       await this.readFields(session.id);
       this.tell({ asking: false, failure: null });
@@ -240,6 +254,11 @@ export class RoundDevice {
     return () => this.carryOut(revisionsBack(plan, was, this.state.written, Date.now()));
   }
 
+  /** Says a record that a wrong clock wrote of the day on which it really was. */
+  async redate(written: Written, day: IsoDay): Promise<void> {
+    await this.say([onDay(written, day)], [written]);
+  }
+
   private async carryOut({ revisions, replaces }: PlannedRevisions): Promise<void> {
     await this.outbox!.put(...revisions);
     for (const refused of replaces) await this.outbox!.discard(refused);
@@ -294,13 +313,14 @@ export class RoundDevice {
     this.outbox.subscribe(() => void this.readOutbox());
     await database.set('person', person);
     const own = <T extends { readonly person: string }>(fact: T | undefined): T | null => (fact?.person === person ? fact : null);
-    const [view, round, scouting, walks, drafts, clock] = await Promise.all([
+    const [view, round, scouting, walks, drafts, clock, role] = await Promise.all([
       database.get('view'),
       database.get('round'),
       database.get('scouting'),
       database.get('walks'),
       database.get('drafts'),
       database.get('clock'),
+      database.get('role'),
     ]);
     this.tell({
       kept: own(view),
@@ -309,6 +329,7 @@ export class RoundDevice {
       walks: (walks ?? []).filter((walk) => own(walk)),
       drafts: own(drafts)?.byTrap ?? {},
       clock: clock ?? null,
+      role: role ?? null,
     });
     await this.readOutbox();
   }

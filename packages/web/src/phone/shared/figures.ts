@@ -1,11 +1,12 @@
-import type { CheckRecord, IsoDay, LocalName, RoundTrap } from '@duskwatch/core';
-import { day, daysBetween } from '@duskwatch/core';
+import type { CheckRecord, LocalName } from '@duskwatch/core';
 import { lengthUnit } from '../../browser/preferences.ts';
 import { distanceText, lengthText } from '../../format/length.ts';
 import { words } from '../../text/index.ts';
 import { roundWords as w } from '../../text/round.ts';
 
 export const local = (name: LocalName) => (words.locale.startsWith('es') ? name.es : name.en);
+/** The first of several names: on a phone there is room for one. */
+export const shortName = (name: LocalName) => local(name).split(' / ', 1)[0]!;
 export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const decimal = (digits: number) => new Intl.NumberFormat(words.locale, { maximumFractionDigits: digits });
@@ -21,14 +22,4 @@ export function countText(check: Pick<CheckRecord, 'targetCount' | 'otherCount' 
   if (check.targetCount === null) return check.condition === 'unfit' ? w.trap.unfitKept : w.trap.notCounted;
   const others = check.otherCount === null ? '' : ` + ${whole(check.otherCount)} ${w.trap.others.toLowerCase()}`;
   return `${whole(check.targetCount)}${others}`;
-}
-
-export function lastVisitText({ lastVisit }: RoundTrap, on: IsoDay): string {
-  if (!lastVisit) return w.trap.never;
-  const said = [
-    lastVisit.count === null ? w.trap.notCounted : whole(lastVisit.count),
-    lastVisit.condition === 'fit' ? '' : w.trap[lastVisit.condition],
-    lastVisit.emptied ? '' : w.trap.left,
-  ];
-  return w.trap.last(w.trap.nights(daysBetween(day(lastVisit.on), day(on))), said.filter(Boolean).join(', '));
 }

@@ -1,5 +1,5 @@
 /** What the round keeps on this machine beside the outbox: the last view that was read, and the round under way. */
-import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
+import type { IsoDay, Role, RoundView, ScoutingView } from '@duskwatch/core';
 import { type DBSchema, openDB } from 'idb';
 import type { Clock } from './clock.ts';
 import type { Round } from './progress.ts';
@@ -33,6 +33,7 @@ interface Facts {
   /** What was put in and not yet saved. */
   drafts: { readonly person: string; readonly byTrap: Readonly<Record<string, KeptDraft>> };
   clock: Clock;
+  role: Role;
   /** Who last signed in here. */
   person: string;
 }

@@ -105,8 +105,8 @@ type OfRound<K extends 'checks' | 'skips'> = ReadonlyMap<string, Written<K>>;
 /** The checks, or the skips, of this round that stand, by trap. */
 export function ofRound<K extends 'checks' | 'skips'>(round: Round, written: readonly Written[], kind: K): OfRound<K> {
   // A trap skipped once more on one day is the same record said anew; a second check is another one.
-  const placeOf = (each: Written) => (kind === 'skips' ? each.entries.at(-1)!.place : each.firstPlace);
-  const own = ofKind(written, kind).filter((each) => placeOf(each) > round.afterPlace && each.value !== null);
+  const since = (each: Written) => (kind === 'skips' ? placeOf(each) : each.firstPlace);
+  const own = ofKind(written, kind).filter((each) => since(each) > round.afterPlace && each.value !== null);
   return new Map(own.map((each) => [each.last.trapId, each]));
 }
 
@@ -143,6 +143,18 @@ export function nextPlace(progress: Progress, from: Place | null): Place | null 
   }
   return null;
 }
+
+/** Where somebody was last seen on the round: the stop of the newest check or skip; null before the first. */
+export function lastStop({ stops }: Progress, written: readonly Written[]): RoundStop | null {
+  const newest = written
+    .filter(({ kind, value }) => (kind === 'checks' || kind === 'skips') && value !== null)
+    .reduce<Written | null>((best, each) => (best && placeOf(best) > placeOf(each) ? best : each), null);
+  const trapId = newest && (newest as Written<'checks' | 'skips'>).last.trapId;
+  const at = stops.find(({ traps }) => traps.some(({ trap, state }) => state.kind !== 'open' && trap.trapId === trapId));
+  return at?.stop ?? null;
+}
+
+const placeOf = ({ entries }: Written) => entries.at(-1)!.place;
 
 /** Second and later visits to a trap on a day are 2, 3, …. */
 export function visitNumber(trap: RoundTrap, on: IsoDay, written: readonly Written[]): number {

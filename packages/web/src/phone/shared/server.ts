@@ -1,20 +1,20 @@
 /** What the round asks the server, when there is one. */
-import type { IsoDay, RoundView, ScoutingView } from '@duskwatch/core';
+import type { IsoDay, Role, RoundView, ScoutingView } from '@duskwatch/core';
 import { ApiError, getJson } from '../../api/client.ts';
 import { type Clock, measured } from './clock.ts';
 
 /** A phone with one bar of signal must not wait longer than a scout does. */
 const PATIENCE_MS = 20_000;
 
-export type Session = { readonly kind: 'person'; readonly id: string } | { readonly kind: 'signed-out' };
+export type Session = { readonly kind: 'person'; readonly id: string; readonly role: Role } | { readonly kind: 'signed-out' };
 
 interface SessionAnswer {
-  readonly person: { readonly id: string } | null;
+  readonly person: { readonly id: string; readonly role: Role } | null;
 }
 
 export async function askSession(): Promise<Session> {
   const { person } = await ask<SessionAnswer>('/api/session');
-  return person ? { kind: 'person', id: person.id } : { kind: 'signed-out' };
+  return person ? { kind: 'person', id: person.id, role: person.role } : { kind: 'signed-out' };
 }
 
 export interface PhoneAnswers {

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   checkFrom,
   choose,
+  mayCount,
   missing,
   newUnsavedCheck,
   OFFERED_REASONS,
@@ -65,6 +66,22 @@ describe('a draft at a trap', () => {
     });
     expect(choose(down, 'fit').unfit).toBeNull();
     expect(missing(choose(down, 'unfit'))).toBe('unfit-reason');
+  });
+
+  it('at an unfit trap shows no box to write a zero in, unless it is full or something was counted before', () => {
+    const down = { ...choose(fresh, 'unfit'), unfit: 'down' as const };
+    expect(mayCount(down)).toBe(false);
+    expect(mayCount({ ...down, unfit: 'full' })).toBe(true);
+    expect(mayCount({ ...down, target: '7' })).toBe(true);
+    expect(mayCount(fresh)).toBe(true);
+  });
+
+  it('asks what became of a lure that is due, and takes either answer', () => {
+    const counted = pressed('3');
+    expect([missing(counted), missing(counted, true)]).toEqual([null, 'lure']);
+    expect(missing({ ...counted, lureChanged: true }, true)).toBeNull();
+    expect(missing({ ...counted, lureLeft: true }, true)).toBeNull();
+    expect(missing(fresh, true)).toBe('count');
   });
 
   it('never assumes a new lure, also where one is due', () => {

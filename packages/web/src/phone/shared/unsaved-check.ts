@@ -23,6 +23,8 @@ export interface UnsavedCheck {
   readonly unfit: UnfitReason | null;
   readonly emptied: boolean;
   readonly lureChanged: boolean;
+  /** Somebody said that a lure which is due is not changed today. */
+  readonly lureLeft: boolean;
   /** Days the new lure lasts; null: not known. */
   readonly lureLifeDays: number | null;
   /** Stage seen today, by field. */
@@ -31,6 +33,9 @@ export interface UnsavedCheck {
   /** Taken now and not yet kept, or the name of one kept. */
   readonly photo: Blob | string | null;
 }
+
+/** Turns what is put in into what it becomes. */
+export type Change = (make: (before: UnsavedCheck) => UnsavedCheck) => void;
 
 /** Six digits are the most a count may have. */
 const MAX_DIGITS = 6;
@@ -43,6 +48,7 @@ export const newUnsavedCheck = (lureLifeDays: number | null): UnsavedCheck => ({
   unfit: null,
   emptied: true,
   lureChanged: false,
+  lureLeft: false,
   lureLifeDays,
   stages: {},
   note: '',
@@ -77,11 +83,21 @@ export const choose = (draft: UnsavedCheck, condition: Condition): UnsavedCheck 
 export const holdsSomething = ({ target, others, unfit, note, photo, lureChanged, stages }: UnsavedCheck): boolean =>
   [target, others, unfit, note.trim(), photo].some(Boolean) || lureChanged || Object.values(stages).some(Boolean);
 
-/** What stands in the way of saving; null when nothing does. */
-export function missing(draft: UnsavedCheck): 'count' | 'unfit-reason' | null {
-  if (draft.condition === 'unfit') return draft.unfit === null ? 'unfit-reason' : null;
-  return draft.target === '' ? 'count' : null;
+export type Missing = 'count' | 'unfit-reason' | 'lure';
+
+/**
+ * What stands in the way of saving; null when nothing does.
+ * @param lureDue whether it is to be said what became of the lure
+ */
+export function missing(draft: UnsavedCheck, lureDue = false): Missing | null {
+  if (draft.condition === 'unfit' && draft.unfit === null) return 'unfit-reason';
+  if (draft.condition !== 'unfit' && draft.target === '') return 'count';
+  return lureDue && !draft.lureChanged && !draft.lureLeft ? 'lure' : null;
 }
+
+/** Where a trap is unfit there is nothing to count, unless it is full or somebody has counted: no zero can be typed by the way. */
+export const mayCount = ({ condition, unfit, target, others }: UnsavedCheck): boolean =>
+  condition !== 'unfit' || unfit === 'full' || target !== '' || others !== '';
 
 const counted = (text: string) => (text === '' ? null : Number(text));
 

@@ -75,6 +75,9 @@ export const withUnit = (walk: Walk, count: number): Walk =>
 
 export const withoutLast = (walk: Walk): Walk => ({ ...walk, counts: walk.counts.slice(0, -1) });
 
+/** Whether the next unit is the first of another place than the one before. */
+export const atNewPlace = (walk: Walk): boolean => walk.counts.length > 0 && walk.counts.length % spreadOf(walk).perPlace === 0;
+
 /** Infested of examined at each place, in the order walked. */
 function byPlace(walk: Walk): string[] {
   const { perPlace } = spreadOf(walk);

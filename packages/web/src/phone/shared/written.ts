@@ -34,6 +34,10 @@ const DAY = {
 export const dayOf = ({ kind, last }: Pick<Written, 'kind' | 'last'>): IsoDay =>
   (last as unknown as Readonly<Record<string, IsoDay>>)[DAY[kind]]!;
 
+/** The record as it would be on another day. */
+export const onDay = ({ kind, last }: Pick<Written, 'kind' | 'last'>, day: IsoDay): WantedRecord =>
+  ({ kind, value: { ...last, [DAY[kind]]: day } }) as WantedRecord;
+
 /** Records in the order in which they were first written. */
 export function writtenRecords(entries: readonly OutboxEntry[]): Written[] {
   const lines = new Map<string, OutboxEntry<RoundKind>[]>();

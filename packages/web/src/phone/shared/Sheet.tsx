@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useRef } from 'react';
+import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { roundWords as w } from '../../text/round.ts';
 
 interface Props {
@@ -8,16 +8,21 @@ interface Props {
   readonly marked?: boolean;
   readonly buttonClass?: string;
   readonly title: string;
+  /** At once, without a tap on its button. */
+  readonly open?: boolean;
   /** Without it the sheet ends with “Done”. */
   readonly foot?: (close: () => void) => ReactNode;
   readonly children: ReactNode;
 }
 
 /** A button, and the sheet that it draws up from the foot of the screen, where a thumb reaches. */
-export function Sheet({ name, state, marked, buttonClass = 'extra', title, foot, children }: Props) {
+export function Sheet({ name, state, marked, buttonClass = 'extra', title, open = false, foot, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
   const close = () => dialog.current?.close();
+  useEffect(() => {
+    if (open) dialog.current?.showModal();
+  }, [open]);
   return (
     <>
       <button
