@@ -215,7 +215,7 @@ test('a save can be taken back at once, and corrected later; both stay in the re
   await page.getByRole('button', { name: /all stops$/ }).click();
   await page.locator('.stops').getByRole('button', { name: /13/ }).click();
   await passWarning(page);
-  const tab = page.getByRole('button', { name: new RegExp(`, ${trap}$`) });
+  const tab = page.getByRole('button', { name: new RegExp(`${trap}`) });
   if (await tab.isVisible()) await tab.click();
   await page.getByRole('textbox', { name: 'Other moths' }).fill('4');
   await page.getByRole('button', { name: 'Save the correction' }).click();

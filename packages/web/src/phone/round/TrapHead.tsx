@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { roundWords as w } from '../../text/round.ts';
 import { visitWords as v } from '../../text/visit.ts';
-import { capital, countText, local, shortName } from '../shared/figures.ts';
+import { capital, countText, shortName } from '../shared/figures.ts';
 import { keepsAlive } from '../shared/take-along.ts';
 import { ClockNote } from './ClockNote.tsx';
 import { HelpSheet } from './HelpSheet.tsx';
@@ -52,7 +52,6 @@ function TrapTabs({ all, at, trap, go }: Tabs) {
             key={each.trapId}
             type="button"
             aria-current={each.trapId === trap.trapId}
-            aria-label={`${local(each.insectName)}, ${each.trapId}`}
             onClick={() => go({ station: at.stop.station, trap: each.trapId })}
           >
             {alike(each.insect) ? each.trapId : capital(shortName(each.insectName))}
@@ -65,6 +64,7 @@ function TrapTabs({ all, at, trap, go }: Tabs) {
                     ? v.here(all.indexOf(each) + 1, all.length)
                     : w.list.notDue}
             </small>
+            {!alike(each.insect) && <span className="unseen">, {each.trapId}</span>}
           </button>
         );
       })}

@@ -83,7 +83,9 @@ export function TrapPage(props: Props) {
     const lack = missing(draft, asksLure);
     setLacks(lack);
     if (lack) return;
-    const strange = mayCount(draft) && draft.target !== '' && oddCount(trap, view, on, Number(draft.target)) !== null;
+    // A correction is made long after the moths were in hand.
+    const strange =
+      !correcting && mayCount(draft) && draft.target !== '' && oddCount(trap, view, on, Number(draft.target)) !== null;
     if (strange && asked === 'not-yet') return ask('now');
     void keep();
   };
