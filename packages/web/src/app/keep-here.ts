@@ -3,6 +3,7 @@ import type { OwnFieldsView, Person, WeekView } from '@duskwatch/core';
 import { getJson } from '../api/client.ts';
 import { openKept } from '../phone/shared/kept.ts';
 import { registerServiceWorker } from '../phone/shared/register.ts';
+import { askForFields } from '../phone/shared/server.ts';
 
 /** Field pages that are kept: those of whoever is sent out. */
 const MOST_FIELDS = 30;
@@ -21,11 +22,25 @@ export async function keepHere(person: Person): Promise<void> {
   if (waiting || installing) return letTakeOver(waiting);
   active?.postMessage('keep-pages');
   active?.postMessage({ keepAnswers: await answersFor(person) });
+  if (person.role === 'scout' || person.role === 'coordinator') await keepRound(person.id);
 }
+
+/** The round and what may be sampled, where their own pages look for them. A round under way keeps what it began with. */
+async function keepRound(person: string): Promise<void> {
+  if (isOfThePhone()) return;
+  const kept = await openKept();
+  const fetchedMs = Date.now();
+  const { pinnedOn, round, scouting } = await askForFields((await kept.get('round')) === undefined);
+  await kept.set('person', person);
+  if (round?.status === 'fulfilled') await kept.set('view', { view: round.value, pinnedOn, person, fetchedMs });
+  if (scouting.status === 'fulfilled') await kept.set('scouting', { view: scouting.value, pinnedOn, person, fetchedMs });
+}
+
+const isOfThePhone = () => /^\/(round|scout)$/.test(location.pathname);
 
 /** The round and scouting have their own way of letting a newer version in; everywhere else nothing is typed so soon. */
 async function letTakeOver(waiting: ServiceWorker | null): Promise<void> {
-  if (/^\/(round|scout)$/.test(location.pathname)) return;
+  if (isOfThePhone()) return;
   // A round under way, in another window perhaps, is left its version.
   if ((await (await openKept()).get('round')) === undefined) waiting?.postMessage('take-over');
 }
