@@ -10,7 +10,7 @@ export * from './noaa/noaa-units.ts';
 export * from './noaa/read-noaa-daily.ts';
 export * from './recognise.ts';
 export * from './sheet/answers.ts';
-export { applyAnyMatch, applyMatch } from './sheet/apply-match.ts';
+export { applyAnyMatch } from './sheet/apply-match.ts';
 export * from './sheet/propose-match.ts';
 export * from './table/match-header.ts';
 export * from './table/read-table.ts';

@@ -1,7 +1,6 @@
 export * from './accounts/types.ts';
 export * from './calendars/types.ts';
 export * from './error.ts';
-export type { ImportedFile, KeptImport } from './imports/types.ts';
 export * from './open.ts';
 export { restoreFile } from './sqlite-copy.ts';
 export * from './types.ts';

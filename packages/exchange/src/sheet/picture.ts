@@ -3,7 +3,7 @@ import type { SheetPlace, SheetProposal, SheetTable } from '@duskwatch/core';
 import { columnIndex, columnLetters, type Grid } from './grid.ts';
 import { writtenCount } from './words/written-count.ts';
 
-export type CellReading = 'day' | 'insect' | 'place' | 'count' | 'word' | 'told' | 'total' | 'aside' | 'weather';
+type CellReading = 'day' | 'insect' | 'place' | 'count' | 'word' | 'told' | 'total' | 'aside' | 'weather';
 
 export interface SheetPicture {
   readonly sheet: string | null;

@@ -2,7 +2,7 @@
 import type { Problem, Program, SheetProposal } from '@duskwatch/core';
 import type { AnyMatch, SheetPicture } from '@duskwatch/exchange/sheet';
 
-export interface Held {
+interface Held {
   readonly fields: Program['fields'];
   readonly traps: Program['traps'];
 }
