@@ -58,7 +58,7 @@ test('the code from the terminal makes the first coordinator, who comes to this 
   await page.getByRole('button', { name: 'Become the coordinator' }).click();
   await expect(page.locator('.cell').first()).toBeVisible();
   await expect(places(page)).toHaveText(isMobile ? BARS.coordinator : FOR_STAFF);
-  expect(await programPages(page)).toEqual(['People', 'Rules & insects', 'Import & export', 'Settings']);
+  expect(await programPages(page)).toEqual(['People', 'Rules & insects', 'Weather', 'Import & export', 'Settings', 'Help']);
 });
 
 test('a wrong password is told in a way that helps, and a right one opens the page that was asked for', async ({ page }) => {
@@ -99,7 +99,7 @@ test('a grower joins by a link, sees own farms and nothing of others', async ({ 
   }
   await expect(page.getByText(other)).toHaveCount(0);
   await expect(places(page)).toHaveText(isMobile ? BARS.grower : FOR_GROWERS);
-  expect(await programPages(page)).toEqual(['Rules & insects', 'Import & export', 'Settings']);
+  expect(await programPages(page)).toEqual(['Rules & insects', 'Weather', 'Import & export', 'Settings', 'Help']);
   await page.goto(`${server.url}/program/people`);
   await expect(page.getByRole('heading', { name: 'This page is not open to you' })).toBeVisible();
   await context.clearCookies();

@@ -83,6 +83,7 @@ export const SURFACES: readonly Surface[] = [
   { name: 'conflicts', path: () => '/conflicts', ready: '.quiet, .conflict' },
   { name: 'people', path: () => '/program/people', ready: 'main h1' },
   { name: 'rules and their sources', path: () => '/program/rules', ready: '.sources details' },
+  { name: 'weather', path: () => '/program/weather', ready: 'main table' },
   { name: 'import and export', path: () => '/program/data', ready: '.setting' },
   {
     name: 'settings, with the program menu',
@@ -95,6 +96,7 @@ export const SURFACES: readonly Surface[] = [
       },
     ],
   },
+  { name: 'the help', path: () => '/help', ready: '.help-part' },
   { name: 'no page', path: () => '/nowhere', ready: 'main h1' },
   { name: 'no such field', path: () => '/fields/nowhere', ready: 'main h1' },
   { name: 'no such trap', path: () => '/traps/nowhere', ready: 'main h1' },

@@ -18,7 +18,7 @@ const TOGETHER = [
   },
   {
     name: 'desk',
-    test: /node_modules\/d3-|web\/src\/(ui\/(chart|DateControl|Toasts|toast)|desk\/week\/(?!FirstSteps|OpenEvidence)\w+|app\/(Gate|Navigation|Shell)|shared\/record\/(queries|useMayWrite)|text\/(first|pages))\b/,
+    test: /node_modules\/d3-|web\/src\/(ui\/(chart|DateControl|Toasts|toast)|desk\/week\/(?!FirstSteps|OpenEvidence)\w+|app\/(DayLine|Gate|Navigation|ProgramMenu|Search|Shell|places)|shared\/record\/(queries|useMayWrite)|text\/(first|pages))\b/,
   },
 ];
 

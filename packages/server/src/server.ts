@@ -29,9 +29,11 @@ import { roundRoute } from './routes/round.ts';
 import { roundsRoute } from './routes/rounds.ts';
 import type { RouteContext, SchemaTypes } from './routes/route.ts';
 import { scoutingRoute } from './routes/scouting.ts';
+import { searchRoute } from './routes/search.ts';
 import { seasonRoute } from './routes/season.ts';
 import { sessionRoute } from './routes/session.ts';
 import { trapsRoute } from './routes/traps.ts';
+import { weatherSourcesRoute } from './routes/weather-sources.ts';
 import { weekRoute } from './routes/week.ts';
 import { recordsRoutes } from './routes/writes.ts';
 import { secure } from './security.ts';
@@ -114,6 +116,8 @@ export function buildServer({
       scoutingRoute,
       roundsRoute,
       trapsRoute,
+      searchRoute,
+      weatherSourcesRoute,
       seasonRoute,
       labelsRoute,
       checklistsRoute,

@@ -2,13 +2,20 @@
 import type { Rolldown } from 'vite';
 
 const ROUND_MODULE = 'src/phone/round/RoundPage.tsx';
+const SHELL_MODULE = 'src/app/Shell.tsx';
+const HELP_MODULE = 'src/desk/help/HelpPage.tsx';
 const SCOUT_MODULE = 'src/phone/scout/ScoutPage.tsx';
 
 export const roundChunks = (bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] => chunksOf(bundle, ROUND_MODULE);
 
-/** All that a phone keeps, so that the round and scouting start without signal. */
+/** All that a device keeps, so that the round, scouting and the help open without signal. */
 export const phoneChunks = (bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] => [
-  ...new Set([...chunksOf(bundle, ROUND_MODULE), ...chunksOf(bundle, SCOUT_MODULE)]),
+  ...new Set([
+    ...chunksOf(bundle, ROUND_MODULE),
+    ...chunksOf(bundle, SCOUT_MODULE),
+    ...chunksOf(bundle, SHELL_MODULE),
+    ...chunksOf(bundle, HELP_MODULE),
+  ]),
 ];
 
 function chunksOf(bundle: Rolldown.OutputBundle, module: string): Rolldown.OutputChunk[] {

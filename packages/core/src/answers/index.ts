@@ -18,6 +18,7 @@ export * from './schema.ts';
 export { scoutingView } from './scouting.ts';
 export * from './scouting-schema.ts';
 export { type ScoutingSheet, type SheetWanted, scoutingSheets } from './scouting-sheet.ts';
+export { type SearchHit, type SearchView, searchSchema, searchView } from './search.ts';
 export { seasonView } from './season.ts';
 export * from './season-schema.ts';
 export { seasonTruthView } from './season-truth.ts';
@@ -25,6 +26,7 @@ export { describeSources, type SourceKind, type SourceLine } from './sources.ts'
 export { checkOfVisit, trapVisit } from './trap-facts.ts';
 export { SAME_PLACE_M, trapsView, trapView } from './traps.ts';
 export * from './traps-schema.ts';
+export { type WeatherSourcesView, weatherSourcesSchema, weatherSourcesView } from './weather-sources.ts';
 export { weekView } from './week.ts';
 export * from './week-schema.ts';
 export { daysLateOn, needsNothing, soonestCheck, type WeekSummary, weekSummary } from './week-summary.ts';

@@ -1,6 +1,7 @@
 export * from './day.ts';
 export * from './distance.ts';
 export * from './fault.ts';
+export { foldText, matchOf, typedWords } from './find.ts';
 export * from './length.ts';
 export * from './problem.ts';
 export * from './problem-schema.ts';

@@ -87,6 +87,11 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/checklists.pdf': ['200 200 403 403 401', () => ({ url: '/api/checklists.pdf?language=en&length=m&paper=A4' })],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
+  'GET /api/weather-sources': ['200 200 200 403 401', () => ({ url: '/api/weather-sources' })],
+  'GET /api/search': [
+    '200 200 200 403 401',
+    ...['a', 'birch', 'farm', 'T', 'mixture', 'key', 'reason', 'corn'].map((q) => () => ({ url: `/api/search?q=${q}` })),
+  ],
   'POST /api/labels': ['200 200 403 403 401', () => ({ url: '/api/labels', body: { ...LABELS, trapIds: ['TA'] } })],
   'POST /api/labels.pdf': ['200 200 403 403 401', () => ({ url: '/api/labels.pdf', body: LABELS })],
   'GET /calendar/:file': ['404 404 404 404 404', () => ({ url: '/calendar/none.ics' })],

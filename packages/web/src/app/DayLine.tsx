@@ -4,11 +4,25 @@ import { programQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
 import { dayText, longDay } from '../format/day.ts';
 import { words } from '../text/index.ts';
+import { pagesWords } from '../text/pages.ts';
 import { DateControl } from '../ui/DateControl.tsx';
 import { PlaceNavigation } from './Navigation.tsx';
-import { isOfToday, placeOf } from './places.ts';
+import { helpFor, isOfToday, placeOf } from './places.ts';
+
+const helpLink = pagesWords.howToRead;
 
 const root = getRouteApi('__root__');
+
+/** To what the help says of this page. */
+function HelpLink() {
+  const part = useLocation({ select: ({ pathname }) => helpFor(pathname) });
+  if (part === null) return null;
+  return (
+    <Link to="/help" hash={`read-${part}`} className="how-to-read" aria-label={helpLink} title={helpLink}>
+      ?
+    </Link>
+  );
+}
 
 /** Under the masthead of every page: the pages of its place, the day it is read on, and loudly so where that is not today. */
 export function DayLine() {
@@ -36,6 +50,7 @@ export function DayLine() {
     <>
       <section className={`day-line${ofToday ? ' of-today' : ''}`} aria-label={w.line}>
         <PlaceNavigation />
+        <HelpLink />
         {!ofToday && day && (
           <div className="day-chosen">
             <p>{day === today ? w.today(dayText(day)) : dayText(day)}</p>

@@ -1,6 +1,7 @@
 import '../desk/desk.css';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
+import { useEffect } from 'react';
 import { programQuery } from '../api/queries.ts';
 import { sessionQuery } from '../api/session.ts';
 import { useTheme } from '../browser/preferences.ts';
@@ -12,10 +13,15 @@ import { Gate } from './Gate.tsx';
 import { Navigation } from './Navigation.tsx';
 import { PhoneBar } from './PhoneBar.tsx';
 import { ProgramMenu } from './ProgramMenu.tsx';
+import { Search } from './Search.tsx';
 
 export function Shell() {
   const { data: session, isError } = useQuery(sessionQuery);
   const { data: program } = useQuery({ ...programQuery, enabled: isError || Boolean(session?.person) });
+  const from = program && [words.app.name, program.name, ...(program.invented ? [words.app.invented] : [])].join(' · ');
+  useEffect(() => {
+    if (from) document.documentElement.style.setProperty('--printed-from', JSON.stringify(from));
+  }, [from]);
   return (
     <>
       <a className="skip" href="#page">
@@ -31,6 +37,7 @@ export function Shell() {
         </p>
         <Navigation />
         <div className="masthead-tools">
+          <Search />
           <ProgramMenu />
           <ThemeButton />
         </div>

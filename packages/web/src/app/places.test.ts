@@ -1,6 +1,7 @@
 import type { Role } from '@duskwatch/core';
 import { expect, test } from 'vitest';
-import { placeOf, placesFor, programPagesFor } from './places.ts';
+import { helpEn } from '../text/help.en.ts';
+import { helpFor, PLACES, PROGRAM_PAGES, placeOf, placesFor, programPagesFor } from './places.ts';
 
 test.each([
   ['/', 'week'],
@@ -28,6 +29,23 @@ test('a role has the places that it reaches a page in, and lands on the first of
   expect(landings('scout')).toEqual(['/', '/fields', '/rounds/scouting', '/flights', '/season']);
   expect(landings('grower')).toEqual(['/', '/fields', '/rounds/scouting', '/flights', '/season/review']);
   expect(landings('reader')).toEqual(['/']);
-  expect(programPagesFor('reader').map(({ to }) => to)).toEqual(['/program/rules', '/program/settings']);
+  expect(programPagesFor('reader').map(({ to }) => to)).toEqual(['/program/rules', '/program/settings', '/help']);
   expect(programPagesFor('scout').map(({ to }) => to)).not.toContain('/program/people');
+});
+
+test.each([
+  ['/', 'week'],
+  ['/fields', 'list'],
+  ['/fields/quernstead-kiln', 'field'],
+  ['/traps/CR2-MC-26', 'trap'],
+  ['/fields/quernstead-kiln/scouting/helicoverpa-zea', 'sampling'],
+  ['/season', 'season'],
+  ['/program/rules', 'rules'],
+  ['/help', null],
+])('%s is read by %s of the help', (path, part) => expect(helpFor(path)).toBe(part));
+
+test('every page of a place and of the program has its part of the help', () => {
+  const pages = [...PLACES.flatMap(({ pages }) => [...pages]), ...PROGRAM_PAGES];
+  const parts = pages.filter(({ id }) => id !== 'help' && id !== 'round').map(({ to }) => helpFor(to));
+  expect(parts.filter((part) => part === null || !(part in helpEn.pages))).toEqual([]);
 });

@@ -39,8 +39,10 @@ export const PLACES = [
 export const PROGRAM_PAGES = [
   { id: 'people', to: '/program/people', roles: COORDINATOR },
   { id: 'rules', to: '/program/rules', roles: ALL },
+  { id: 'weather', to: '/program/weather', roles: MEMBERS },
   { id: 'data', to: '/program/data', roles: MEMBERS },
   { id: 'settings', to: '/program/settings', roles: ALL },
+  { id: 'help', to: '/help', roles: ALL },
 ] as const;
 
 export type PlaceId = (typeof PLACES)[number]['id'];
@@ -63,8 +65,19 @@ export const placesFor = (role: Role): Place[] =>
 
 export const programPagesFor = (role: Role) => PROGRAM_PAGES.filter(reaches(role));
 
+/** The part of the help that tells how to read a page. */
+export function helpFor(path: string) {
+  if (/^\/fields\/[^/]+\/scouting\//.test(path)) return 'sampling';
+  if (path.startsWith('/traps/')) return 'trap';
+  const page = [...PLACES.flatMap(({ pages }) => [...pages]), ...PROGRAM_PAGES].find(({ to }) => to === path)?.id;
+  if (page === 'plan') return 'season';
+  if (page === undefined) return path.startsWith('/fields/') ? 'field' : null;
+  return page === 'help' || page === 'round' ? null : page;
+}
+
 /** Pages that show the records as they are today, whatever day the others are read on. */
-export const isOfToday = (path: string): boolean => path === '/rounds' || path === '/conflicts' || placeOf(path) === 'program';
+export const isOfToday = (path: string): boolean =>
+  path === '/rounds' || path === '/conflicts' || (placeOf(path) === 'program' && path !== '/program/weather');
 
 /** Which place an address belongs to, or the program's own pages; null: the door, or nowhere. */
 export function placeOf(path: string): PlaceId | 'program' | null {

@@ -164,6 +164,12 @@ const rules = createRoute({
   path: '/program/rules',
   component: lazyRouteComponent(() => import('../desk/rules/RulesPage.tsx'), 'RulesPage'),
 });
+const weather = createRoute({
+  getParentRoute,
+  path: '/program/weather',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../desk/weather/WeatherPage.tsx'), 'WeatherPage'),
+});
 const data = createRoute({
   getParentRoute,
   path: '/program/data',
@@ -193,6 +199,11 @@ const importing = createRoute({
   getParentRoute,
   path: '/program/data/import',
   component: lazyRouteComponent(() => import('../desk/import/ImportPage.tsx'), 'ImportPage'),
+});
+const help = createRoute({
+  getParentRoute,
+  path: '/help',
+  component: lazyRouteComponent(() => import('../desk/help/HelpPage.tsx'), 'HelpPage'),
 });
 const signIn = createRoute({
   getParentRoute,
@@ -276,12 +287,14 @@ export const routerOver = (queries: QueryClient) =>
       scout,
       people,
       rules,
+      weather,
       data,
       importing,
       settings,
       start,
       record,
       more,
+      help,
       signIn,
       first,
       join,

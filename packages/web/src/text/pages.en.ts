@@ -19,12 +19,15 @@ export const pagesEn = {
     review: 'Review',
   },
   toAnswer: (n: number) => plural(n, 'question or conflict to answer', 'questions and conflicts to answer'),
+  howToRead: 'How to read this page',
   program: 'Program',
   programPages: {
     people: 'People',
     rules: 'Rules & insects',
+    weather: 'Weather',
     data: 'Import & export',
     settings: 'Settings',
+    help: 'Help',
   },
 };
 

@@ -20,11 +20,14 @@ export const pagesEs: PagesWords = {
     review: 'Balance',
   },
   toAnswer: (n) => plural(n, 'pregunta o conflicto por responder', 'preguntas y conflictos por responder'),
+  howToRead: 'Cómo leer esta página',
   program: 'Programa',
   programPages: {
     people: 'Personas',
     rules: 'Reglas e insectos',
+    weather: 'Datos del tiempo',
     data: 'Importar y exportar',
     settings: 'Ajustes',
+    help: 'Ayuda',
   },
 };

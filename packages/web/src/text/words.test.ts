@@ -23,6 +23,9 @@ const ALIKE = new Set([
   'season.numbers.no',
   'season.budget.units.driving-hour',
   'season.budget.units.driving-km',
+  'help.terms.biofix.word',
+  'help.keyboard.tab.keys',
+  'help.keyboard.escape.keys',
 ]);
 
 type Texts = { readonly [key: string]: Texts | string | readonly string[] | ((...values: never[]) => string) };
