@@ -21,7 +21,7 @@ export const sessionQuery = queryOptions({
 const KEY = 'duskwatch.session';
 
 /** Who is signed in. Without signal it is whoever was last: what they may reach is drawn, and what they write is kept. */
-export async function askSession(signal: AbortSignal): Promise<Session> {
+async function askSession(signal: AbortSignal): Promise<Session> {
   try {
     const session = await getJson<Session>('/api/session', signal);
     keepSession(session);

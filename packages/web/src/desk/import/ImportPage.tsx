@@ -1,4 +1,3 @@
-import './import.css';
 import type { Problem } from '@duskwatch/core';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { type ClipboardEvent, type DragEvent, type ReactNode, useState } from 'react';
