@@ -12,7 +12,7 @@ async function isOfThePast(page: Page) {
   expect(new URL(page.url()).searchParams.get('on')).toBe(PAST);
 }
 
-test('another day is told on every page and survives links, the menu and a reload', async ({ page, request }) => {
+test('another day is told on every page and survives links, the menu and a reload @desk', async ({ page, request }) => {
   const [past, today] = await Promise.all([weekOf(request, PAST), weekOf(request)]);
   expect(past.due).not.toEqual(today.due);
   await page.goto('/');

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { compressed } from './build/compressed.ts';
+import { fontDisplay } from './build/font-display.ts';
 import { roundBudget } from './build/round-budget.ts';
 import { serviceWorker } from './build/service-worker.ts';
 
@@ -24,7 +25,7 @@ const TOGETHER = [
 
 export default defineConfig({
   root: here('.'),
-  plugins: [react(), serviceWorker(here('public')), roundBudget(), compressed()],
+  plugins: [react(), fontDisplay(), serviceWorker(here('public')), roundBudget(), compressed()],
   build: {
     outDir: 'dist',
     emptyOutDir: true,

@@ -40,8 +40,13 @@ const queries = new QueryClient({
 });
 
 const router = routerOver(queries);
+/** So long the first picture waits for its letters, which are asked for beside its scripts. */
+const LETTERS_MS = 250;
+const letters = Promise.all(['', 'italic '].map((style) => document.fonts.load(`${style}1em "Inter Variable"`)));
+const longEnough = new Promise((resolve) => setTimeout(resolve, LETTERS_MS));
+
 // There is nothing to show before the page's scripts are here; with them the first picture is drawn in one piece.
-await router.load().catch(() => undefined);
+await Promise.all([router.load(), Promise.race([letters, longEnough])]).catch(() => undefined);
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>

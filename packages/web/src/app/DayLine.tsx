@@ -51,10 +51,10 @@ export function DayLine() {
       <section className={`day-line${ofToday ? ' of-today' : ''}`} aria-label={w.line}>
         <PlaceNavigation />
         <HelpLink />
-        {!ofToday && day && (
+        {!ofToday && (
           <div className="day-chosen">
-            <p>{day === today ? w.today(dayText(day)) : dayText(day)}</p>
-            <DateControl on={day} choose={choose} />
+            {day && <p>{day === today ? w.today(dayText(day)) : dayText(day)}</p>}
+            {day && <DateControl on={day} choose={choose} />}
           </div>
         )}
       </section>
