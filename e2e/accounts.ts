@@ -1,7 +1,7 @@
 /** A server with accounts and the demo, and invented people in each role on it. */
 import type { APIRequestContext } from '@playwright/test';
 import type { Person, Role } from '../packages/core/src/index.ts';
-import { startServer } from './own-server.ts';
+import { FIRST_CODE, startServer } from './own-server.ts';
 
 export const PASSWORD = 'herons over wet clover';
 
@@ -16,7 +16,7 @@ export async function startWithAccounts() {
   return {
     ...server,
     /** The code for the first person, as the terminal shows it. */
-    code: () => /\b[A-Z2-9]{4}(?:-[A-Z2-9]{4})+\b/.exec(server.printed())?.[0] ?? '',
+    code: () => FIRST_CODE.exec(server.printed())?.[0] ?? '',
     /** Whoever `request` is signed in as must be a coordinator. Gives the path of the link. */
     invite: async (request: APIRequestContext, role: Role, farms: readonly string[] = []) =>
       (await post<{ path: string }>(request, '/api/invitations', { role, farms })).path,

@@ -1,5 +1,5 @@
 import { PASSWORD } from './accounts.ts';
-import { startEmptyServer } from './own-server.ts';
+import { FIRST_CODE, startEmptyServer } from './own-server.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll, test, weekOf } from './page.ts';
 
 // A session that is not there yet is answered with 401, which browsers note in the console.
@@ -9,7 +9,7 @@ test('from the first start to the first advice, with its evidence', async ({ pag
   const server = await startEmptyServer('--accounts');
   try {
     await page.goto(server.url);
-    await page.getByLabel('Code from the terminal').fill(/\b[A-Z2-9]{4}(?:-[A-Z2-9]{4})+\b/.exec(server.printed())![0]);
+    await page.getByLabel('Code from the terminal').fill(FIRST_CODE.exec(server.printed())![0]);
     await page.getByLabel('Name').fill('Ida Brook');
     await page.getByLabel('Password of your choice').fill(PASSWORD);
     await page.getByRole('button', { name: 'Become the coordinator' }).click();

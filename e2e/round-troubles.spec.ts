@@ -174,7 +174,8 @@ test('of two people with one phone the second neither sees nor sends what the fi
       await page.getByLabel('Name').fill(name);
       await page.getByLabel('Password', { exact: true }).fill(PASSWORD);
       await page.getByRole('button', { name: 'Sign in' }).click();
-      await expect(page.locator('.cell').first()).toBeVisible();
+      // A scout's phone begins with the round.
+      await expect(page).toHaveURL(/\/round$/);
     };
     const unsent = page.getByRole('button', { name: /kept here, not sent$/ });
     const written = async () =>
