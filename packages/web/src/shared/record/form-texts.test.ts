@@ -96,4 +96,9 @@ describe('a record in boxes', () => {
     expect(readForm('traps', formTextsOf('traps', trap), { around }).value).toEqual(trap);
     expect(problemsAt(readForm('traps', formTextsOf('traps', trap), { around, fresh: true }), 'trapId')).toHaveLength(1);
   });
+
+  test('is contradicted by no list that is not here, as without signal', () => {
+    expect(readForm('traps', formTextsOf('traps', trap), { around: { fields: [] } }).value).toEqual(trap);
+    expect(readForm('traps', formTextsOf('traps', trap), { around: { fields: [field('north')] } }).value).toBeNull();
+  });
 });

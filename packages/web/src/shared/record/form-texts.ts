@@ -108,7 +108,11 @@ function judge<K extends RecordKind>(kind: K, value: RecordOf<K>, around: Around
   const same = (other: unknown) => JSON.stringify(keyValues(kind, other)) === JSON.stringify(keyValues(kind, value));
   const others = (around as Partial<Program>)[kind]?.filter((other) => fresh || !same(other)) ?? [];
   const program = { ...emptyProgram(), ...around, [kind]: [...others, value] } as Program;
-  return checkProgram(program, { words: catalogueWords });
+  // Without signal the list may not be here: what is not known cannot contradict, and the server judges what arrives.
+  const isKnown = (list: 'fields' | 'traps') => (around[list]?.length ?? 0) > 0;
+  return checkProgram(program, { words: catalogueWords }).filter(
+    ({ fault }) => fault?.kind !== 'unknown-reference' || isKnown(fault.to),
+  );
 }
 
 const keyValues = (kind: RecordKind, value: unknown) =>
