@@ -1,4 +1,4 @@
-import type { Problem } from '@duskwatch/core';
+import { groupBy, type Problem } from '@duskwatch/core';
 
 /** Problems as lines for people, one each, or as one JSON array for programs. */
 export function formatProblems(problems: readonly Problem[], json: boolean): string {
@@ -9,17 +9,10 @@ export function formatProblems(problems: readonly Problem[], json: boolean): str
 }
 
 /** The same found in many rows is one mistake to mend. */
-function groupedAlike(problems: readonly Problem[]): Map<string, Problem[]> {
-  const groups = new Map<string, Problem[]>();
-  for (const problem of problems) {
-    const { where, got, expected, fix } = problem;
-    const key = JSON.stringify([where.file, where.column, where.parameter, got, expected, fix]);
-    const alike = groups.get(key);
-    if (alike === undefined) groups.set(key, [problem]);
-    else alike.push(problem);
-  }
-  return groups;
-}
+const groupedAlike = (problems: readonly Problem[]): Map<string, Problem[]> =>
+  groupBy(problems, ({ where, got, expected, fix }) =>
+    JSON.stringify([where.file, where.column, where.parameter, got, expected, fix]),
+  );
 
 function formatAlike(alike: readonly Problem[]): string {
   const more = alike.length - 1;

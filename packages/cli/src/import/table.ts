@@ -2,12 +2,11 @@ import {
   type Context,
   checkReferences,
   checkTable,
-  naturalKey,
   ok,
   type Program,
   type RecordKind,
-  type RecordOf,
   type Result,
+  withNewRecords,
 } from '@duskwatch/core';
 import { catalogueWords, ProblemList, parseTable, type ReadTableOptions } from '@duskwatch/exchange';
 
@@ -29,14 +28,6 @@ export function readLooseTable<K extends RecordKind>(
   checkTable(kind, records, context);
   // What an unreadable row names is there all the same, and not missing from the table that refers to it.
   const claims = { fields: new Set<string>(), traps: new Set<string>(), [kind]: claimed };
-  checkReferences(joined(kind, records, held), context, claims);
+  checkReferences(withNewRecords(held, { [kind]: records }), context, claims);
   return problems.isEmpty ? ok({ [kind]: records }) : { ok: false, problems: problems.all() };
-}
-
-/** The new records first, so that their index is that of the file; then the held ones that they do not restate. */
-function joined<K extends RecordKind>(kind: K, added: readonly RecordOf<K>[], held: Program): Program {
-  const keyOf = naturalKey[kind] as (record: RecordOf<K>) => string;
-  const restated = new Set(added.map(keyOf));
-  const kept = (held[kind] as readonly RecordOf<K>[]).filter((record) => !restated.has(keyOf(record)));
-  return { ...held, [kind]: [...added, ...kept] };
 }

@@ -2,6 +2,7 @@ export * from './day.ts';
 export * from './distance.ts';
 export * from './fault.ts';
 export { foldText, matchOf, typedWords } from './find.ts';
+export { groupBy, groupByEach } from './group-by.ts';
 export * from './length.ts';
 export * from './problem.ts';
 export * from './problem-schema.ts';

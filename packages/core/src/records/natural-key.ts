@@ -1,5 +1,5 @@
 // Apart from the schemas, so that a phone that only names records does not load them.
-import type { RecordKind, RecordOf } from './program.ts';
+import type { Program, RecordKind, RecordOf } from './program.ts';
 
 /** What makes two records of a kind the same thing said twice: the natural key, unique in a program. */
 export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => string } = {
@@ -21,3 +21,14 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   stock: (r) => r.stockId,
   answers: (r) => r.question,
 };
+
+/** A program with new records of some kinds: those first, so that their index is that of what came in; then the held ones that they do not restate. */
+export function withNewRecords(held: Program, added: { readonly [K in RecordKind]?: readonly RecordOf<K>[] }): Program {
+  const whole: Record<string, unknown> = { ...held };
+  for (const kind of Object.keys(added) as RecordKind[]) {
+    const keyOf = naturalKey[kind] as (record: unknown) => string;
+    const restated = new Set(added[kind]!.map(keyOf));
+    whole[kind] = [...added[kind]!, ...held[kind].filter((record) => !restated.has(keyOf(record)))];
+  }
+  return whole as unknown as Program;
+}

@@ -9,8 +9,7 @@ export interface DaysOfSheet {
   readonly needsOrder: boolean;
   /** The likelier order where both read all: that in which the days follow one another more closely. */
   readonly likelyOrder: DateOrder | null;
-  /** Dates that exist in one order only, and dates that exist in both, one of each. */
-  readonly telling: Sighting | null;
+  /** A date that exists in both orders. */
   readonly open: Sighting | null;
   /** Without a year, and no heading that gives one. */
   readonly lackYear: readonly Sighting[];
@@ -40,7 +39,6 @@ export function daysOfSheet(seen: readonly Sighting[], headings: readonly string
     settledOrder,
     needsOrder,
     likelyOrder: ambiguous ? closerOrder(seen) : settledOrder,
-    telling: numeric.find(({ orders }) => orders.length === 1)?.sighting ?? null,
     open: numeric.find(({ sighting, orders }) => orders.length === 2 && !isSameEitherWay(sighting.written!))?.sighting ?? null,
     lackYear: seen.filter(({ written, yearTold }) => written !== null && lacksYear(written) && yearTold === null),
     week,

@@ -4,6 +4,7 @@ import {
   canonicalCrop,
   type FieldRecord,
   fieldSchema,
+  groupBy,
   type Program,
   type SheetMatch,
   type TrapDesign,
@@ -33,12 +34,7 @@ export function newTraps(match: SheetMatch, visits: readonly Visit[], existing: 
   const idOf = (visit: Visit) =>
     (insectsAt.get(visit.trapName)?.size ?? 0) > 1 ? `${visit.trapName} ${slugOf(visit)}` : visit.trapName;
 
-  const byTrap = new Map<string, Visit[]>();
-  for (const visit of unknown) {
-    const ofTrap = byTrap.get(idOf(visit));
-    if (ofTrap === undefined) byTrap.set(idOf(visit), [visit]);
-    else ofTrap.push(visit);
-  }
+  const byTrap = groupBy(unknown, idOf);
   const fields = new Map<string, FieldRecord>();
   const fieldIds = new Set(existing.fields.map(({ fieldId }) => fieldId));
   const traps = [...byTrap].map(([trapId, ofTrap]) => {

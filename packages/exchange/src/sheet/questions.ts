@@ -3,6 +3,7 @@ import {
   CONDITIONS,
   catalogue,
   FIGURE_MEANINGS,
+  groupByEach,
   insectIn,
   type Program,
   type SheetMatch,
@@ -175,17 +176,9 @@ const dated = (seen: readonly Sighting[]): Sighting[] => [
   ...new Map(seen.map((sighting) => [sighting.day.text, sighting])).values(),
 ];
 
-function grouped(seen: readonly Sighting[], keyOf: (sighting: Sighting) => string | null): Map<string, Sighting[]> {
-  const groups = new Map<string, Sighting[]>();
-  for (const sighting of seen) {
-    const key = keyOf(sighting);
-    if (key === null) continue;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [sighting]);
-    else group.push(sighting);
-  }
-  return groups;
-}
+/** By what a key says of them; those of which it says nothing are left out. */
+const grouped = (seen: readonly Sighting[], keyOf: (sighting: Sighting) => string | null): Map<string, Sighting[]> =>
+  groupByEach(seen, (sighting) => [keyOf(sighting)].filter((key) => key !== null));
 
 /** The texts above and at the head of the tables. */
 function headingTexts(tables: readonly SheetTable[], grids: readonly Grid[]): string[] {

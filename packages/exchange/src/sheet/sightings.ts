@@ -1,7 +1,7 @@
 /** The counts of a sheet one by one, each with the cell it stands in and what the sheet says of it, whatever the layout. */
 import { insectIn, type SheetMatch, type SheetPlace, type SheetRole, type SheetTable } from '@duskwatch/core';
 import { cellIn, columnIndex, columnLetters, EMPTY_CELL, type Grid, type SheetCell } from './grid.ts';
-import { dayInText } from './layout/find-tables.ts';
+import { dayInText, withoutLabel } from './layout/find-tables.ts';
 import { serialDay, type WrittenDay, writtenDay, writtenMonth, yearIn } from './words/written-day.ts';
 
 /** A cell with where it stands; rows from 1 and columns as letters, as a spreadsheet shows them. */
@@ -89,9 +89,6 @@ function insectNameIn(text: string, isItsPlace: boolean): string {
 const samePlace = (a: SheetPlace, b: SheetPlace): boolean =>
   a === b || (a.in === b.in && JSON.stringify(a) === JSON.stringify(b));
 
-const LABELLED = /^\s*[\p{L} ]{3,20}?\s*[:=]\s*(.+)$/u;
-const withoutLabel = (text: string): string => LABELLED.exec(text)?.[1]?.trim() ?? text;
-
 function dayTold(cell: SheetCell): WrittenDay | null {
   const written = writtenDay(cell) ?? writtenDay({ text: withoutLabel(cell.text), day: null });
   if (written !== null) return written;
@@ -114,25 +111,16 @@ const daysOfMonths = new Map<number, WrittenDay>();
 /** Reads what the sheet says of a count, by role; empty where it says nothing. Filled cells are looked for once. */
 function reader(
   grid: Grid,
-  { places, from, counts, asideRows }: SheetTable,
+  { places, from, to, counts, asideRows }: SheetTable,
 ): (role: SheetRole, row: number, column: string) => Told {
   const left = new Set(asideRows.map(({ row }) => row));
-  const above = new Map<string, number>();
   const emptyAt = (row: number, column: string): Told => ({ ...EMPTY_CELL, row, column });
   const at = (row: number, column: string): Told => ({ ...cellIn(grid, row - 1, columnIndex(column)), row, column });
+  const filled = new Map<string, readonly number[]>();
   const lastFilled = (column: string, row: number): number => {
-    const key = `${column}${row}`;
-    const known = above.get(key);
-    if (known !== undefined) return known;
-    const isFilled = !left.has(row) && cellIn(grid, row - 1, columnIndex(column)).text !== '';
-    const last = isFilled || row <= from ? row : (above.get(`${column}${row - 1}`) ?? lastFilledSlowly(column, row - 1));
-    above.set(key, last);
-    return last;
-  };
-  const lastFilledSlowly = (column: string, row: number): number => {
-    let last = row;
-    while (last > from && (left.has(last) || cellIn(grid, last - 1, columnIndex(column)).text === '')) last--;
-    return last;
+    const known = filled.get(column) ?? lastFilledRows(grid, column, { from, to, left });
+    filled.set(column, known);
+    return known[row - from]!;
   };
   const first = counts.length === 0 ? 0 : columnIndex(counts[0]!);
   return (role, row, column) => {
@@ -149,6 +137,21 @@ function reader(
     if (place.fill) while (index > first && cellIn(grid, place.row - 1, index).text === '') index--;
     return at(place.row, columnLetters(index));
   };
+}
+
+/** For each row of the table, the row whose cell holds for it: its own, or the last one above that is filled. */
+function lastFilledRows(
+  grid: Grid,
+  column: string,
+  { from, to, left }: { readonly from: number; readonly to: number; readonly left: ReadonlySet<number> },
+): number[] {
+  const index = columnIndex(column);
+  let last = from;
+  return Array.from({ length: to - from + 1 }, (_, below) => {
+    const row = from + below;
+    if (!left.has(row) && cellIn(grid, row - 1, index).text !== '') last = row;
+    return last;
+  });
 }
 
 /** Where the heading's own words stand, which is not always the column of the first heading. */

@@ -9,6 +9,7 @@ import {
   type Problem,
   type Program,
   type RecordKind,
+  withNewRecords,
 } from '@duskwatch/core';
 import type { StoredRevision } from '@duskwatch/store';
 import { futureDay } from './future-day.ts';
@@ -28,7 +29,7 @@ export function faultsOfImport(held: Program, records: ImportedRecords, nowMs: n
     report: (problem) => problem.where.file !== HELD && problems.push(problem),
   };
   for (const kind of IMPORTED) checkTable(kind, records[kind], context);
-  checkReferences(joined(held, records), context);
+  checkReferences(withNewRecords(held, records), context);
   records.checks.forEach((check, index) => {
     const problem = futureDay('checks', check, nowMs);
     if (problem !== null) problems.push({ ...problem, where: { ...problem.where, file: 'checks', row: index + 1 } });
@@ -44,17 +45,6 @@ const intoInvented: Problem = {
   expected: 'a program of your own',
   fix: 'Start one of your own (duskwatch serve --data another-folder), and import there: invented and real records are never mixed.',
 };
-
-/** The new records first, so that their index is that of what was sent; then the held ones that they do not restate. */
-function joined(held: Program, records: ImportedRecords): Program {
-  const whole: Record<string, unknown> = { ...held };
-  for (const kind of IMPORTED) {
-    const keyOf = naturalKey[kind] as (record: unknown) => string;
-    const restated = new Set(records[kind].map(keyOf));
-    whole[kind] = [...records[kind], ...held[kind].filter((record) => !restated.has(keyOf(record)))];
-  }
-  return whole as unknown as Program;
-}
 
 /** What would be left without what it stands on, were the revisions taken back: checks of traps that go, traps of fields. */
 export function faultsOfUndoing(held: Program, revisions: readonly StoredRevision[]): Problem[] {

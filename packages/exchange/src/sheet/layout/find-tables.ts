@@ -118,7 +118,11 @@ const titleCells = (view: GridView, from: number, to: number): TitleCell[] =>
     view.filled(row).map((column) => ({ row, column, text: view.text(row, column) })),
   );
 
+/** `Farm: Hill Farm`: what a title tells, and of what. */
 const LABEL = /^\s*([\p{L} ]{3,20}?)\s*[:=]\s*(.+)$/u;
+
+/** What a title says besides its label. */
+export const withoutLabel = (text: string): string => LABEL.exec(text)?.[2]?.trim() ?? text;
 
 /** What titles say of all counts below them; a farm only where every block of the sheet has a heading of its own. */
 function placeTitles(
@@ -131,7 +135,7 @@ function placeTitles(
     places[role] ??= { in: 'cell', row: row + 1, column: columnLetters(column) };
   };
   for (const cell of [...own.toReversed(), ...ofSheet.toReversed()]) {
-    const value = LABEL.exec(cell.text)?.[2] ?? cell.text;
+    const value = withoutLabel(cell.text);
     if (writtenDay({ text: value, day: null }) !== null || dayWithin(value)) put('day', cell);
     if (yearIn(cell.text) !== null) put('year', cell);
     if (insectIn(value) !== null) put('insect', cell);
