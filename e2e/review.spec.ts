@@ -5,7 +5,7 @@ import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts
 test.describe.configure({ mode: 'serial' });
 
 test('each lesson shows its figures or says what is missing, and passes axe', async ({ page, request }) => {
-  const review: ReviewView = await (await request.get('/api/learn/review')).json();
+  const review: ReviewView = await (await request.get('/api/review')).json();
   await page.goto('/season/review');
   await expect(page.getByRole('heading', { name: 'Flights' })).toBeVisible();
   await expect(page.getByText(`Scout ${review.program.calls.given.scout} times`)).toBeVisible();

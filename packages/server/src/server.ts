@@ -20,11 +20,11 @@ import { flightsRoute } from './routes/flights.ts';
 import { healthRoute } from './routes/health.ts';
 import { invitationsRoute } from './routes/invitations.ts';
 import { labelsRoute } from './routes/labels.ts';
-import { learnRoute } from './routes/learn.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { ownFieldsRoute } from './routes/own-fields.ts';
 import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
+import { reviewRoute } from './routes/review.ts';
 import { roundRoute } from './routes/round.ts';
 import { roundsRoute } from './routes/rounds.ts';
 import type { RouteContext, SchemaTypes } from './routes/route.ts';
@@ -121,7 +121,7 @@ export function buildServer({
       seasonRoute,
       labelsRoute,
       checklistsRoute,
-      learnRoute,
+      reviewRoute,
       sessionRoute,
       invitationsRoute,
       peopleRoute,

@@ -4,7 +4,7 @@ import type { Rolldown } from 'vite';
 const ROUND_MODULE = 'src/phone/round/RoundPage.tsx';
 const SHELL_MODULE = 'src/app/Shell.tsx';
 const HELP_MODULE = 'src/desk/help/HelpPage.tsx';
-const SCOUT_MODULE = 'src/phone/scout/ScoutPage.tsx';
+const SCOUT_MODULE = 'src/phone/scouting/ScoutPage.tsx';
 
 export const roundChunks = (bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] => chunksOf(bundle, ROUND_MODULE);
 

@@ -15,7 +15,7 @@ import { type HeatFinding, heatFinding } from './phenology.ts';
 import { cellKey, type Prepared } from './prepare.ts';
 import { cellRules, isChosen, otherRules } from './rules.ts';
 import { sampleFinding } from './scouting.ts';
-import { asking, type Draft, firstOf, stageEvidence, treatmentEvidence } from './steps.ts';
+import { asking, type Conclusion, firstOf, stageEvidence, treatmentEvidence } from './steps.ts';
 import { labelCautions, treatmentFinding } from './treatment.ts';
 import type { Advice, Caution, Evidence, RuleReference, Verb } from './types.ts';
 
@@ -32,12 +32,12 @@ export function adviseCell(prepared: Prepared, fieldId: string, insect: string):
 function adviceFor(prepared: Prepared, fieldId: string, insect: string): Advice {
   const field = fieldOf(prepared, fieldId);
   const away = outOfSeason(prepared, field, insect);
-  if (away) return finish(prepared, field, insect, { draft: away, due: null, reasons: away.because(), context: [] });
+  if (away) return finish(prepared, field, insect, { conclusion: away, due: null, reasons: away.because(), context: [] });
   const findings = findingsOf(prepared, field, insect);
-  const draft = firstOf(findings);
-  const due = dueFrom(findings, draft, (earlier) => draftOf(earlier, field, insect));
-  const reasons = draft.because();
-  return finish(prepared, field, insect, { draft, due, reasons, context: contextOf(findings, draft, reasons) });
+  const conclusion = firstOf(findings);
+  const due = dueFrom(findings, conclusion, (earlier) => conclusionOf(earlier, field, insect));
+  const reasons = conclusion.because();
+  return finish(prepared, field, insect, { conclusion, due, reasons, context: contextOf(findings, conclusion, reasons) });
 }
 
 /** The verb with its rule and the day that this day's records alone give it: what many days of a season are read for. */
@@ -46,7 +46,7 @@ export function verbOf(
   fieldId: string,
   insect: string,
 ): { readonly verb: Verb; readonly rule: ActionRule | null; readonly due: Day | null; readonly forecast: boolean } {
-  const { verb, rule = null, due, forecast = false } = draftOf(prepared, fieldOf(prepared, fieldId), insect);
+  const { verb, rule = null, due, forecast = false } = conclusionOf(prepared, fieldOf(prepared, fieldId), insect);
   return { verb, rule, due, forecast };
 }
 
@@ -56,7 +56,7 @@ function fieldOf(prepared: Prepared, fieldId: string): FieldRecord {
   return field;
 }
 
-const draftOf = (prepared: Prepared, field: FieldRecord, insect: string): Draft =>
+const conclusionOf = (prepared: Prepared, field: FieldRecord, insect: string): Conclusion =>
   outOfSeason(prepared, field, insect) ?? firstOf(findingsOf(prepared, field, insect));
 
 function findingsOf(prepared: Prepared, field: FieldRecord, insect: string): Findings {
@@ -90,22 +90,22 @@ function findingsOf(prepared: Prepared, field: FieldRecord, insect: string): Fin
 }
 
 /** Why field and insect do not meet now, whatever the catch; null when they may. */
-function outOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Draft | null {
+function outOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Conclusion | null {
   const because = whyOutOfSeason(prepared, field, insect);
   return because && { verb: 'none', due: null, because: () => [because] };
 }
 
 /** Evidence that every verb should carry besides its own reason. */
-function contextOf(findings: Findings, draft: Draft, reasons: readonly Evidence[]): Evidence[] {
-  if (draft.verb === 'none') return [];
+function contextOf(findings: Findings, conclusion: Conclusion, reasons: readonly Evidence[]): Evidence[] {
+  if (conclusion.verb === 'none') return [];
   const { caught, stage, heat, treatment, notTreated, notScouted, sample, field, rules } = findings;
-  const lead = draft.lead ?? null;
+  const lead = conclusion.lead ?? null;
   const context: Evidence[] = [];
   if (lead) context.push(...lead.because);
   for (const other of caught.designs)
     if (other !== lead && other.design !== lead?.design) context.push(...otherDesign(other, lead));
   context.push(...caught.unusable);
-  const speaking = draft.rule ? [draft.rule] : [...rules.catch, ...rules.infestation, ...rules.heat];
+  const speaking = conclusion.rule ? [conclusion.rule] : [...rules.catch, ...rules.infestation, ...rules.heat];
   if (stage && !reasons.some(({ kind }) => kind === 'stage')) context.push(stageEvidence(field, speaking, stage));
   else if (!stage && speaking.some((rule) => rule.stages !== null)) context.push(findings.noStage);
   context.push(...heat.because);
@@ -125,48 +125,57 @@ function finish(
   field: FieldRecord,
   insect: string,
   {
-    draft,
+    conclusion,
     due,
     reasons,
     context,
   }: {
-    readonly draft: Draft;
+    readonly conclusion: Conclusion;
     readonly due: Day | null;
     readonly reasons: readonly Evidence[];
     readonly context: readonly Evidence[];
   },
 ): Advice {
-  const lead = draft.lead ?? null;
-  const rule = draft.rule ?? null;
+  const lead = conclusion.lead ?? null;
+  const rule = conclusion.rule ?? null;
   // A verb by the catch begins with the doubt about its traps. A finding is one object wherever it is used, so the set
   // keeps each once.
-  const doubts = reasons[0]?.kind === 'rate' && draft.verb !== 'none' ? (lead?.doubts ?? []) : [];
+  const doubts = reasons[0]?.kind === 'rate' && conclusion.verb !== 'none' ? (lead?.doubts ?? []) : [];
   const because = [...new Set([...doubts, ...reasons, ...context])];
-  const cautions = [...(draft.cautions ?? []), ...standing(prepared, draft, lead, because), ...labelCautions(prepared, field)];
+  const cautions = [
+    ...(conclusion.cautions ?? []),
+    ...standing(prepared, conclusion, lead, because),
+    ...labelCautions(prepared, field),
+  ];
   return {
     field: field.fieldId,
     insect,
-    verb: draft.verb,
+    verb: conclusion.verb,
     by: due === null ? null : formatDay(Math.max(due, prepared.on) as Day),
-    dueSince: due === null || due > prepared.on || draft.verb === 'covered' ? null : formatDay(due),
+    dueSince: due === null || due > prepared.on || conclusion.verb === 'covered' ? null : formatDay(due),
     rate: lead?.rate.perNight ?? null,
     interval: lead ? [lead.rate.low, lead.rate.high] : null,
     intervalDays: lead?.intervalDays ?? null,
     probabilityAbove: rule === null || rule === lead?.rule ? (lead?.probabilityAbove ?? null) : null,
     because,
     cautions,
-    confidence: confidenceOf(draft.verb, lead, because),
+    confidence: confidenceOf(conclusion.verb, lead, because),
     rule: rule ? ruleReference(rule) : null,
     source: rule && rule.source !== '' ? rule.source : null,
   };
 }
 
 /** Cautions that follow from the verb and from what it rests on. */
-function standing(prepared: Prepared, draft: Draft, lead: DesignFinding | null, because: readonly Evidence[]): Caution[] {
+function standing(
+  prepared: Prepared,
+  conclusion: Conclusion,
+  lead: DesignFinding | null,
+  because: readonly Evidence[],
+): Caution[] {
   const cautions: Caution[] = [];
-  const rule = draft.rule ?? null;
-  if (draft.verb === 'decide') cautions.push({ kind: 'label-and-adviser' }, { kind: 'bees' });
-  if (lead && draft.verb !== 'none') {
+  const rule = conclusion.rule ?? null;
+  if (conclusion.verb === 'decide') cautions.push({ kind: 'label-and-adviser' }, { kind: 'bees' });
+  if (lead && conclusion.verb !== 'none') {
     if (lead.readsLow) cautions.push({ kind: 'reads-low', why: 'spent-lure' });
     if (lead.doubtful) cautions.push({ kind: 'reads-low', why: 'doubtful-check' });
     if (lead.rate.trapNights < ASSUMPTIONS.fewTrapNights.value)

@@ -21,7 +21,7 @@ import type { CarriedByHeat } from './stage-carried.ts';
 import type { TreatmentFinding } from './treatment.ts';
 import type { Caution, Evidence, Verb } from './types.ts';
 
-export interface Draft {
+export interface Conclusion {
   readonly verb: Verb;
   /** The day it is due, which may lie before today; until when, for `covered`. */
   readonly due: Day | null;
@@ -34,27 +34,27 @@ export interface Draft {
   readonly rule?: ActionRule | null;
 }
 
-type Step = (findings: Findings) => Draft | null;
+type Step = (findings: Findings) => Conclusion | null;
 
 const steps: readonly Step[] = [unwatched, notSusceptible, covered, decideBySample, decideByCatch, harvestStop, scout, blind];
 
 /** The first step that has something to say; `watch` always has. */
-export function firstOf(findings: Findings): Draft {
+export function firstOf(findings: Findings): Conclusion {
   for (const step of steps) {
-    const draft = step(findings);
-    if (draft) return draft;
+    const conclusion = step(findings);
+    if (conclusion) return conclusion;
   }
   return watch(findings);
 }
 
 /** The insect may feed here, but no rule is known for it and nobody traps or samples it: there is nothing to be blind about. */
-function unwatched({ rules, caught, sample }: Findings): Draft | null {
+function unwatched({ rules, caught, sample }: Findings): Conclusion | null {
   if (rules.catch.length + rules.infestation.length + rules.heat.length > 0 || caught.traps.length > 0 || sample) return null;
   return { verb: 'none', due: null, because: () => [{ kind: 'out-of-season', why: 'no-rule', date: null, days: null }] };
 }
 
 /** All the rules for the pair wait for another stage of the crop, or are past it. */
-function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null {
+function notSusceptible({ field, rules, stage, sample }: Findings): Conclusion | null {
   const all = [...rules.catch, ...rules.infestation, ...rules.heat];
   if (all.length === 0 || stage === null || sample?.verdict === 'above') return null;
   const fits = all.map((rule) => stageFit(field, rule.stages, stage).kind);
@@ -66,7 +66,7 @@ function notSusceptible({ field, rules, stage, sample }: Findings): Draft | null
   };
 }
 
-function covered({ treatment, sample, caught }: Findings): Draft | null {
+function covered({ treatment, sample, caught }: Findings): Conclusion | null {
   if (!treatment?.covering) return null;
   if (sample?.verdict === 'above' && sample.sampledOn > treatment.appliedOn) return null;
   const lead = asking(caught) ?? leading(caught);
@@ -74,7 +74,7 @@ function covered({ treatment, sample, caught }: Findings): Draft | null {
   return { verb: 'covered', due: treatment.coversUntil, because, lead, rule: lead?.rule ?? null };
 }
 
-function decideBySample({ sample, treatment, notTreated, caught }: Findings): Draft | null {
+function decideBySample({ sample, treatment, notTreated, caught }: Findings): Conclusion | null {
   if (sample?.verdict !== 'above') return null;
   const answered = [treatment?.appliedOn, notTreated?.decidedOn].some((on) => on !== undefined && on >= sample.sampledOn);
   if (answered) return null;
@@ -82,7 +82,7 @@ function decideBySample({ sample, treatment, notTreated, caught }: Findings): Dr
   return { verb: 'decide', due, because: () => [sample.because], lead: leading(caught), rule: sample.rule };
 }
 
-function decideByCatch({ caught, stage, treatment, notTreated }: Findings): Draft | null {
+function decideByCatch({ caught, stage, treatment, notTreated }: Findings): Conclusion | null {
   const lead = asking(caught);
   if (!lead || notTreated?.holding) return null;
   const reached = addDays(newestVisit(lead), decideWithin(lead.rule));
@@ -98,7 +98,7 @@ const decideWithin = (rule: ActionRule | null): number => rule?.decideWithin?.da
 const newestVisit = ({ intervals }: DesignFinding): Day => Math.max(...intervals.map((interval) => interval.to)) as Day;
 
 /** The rule itself asks for nothing so close to harvest. */
-function harvestStop({ field, caught }: Findings): Draft | null {
+function harvestStop({ field, caught }: Findings): Conclusion | null {
   const stopped = caught.designs.find((finding) => finding.harvestStop && speaks(finding));
   if (!stopped || field.harvestOn === null) return null;
   const days = stopped.rule?.kind === 'catch-table' ? stopped.rule.harvestStopDays : null;
@@ -113,7 +113,7 @@ function harvestStop({ field, caught }: Findings): Draft | null {
   };
 }
 
-function scout(findings: Findings): Draft | null {
+function scout(findings: Findings): Conclusion | null {
   const { prepared, field, caught, rules, sample, notScouted } = findings;
   if (notScouted?.holding) return null;
   const sampling = samplingRule(prepared, field, rules.infestation);
@@ -161,7 +161,7 @@ function scout(findings: Findings): Draft | null {
 }
 
 /** A sample below its figure answers until it is no longer fresh; a high catch and nothing found asks for one better look. */
-function betterLook({ sample }: Findings, asks: DesignFinding, how: readonly Evidence[]): Draft | null {
+function betterLook({ sample }: Findings, asks: DesignFinding, how: readonly Evidence[]): Conclusion | null {
   if (!sample?.clean || sample.cleanSamples > 1 || !asks.reached) return null;
   const due = addDays(sample.sampledOn, ASSUMPTIONS.betterLookDays.value);
   const because = () => [scoutingAsked('sample-clean'), ...asks.because, sample.because, ...how];
@@ -193,7 +193,7 @@ const stageUnseen = ({ reached, stage }: DesignFinding): boolean =>
 const soonest = (first: Day, ...others: readonly (Day | null | undefined)[]): Day =>
   others.reduce<Day>((best, day) => (day != null && day < best ? day : best), first);
 
-function blind(findings: Findings): Draft | null {
+function blind(findings: Findings): Conclusion | null {
   const because = blindSpots(findings);
   if (because.length === 0) return null;
   const visit = because.some((item) => ['trap-unusable', 'trap-doubt', 'lure-spent'].includes(item.kind));
@@ -206,7 +206,7 @@ function visitDue({ prepared, caught }: Findings): Day {
   return soonest(prepared.on, nextCheck(prepared, caught.traps));
 }
 
-function watch(findings: Findings): Draft {
+function watch(findings: Findings): Conclusion {
   const { prepared, caught, sample, notTreated } = findings;
   const lead = leading(caught);
   const decided = notTreated?.holding && asking(caught) ? notTreated : null;

@@ -72,7 +72,7 @@ export function expectedCatch(traps: readonly TrapOfFarm[]): Look[] {
 
 function judged(traps: readonly TrapOfFarm[], aside: ReadonlySet<CatchInterval>): Look[] {
   const nights = nightsOfKind(traps, aside);
-  const drafts = traps.flatMap((trap) => {
+  const readings = traps.flatMap((trap) => {
     const visits = trap.intervals.flatMap((interval) => {
       const others = readOthers(nights, interval, [trap]);
       return others ? [{ trap, interval, count: interval.count!, others }] : [];
@@ -87,26 +87,26 @@ function judged(traps: readonly TrapOfFarm[], aside: ReadonlySet<CatchInterval>)
       return { ...visit, rest, visits: usual.length, byOthers, near: visitsNear(visit.interval, trap.intervals, aside) };
     });
   });
-  type Draft = (typeof drafts)[number];
-  const byOthersAlone = ({ byOthers, others, rest, visits }: Draft, k: number) => ({
+  type Reading = (typeof readings)[number];
+  const byOthersAlone = ({ byOthers, others, rest, visits }: Reading, k: number) => ({
     mean: byOthers,
     meanShape: joint(shapeOf(others, k), rest, k * Math.max(1, visits)),
   });
-  const withSeason = (draft: Draft, k: number) =>
-    together(byOthersAlone(draft, k), draft.near && bySeason(draft.near, draft.interval.nights, k));
-  const usual = drafts.filter(({ interval }) => !aside.has(interval));
+  const withSeason = (reading: Reading, k: number) =>
+    together(byOthersAlone(reading, k), reading.near && bySeason(reading.near, reading.interval.nights, k));
+  const usual = readings.filter(({ interval }) => !aside.has(interval));
   // Traps are held against one another by what the others say alone: each reading has its own scatter about it.
   const kind = { nights, k: scatterOf(usual, byOthersAlone) };
   const k = scatterOf(usual, withSeason);
-  return drafts.map((draft) => {
-    const { trap, interval, count, others } = draft;
+  return readings.map((reading) => {
+    const { trap, interval, count, others } = reading;
     return {
       trap,
       interval,
       count,
       ...scattered(kind, others),
-      belief: { k, ...withSeason(draft, k) },
-      alone: { k: kind.k, ...byOthersAlone(draft, kind.k) },
+      belief: { k, ...withSeason(reading, k) },
+      alone: { k: kind.k, ...byOthersAlone(reading, kind.k) },
       kind,
     };
   });

@@ -108,6 +108,6 @@ const figures = {
   },
 } as const satisfies Record<string, Omit<Assumption, 'id'>>;
 
-export type LearnAssumptionId = keyof typeof figures;
+export type LessonAssumptionId = keyof typeof figures;
 
-export const LEARN_ASSUMPTIONS = namedFigures(figures);
+export const LESSON_ASSUMPTIONS = namedFigures(figures);

@@ -4,7 +4,7 @@
  */
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import { studentLimit } from '../statistics/index.ts';
-import { LEARN_ASSUMPTIONS } from './assumptions.ts';
+import { LESSON_ASSUMPTIONS } from './assumptions.ts';
 import {
   betweenLags,
   catchAtLag,
@@ -118,7 +118,7 @@ export function catchToInfestation(
 }
 
 function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown<NoThreshold> | null {
-  const least = LEARN_ASSUMPTIONS.samplePairs.value;
+  const least = LESSON_ASSUMPTIONS.samplePairs.value;
   if (pairs.length < least)
     return notKnown(
       'too-few-pairs',
@@ -128,7 +128,7 @@ function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown
       { parameter: 'pairs', figures: { have: pairs.length, need: least } },
     );
   const fields = new Set(pairs.map(({ field }) => field)).size;
-  const leastFields = LEARN_ASSUMPTIONS.fieldsSampled.value;
+  const leastFields = LESSON_ASSUMPTIONS.fieldsSampled.value;
   if (fields < leastFields)
     return notKnown(
       'too-few-fields',
@@ -137,7 +137,7 @@ function refusal(pairs: readonly InfestationPair[], ruleLevel: number): NotKnown
       'Sample other fields near traps: more samples of the same ones do not show how fields differ.',
       { parameter: 'pairs', figures: { have: fields, need: leastFields } },
     );
-  const eachSide = LEARN_ASSUMPTIONS.samplesEachSide.value;
+  const eachSide = LESSON_ASSUMPTIONS.samplesEachSide.value;
   const reached = pairs.filter((pair) => isReached(pair, ruleLevel)).length;
   if (Math.min(reached, pairs.length - reached) < eachSide)
     return notKnown(

@@ -11,7 +11,7 @@ const SEED = 2463534242;
  * one lag to another, which leaving out single fields hardly shows. The lags tried are `spacing` apart: what that hides is added.
  *
  * Source: Rubin 1981, The Bayesian bootstrap, Annals of Statistics 9:130–134 (from memory). How well it holds is in
- * docs/learn-skill.md. The draws are always the same ones, so that the same records give the same answer.
+ * docs/review-skill.md. The draws are always the same ones, so that the same records give the same answer.
  */
 export function lagSpread(fits: readonly FitAtLag[], without: readonly WithoutField[], spacing: number): number {
   const parts = without.map(({ fits: left }) =>

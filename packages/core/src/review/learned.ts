@@ -1,6 +1,6 @@
 import type { Problem } from '../base/problem.ts';
 import type { Shape } from '../base/shape.ts';
-import type { estimateSchema } from './learn-schema.ts';
+import type { estimateSchema } from './lessons-schema.ts';
 
 /** Something learned from a program's own data, or the reason why the data cannot tell. */
 export type Learned<T, Reason extends string> = ({ readonly known: true } & T) | NotKnown<Reason>;

@@ -15,7 +15,7 @@ import {
   withIntercept,
 } from '../statistics/index.ts';
 import { dependentColumn } from '../statistics/linear-algebra.ts';
-import { LEARN_ASSUMPTIONS } from './assumptions.ts';
+import { LESSON_ASSUMPTIONS } from './assumptions.ts';
 import { type Estimate, type Learned, notKnown } from './learned.ts';
 import { spareBlocks } from './linked.ts';
 
@@ -70,7 +70,7 @@ export function lureDecay(
       'Change the lures of half the traps in one week and of the others in the next.',
     );
   const spare = rows.length - columns.X.length;
-  const least = LEARN_ASSUMPTIONS.spareObservations.value;
+  const least = LESSON_ASSUMPTIONS.spareObservations.value;
   if (spare < least)
     return notKnown(
       'too-few-observations',

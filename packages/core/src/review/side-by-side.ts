@@ -5,12 +5,12 @@
  * alike in design still differ by their posts, their setting and the age of their lures, and no number of nights at one
  * site averages that out: the interval rests on how far the sites differ from one another (`combineSeen`), or, with fewer
  * than three of them, on an assumption that is shown. In seeded simulations the interval of 80 % holds the truth in 75 to
- * 85 % with and without such differences (`side-by-side.test.ts`, docs/learn-skill.md).
+ * 85 % with and without such differences (`side-by-side.test.ts`, docs/review-skill.md).
  */
 
 import { groupBy } from '../base/group-by.ts';
 import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
-import { LEARN_ASSUMPTIONS } from './assumptions.ts';
+import { LESSON_ASSUMPTIONS } from './assumptions.ts';
 import { type Combined, combineAlong, combineAssumed, combineSeen, limitsOf } from './combine.ts';
 import { type Estimate, type Learned, type NotKnown, notKnown } from './learned.ts';
 import { type PairedBlock, type SiteRatio, siteRatios } from './site-ratios.ts';
@@ -106,14 +106,14 @@ function byReference(a: string, b: string): number {
 /** Null where the two shared too few blocks. */
 function ratioOf(rows: readonly SideBySideCatch[], treatment: string, against: string, level: number): TreatmentRatio | null {
   const blocks = pairedBlocks(rows, treatment, against);
-  if (blocks.length < LEARN_ASSUMPTIONS.sharedBlocks.value) return null;
+  if (blocks.length < LESSON_ASSUMPTIONS.sharedBlocks.value) return null;
   const whole = togetherOf(blocks, level);
   const bySeason = [...groupBy(blocks, ({ season }) => String(season)).values()].sort((a, b) => a[0]!.season - b[0]!.season);
   const seasons =
     bySeason.length < 2
       ? []
       : bySeason
-          .filter((own) => own.length >= LEARN_ASSUMPTIONS.sharedBlocks.value)
+          .filter((own) => own.length >= LESSON_ASSUMPTIONS.sharedBlocks.value)
           .map((own) => ({ season: own[0]!.season, sharedBlocks: own.length, ...togetherOf(own, level, whole.k) }));
   const { measured, ratio, sites, scatter, siteLogSd } = whole;
   return {
@@ -139,7 +139,7 @@ function sitesFor(measured: readonly SiteRatio[], siteLogSd: number): number {
       ASSUMPTIONS.intervalLevel.value,
     ).high;
   let n = 2;
-  while (n < MOST_SITES && reach(n) > Math.log(LEARN_ASSUMPTIONS.usefulFactor.value)) n++;
+  while (n < MOST_SITES && reach(n) > Math.log(LESSON_ASSUMPTIONS.usefulFactor.value)) n++;
   return n;
 }
 
@@ -173,9 +173,9 @@ function pairedBlocks(rows: readonly SideBySideCatch[], treatment: string, again
 
 function togetherOf(blocks: readonly Block[], level: number, known?: number) {
   const { sites: measured, k } = siteRatios([...groupBy(blocks, ({ arrangement }) => arrangement).values()], known);
-  const seen = measured.length >= LEARN_ASSUMPTIONS.sitesSeen.value;
+  const seen = measured.length >= LESSON_ASSUMPTIONS.sitesSeen.value;
   const values = measured.map(({ logRatio, variance }) => ({ value: logRatio, variance }));
-  const combined = seen ? combineSeen(values) : combineAssumed(values, 2 * LEARN_ASSUMPTIONS.trapLogSd.value ** 2);
+  const combined = seen ? combineSeen(values) : combineAssumed(values, 2 * LESSON_ASSUMPTIONS.trapLogSd.value ** 2);
   return {
     measured,
     k,
@@ -190,7 +190,7 @@ function trendOf(
   seasons: readonly { readonly season: number; readonly measured: readonly SiteRatio[] }[],
   level: number,
 ): RatioTrend | null {
-  if (seasons.length < LEARN_ASSUMPTIONS.seasonsForTrend.value) return null;
+  if (seasons.length < LESSON_ASSUMPTIONS.seasonsForTrend.value) return null;
   const measured = seasons.map(({ season, measured: sites }) => {
     // The posts are the same from year to year, so that what they do to the ratio is no part of its scatter here.
     const { value, standardError } = combineAssumed(
@@ -240,10 +240,10 @@ function refusal(
       'two treatments',
       'Set another trap or lure beside it, in the same nights.',
     );
-  const least = LEARN_ASSUMPTIONS.sharedBlocks.value;
+  const least = LESSON_ASSUMPTIONS.sharedBlocks.value;
   const blocks = distinct(rows.map(({ block }) => block)).length;
   if (blocks < least) return tooFewShared(blocks);
-  const moths = LEARN_ASSUMPTIONS.mothsPerTreatment.value;
+  const moths = LESSON_ASSUMPTIONS.mothsPerTreatment.value;
   for (const treatment of treatments) {
     const caught = rows.reduce((sum, row) => sum + (row.treatment === treatment ? row.count : 0), 0);
     if (caught < moths)
@@ -259,7 +259,7 @@ function refusal(
 }
 
 function tooFewShared(blocks: number): NotKnown<NoComparison> {
-  const least = LEARN_ASSUMPTIONS.sharedBlocks.value;
+  const least = LESSON_ASSUMPTIONS.sharedBlocks.value;
   return notKnown(
     'too-few-shared-nights',
     `${blocks} blocks with two treatments and some catch`,

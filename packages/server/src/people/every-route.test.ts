@@ -61,12 +61,12 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/own-fields': ['200 200 200 403 401', () => ({ url: '/api/own-fields' })],
   'GET /api/fields/:fieldId/flights': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1/flights' })],
   'GET /api/fields/:fieldId': ['200 200 404 403 401', () => ({ url: '/api/fields/birch-1' })],
-  'GET /api/learn': ['200 403 403 403 401', () => ({ url: '/api/learn' })],
-  'GET /api/learn/review': ['200 200 200 403 401', () => ({ url: '/api/learn/review' })],
-  'GET /api/learn/years': [
+  'GET /api/review/lessons': ['200 403 403 403 401', () => ({ url: '/api/review/lessons' })],
+  'GET /api/review': ['200 200 200 403 401', () => ({ url: '/api/review' })],
+  'GET /api/review/years': [
     '200 200 200 403 401',
-    () => ({ url: '/api/learn/years?insect=helicoverpa-zea' }),
-    () => ({ url: '/api/learn/years?insect=helicoverpa-zea&farm=Birch+farm' }),
+    () => ({ url: '/api/review/years?insect=helicoverpa-zea' }),
+    () => ({ url: '/api/review/years?insect=helicoverpa-zea&farm=Birch+farm' }),
   ],
   'GET /api/questions': ['200 200 403 403 401', () => ({ url: '/api/questions' })],
   'GET /api/questions/open': ['200 200 403 403 401', () => ({ url: '/api/questions/open' })],

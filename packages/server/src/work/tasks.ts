@@ -5,8 +5,8 @@ import {
   type Entry,
   finished,
   type IsoDay,
-  type LearnView,
-  learnView,
+  type LessonsView,
+  lessonsView,
   type Program,
   type QuestionsView,
   questionsView,
@@ -20,7 +20,7 @@ import {
 } from '@duskwatch/core';
 
 export interface Results {
-  readonly learn: LearnView;
+  readonly lessons: LessonsView;
   readonly review: ReviewView;
   readonly years: YearsView;
   readonly questions: QuestionsView;
@@ -29,7 +29,7 @@ export interface Results {
 
 export type Task =
   | ({ readonly on: IsoDay } & (
-      | { readonly kind: 'learn' | 'review' }
+      | { readonly kind: 'lessons' | 'review' }
       | { readonly kind: 'years'; readonly insect: string; readonly farm: string | null }
       | { readonly kind: 'questions'; readonly entries: readonly Entry[] }
     ))
@@ -43,8 +43,8 @@ export function* stepsOf(task: Task, given: Program | null): Generator<unknown, 
   if (given === null) throw new Error(`${task.kind} is about a program`);
   const on = day(task.on);
   switch (task.kind) {
-    case 'learn':
-      return learnView(given, { on, level: ASSUMPTIONS.intervalLevel.value });
+    case 'lessons':
+      return lessonsView(given, { on, level: ASSUMPTIONS.intervalLevel.value });
     case 'review':
       return yield* reviewView(given, { on });
     case 'years':

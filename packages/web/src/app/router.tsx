@@ -24,7 +24,7 @@ import { stationsSearch } from '../desk/traps/search.ts';
 import { weekSearch } from '../desk/week/search.ts';
 import { recordSearch } from '../phone/record/search.ts';
 import { roundSearch } from '../phone/round/search.ts';
-import { scoutSearch } from '../phone/scout/search.ts';
+import { scoutSearch } from '../phone/scouting/search.ts';
 import { ownFieldsQuery } from '../shared/advice/own-fields.ts';
 import { firstPlace } from '../shared/bar/places.ts';
 import { Failure } from '../ui/Failure.tsx';
@@ -93,7 +93,7 @@ const map = createRoute({
   validateSearch: mapSearch,
   component: lazyRouteComponent(() => import('../desk/map/MapPage.tsx'), 'MapPage'),
 });
-const learn = createRoute({
+const review = createRoute({
   getParentRoute,
   path: '/season/review',
   validateSearch: reviewSearch,
@@ -147,7 +147,7 @@ const scout = createRoute({
   path: '/scout',
   validateSearch: scoutSearch,
   search: { middlewares: [withoutDay] },
-  component: lazyRouteComponent(() => import('../phone/scout/ScoutPage.tsx'), 'ScoutPage'),
+  component: lazyRouteComponent(() => import('../phone/scouting/ScoutPage.tsx'), 'ScoutPage'),
 });
 const people = createRoute({
   getParentRoute,
@@ -276,7 +276,7 @@ export const routerOver = (queries: QueryClient) =>
       traps,
       trap,
       map,
-      learn,
+      review,
       questions,
       conflicts,
       round,

@@ -6,14 +6,14 @@ import { reviewWords } from '../../text/review.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
-import { learnQuery } from './queries.ts';
+import { lessonsQuery } from './queries.ts';
 import { type DrawnRatio, RatioPlot } from './RatioPlot.tsx';
 import { NotYet, Working } from './Working.tsx';
 
 const w = reviewWords.designs;
 
 export function DesignsPart({ on }: { on: IsoDay | undefined }) {
-  const { data, error, refetch } = useQuery(learnQuery(on));
+  const { data, error, refetch } = useQuery(lessonsQuery(on));
   if (error && !data) return <Failure error={error} again={refetch} />;
   if (!data) return <Working />;
   return (

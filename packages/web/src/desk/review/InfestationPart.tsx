@@ -10,14 +10,14 @@ import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
-import { learnQuery } from './queries.ts';
+import { lessonsQuery } from './queries.ts';
 import { Suggestion } from './Suggestion.tsx';
 import { NotYet, Working } from './Working.tsx';
 
 const w = reviewWords.crop;
 
 export function InfestationPart({ on }: { on: IsoDay | undefined }) {
-  const { data, error, refetch } = useQuery(learnQuery(on));
+  const { data, error, refetch } = useQuery(lessonsQuery(on));
   if (error && !data) return <Failure error={error} again={refetch} />;
   if (!data) return <Working />;
   const lessons = [...data.infestation].sort((a, b) => Number(b.learned.known) - Number(a.learned.known) || b.used - a.used);

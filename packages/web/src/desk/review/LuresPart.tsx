@@ -6,13 +6,13 @@ import { reviewWords } from '../../text/review.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { FoldedTable } from '../../ui/table/FoldedTable.tsx';
 import { CurvePlot } from './CurvePlot.tsx';
-import { learnQuery } from './queries.ts';
+import { lessonsQuery } from './queries.ts';
 import { NotYet, Working } from './Working.tsx';
 
 const w = reviewWords.lures;
 
 export function LuresPart({ on }: { on: IsoDay | undefined }) {
-  const { data, error, refetch } = useQuery(learnQuery(on));
+  const { data, error, refetch } = useQuery(lessonsQuery(on));
   if (error && !data) return <Failure error={error} again={refetch} />;
   if (!data) return <Working />;
   return (

@@ -3,7 +3,7 @@ import { type DaySearch, daySearch } from '../../browser/address.ts';
 export const PARTS = ['review', 'years', 'designs', 'lures', 'infestation'] as const;
 export type Part = (typeof PARTS)[number];
 
-/** What the address of Learn says. */
+/** What the address of the review says. */
 export interface ReviewSearch extends DaySearch {
   readonly part?: Part | undefined;
   readonly farm?: string | undefined;

@@ -22,7 +22,7 @@ const RESTS_ON_RECORDS = [
   'season-truth',
 ];
 /** These too, and they take the server long: nobody waits for them. */
-const LONG_SUMS = ['learn', 'questions'];
+const LONG_SUMS = ['review', 'questions'];
 
 /** Resolves to whether the changes are kept; false when the server or the browser refused them. */
 export type WriteRecords = (text: string, ...changes: readonly Change[]) => Promise<boolean>;

@@ -13,7 +13,7 @@ describe('what a program learned', () => {
     };
     const store = memoryStore(smallProgram());
     const app = buildServer({ store, work: { ...workHere, run } });
-    const review = async (on: string) => (await app.inject(`/api/learn/review?on=${on}`)).json();
+    const review = async (on: string) => (await app.inject(`/api/review?on=${on}`)).json();
     const first = await review('2026-07-15');
     expect(first).toMatchObject({ year: 2026, farms: [{ farm: 'Hill farm' }] });
     expect(await review('2026-07-15')).toEqual(first);
@@ -26,8 +26,8 @@ describe('what a program learned', () => {
 
   it('of an empty program is empty, and a day that is none is refused', async () => {
     const empty = buildServer({ store: memoryStore(emptyProgram()) });
-    expect((await empty.inject('/api/learn')).json()).toMatchObject({ sideBySide: [], lures: [], infestation: [] });
-    expect((await empty.inject('/api/learn/review')).json()).toMatchObject({ farms: [], program: { timing: [] } });
-    expect((await empty.inject('/api/learn?on=2026-02-30')).statusCode).toBe(400);
+    expect((await empty.inject('/api/review/lessons')).json()).toMatchObject({ sideBySide: [], lures: [], infestation: [] });
+    expect((await empty.inject('/api/review')).json()).toMatchObject({ farms: [], program: { timing: [] } });
+    expect((await empty.inject('/api/review/lessons?on=2026-02-30')).statusCode).toBe(400);
   });
 });

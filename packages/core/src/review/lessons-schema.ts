@@ -188,7 +188,7 @@ const infestationLessonSchema = z
   .meta({ id: 'InfestationLesson' });
 export type InfestationLesson = Shape<typeof infestationLessonSchema>;
 
-export const learnSchema = z
+export const lessonsSchema = z
   .object({
     on: isoDay,
     level: z.number().describe('Confidence level of every interval.'),
@@ -197,4 +197,4 @@ export const learnSchema = z
     infestation: z.array(infestationLessonSchema),
   })
   .meta({ id: 'Lessons' });
-export type LearnView = Shape<typeof learnSchema>;
+export type LessonsView = Shape<typeof lessonsSchema>;

@@ -1,12 +1,12 @@
-import { learnSchema, reviewSchema, yearsSchema } from '@duskwatch/core';
+import { lessonsSchema, reviewSchema, yearsSchema } from '@duskwatch/core';
 import { z } from 'zod';
 import { COORDINATOR, personOf, WITH_PLACES } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
-export const learnRoute: Route = (app, { reader, work, dayFor }) => {
+export const reviewRoute: Route = (app, { reader, work, dayFor }) => {
   app.get(
-    '/api/learn',
+    '/api/review/lessons',
     {
       config: { allow: COORDINATOR },
       schema: {
@@ -14,17 +14,17 @@ export const learnRoute: Route = (app, { reader, work, dayFor }) => {
         tags: ['review'],
         summary: "What the program's own records teach: designs side by side, lure decay, catch against infestation",
         querystring: asOf,
-        response: { 200: learnSchema, 400: problems },
+        response: { 200: lessonsSchema, 400: problems },
       },
     },
     async (request) => {
       const on = await dayFor(request.query.on);
-      return reader.kept(personOf(request), `learn ${on}`, (program) => work.run({ kind: 'learn', on }, program));
+      return reader.kept(personOf(request), `lessons ${on}`, (program) => work.run({ kind: 'lessons', on }, program));
     },
   );
 
   app.get(
-    '/api/learn/review',
+    '/api/review',
     {
       config: { allow: WITH_PLACES },
       schema: {
@@ -42,7 +42,7 @@ export const learnRoute: Route = (app, { reader, work, dayFor }) => {
   );
 
   app.get(
-    '/api/learn/years',
+    '/api/review/years',
     {
       config: { allow: WITH_PLACES },
       schema: {

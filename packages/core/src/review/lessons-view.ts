@@ -7,15 +7,15 @@ import type { TrapDesign } from '../records/schema.ts';
 import type { CatchToInfestation } from './catch-to-infestation.ts';
 import { catchAtLag } from './infestation-fit.ts';
 import { daysAtLag } from './lag-axis.ts';
-import type { BoundedEstimate, CatchToInfestationKnown, ErrorRate, Errors, LearnView, LureLesson } from './learn-schema.ts';
 import type { Estimate } from './learned.ts';
 import { lessonsOf } from './lessons.ts';
+import type { BoundedEstimate, CatchToInfestationKnown, ErrorRate, Errors, LessonsView, LureLesson } from './lessons-schema.ts';
 import { type LureDecay, shareLeft } from './lure-decay.ts';
 import type { TreatmentRatio } from './side-by-side.ts';
 import type { Compared } from './side-by-side-of.ts';
 import type { ThresholdErrors } from './threshold-errors.ts';
 
-export function learnView(program: Program, { on, level }: { readonly on: Day; readonly level: number }): LearnView {
+export function lessonsView(program: Program, { on, level }: { readonly on: Day; readonly level: number }): LessonsView {
   const { sideBySide, lures, infestation } = lessonsOf(program, { on });
   const fields = new Map(program.fields.map((field) => [field.fieldId, field]));
   return {

@@ -1,5 +1,5 @@
 /**
- * `npm run skill -- learn`: how often the intervals of what Duskwatch learns hold a truth that is known; 80 % is stated.
+ * `npm run skill -- review`: how often the intervals of what a review learns hold a truth that is known; 80 % is stated.
  * Of catch against infestation, which is slower, a quarter as many programs as seeds.
  */
 import { fromCore } from '../bundle.mjs';
