@@ -3,15 +3,12 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { defineConfig } from '@playwright/test';
+import { NAMES } from './scripts/chromium.mjs';
 
 /** A Chromium that is there already; without one, Playwright looks for its own. */
-const chromium = [
-  process.env.CHROMIUM_PATH,
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-  '/usr/bin/google-chrome-stable',
-].find((path) => path && existsSync(path));
+const chromium = [process.env.CHROMIUM_PATH, ...NAMES.map((name) => join('/usr/bin', name))].find(
+  (path) => path && existsSync(path),
+);
 
 // Workers read this file again: the first reading chooses, and they inherit its choice.
 process.env.DUSKWATCH_E2E_PORT ??= String(await freePort());
@@ -44,8 +41,9 @@ export default defineConfig({
   forbidOnly: true,
   // A shared machine can starve a browser: where nobody watches, what fails is tried once more, and named if it then passes.
   retries: process.env.CI ? 1 : 0,
-  // For a machine that is busy with others: no test is judged by the clock, and only what never comes fails by it.
-  timeout: 600_000,
+  // For a machine that is busy with others: no test is judged by the clock, and only what never comes fails by it. The
+  // longest test takes 20 s on two processors.
+  timeout: 240_000,
   expect: { timeout: 90_000 },
   // Following a test picture by picture takes a third of the processor: only what failed once is followed. Or `--trace on`.
   use: { baseURL, launchOptions, locale: 'en-US', timezoneId: 'America/New_York', trace: 'on-first-retry' },

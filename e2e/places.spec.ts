@@ -66,6 +66,8 @@ for (const locale of ['en-US', 'es-MX'])
         await page.goto('/');
         const name = page.locator('.masthead-program > span').first();
         await expect(name).not.toBeEmpty();
+        // It takes room from the name, and comes a moment later.
+        await expect(page.locator('.masthead-nav .count')).toBeVisible();
         const { lines, cut } = await name.evaluate((element) => ({
           lines: Math.round(element.getBoundingClientRect().height / Number.parseFloat(getComputedStyle(element).lineHeight)),
           cut: element.scrollHeight > element.clientHeight + 1,

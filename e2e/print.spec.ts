@@ -27,6 +27,7 @@ for (const [path, ready, words] of PAGES)
     await page.goto(path);
     await expect(page.locator(ready).first()).toBeVisible();
     await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
+    await expect(page.locator('body')).toContainText(words);
     const title = ((await page.locator('main h1').first().textContent()) ?? '').trim();
     const sheets = await rendered(await page.pdf({ format: 'A4' }));
     const flat = (text: string) => text.replaceAll(/\s+/g, ' ');

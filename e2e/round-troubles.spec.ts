@@ -6,7 +6,24 @@ import type { CheckRecord, TrapRecord } from '../packages/core/src/index.ts';
 import { PASSWORD, startWithAccounts } from './accounts.ts';
 import { freshTest as test } from './own-test.ts';
 import { expect } from './page.ts';
-import { allSent, count, next, openNext, passWarning, records, roundOf, saveAndGo, say, startRound, trapNow } from './round.ts';
+import {
+  allSent,
+  count,
+  keptOnPhone,
+  next,
+  openNext,
+  passWarning,
+  records,
+  roundOf,
+  saveAndGo,
+  say,
+  startRound,
+  trapNow,
+} from './round.ts';
+
+interface Drafts {
+  readonly byTrap: Readonly<Record<string, { readonly draft: { readonly target: string } }>>;
+}
 
 /** What goes wrong on the way, each on a program of its own. */
 test.use({ mayComplain: true });
@@ -35,6 +52,8 @@ test('a browser that is killed in the middle of a count comes back with it, and 
     await count(page, '37');
     const half = trapNow(page)!;
     await expect(countBox(page)).toHaveValue('37');
+    // A digit is on disk some milliseconds after it is in the box.
+    await expect.poll(async () => (await keptOnPhone<Drafts>(page, 'drafts'))?.byTrap[half]?.draft.target).toBe('37');
     await killed(context);
 
     context = await start();

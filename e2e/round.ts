@@ -87,3 +87,20 @@ export async function say(
   expect(answer.added).toEqual([revisionId]);
   return revisionId;
 }
+
+/** What the phone's own pages keep under a name; undefined while they keep nothing of it. */
+export const keptOnPhone = <T>(page: Page, fact: 'view' | 'scouting' | 'drafts'): Promise<T | undefined> =>
+  page.evaluate(async (name) => {
+    // Opened before the app has made it, it would be made empty.
+    if (!(await indexedDB.databases()).some((each) => each.name === 'duskwatch-round')) return undefined;
+    return new Promise<T>((resolve) => {
+      const opening = indexedDB.open('duskwatch-round');
+      opening.onsuccess = () => {
+        const read = opening.result.transaction('facts').objectStore('facts').get(name);
+        read.onsuccess = () => {
+          opening.result.close();
+          resolve(read.result);
+        };
+      };
+    });
+  }, fact);

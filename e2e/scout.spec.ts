@@ -2,6 +2,7 @@ import type { APIRequestContext, Page } from '@playwright/test';
 import type { DecisionRecord, SampleRecord, ScoutingView } from '../packages/core/src/index.ts';
 import { freshTest as test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll, fieldOf } from './page.ts';
+import { keptOnPhone } from './round.ts';
 
 /** Scouting writes, and works without a network, which a console complains of. */
 test.use({ mayComplain: true });
@@ -28,6 +29,7 @@ const tally = (page: Page) => page.locator('.scout-tally');
 async function open(page: Page, url: string) {
   await page.goto(url);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await expect.poll(() => keptOnPhone(page, 'scouting')).toBeDefined();
 }
 
 /** A second touch within a quarter of a second is taken for the same one. */

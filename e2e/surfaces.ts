@@ -71,7 +71,7 @@ export const SURFACES: readonly Surface[] = [
   },
   {
     name: 'the traps and the form of a new one',
-    path: () => '/fields',
+    path: () => '/fields?state=all',
     ready: '.traps tbody tr, .trap-card',
     open: [0, 1].map((nth) => panelOf('.actions button.primary, .actions button.primary ~ button.button', nth)),
   },

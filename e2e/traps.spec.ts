@@ -243,22 +243,3 @@ test.describe('the map', () => {
     await page.getByRole('button', { name: 'None: plain paper' }).click();
   });
 });
-
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in the ${colorScheme} theme`, () => {
-    test.use({ colorScheme });
-
-    test('the table, a trap and its forms pass axe', async ({ page }) => {
-      await page.goto('/fields?state=all');
-      await expect(rows(page).first()).toBeVisible();
-      expect(await accessibilityProblems(page)).toEqual([]);
-      await page.getByRole('button', { name: 'Add a trap' }).click();
-      await page.getByRole('button', { name: 'Save', exact: true }).click();
-      await expect(page.locator('.faults').first()).toBeVisible();
-      expect(await accessibilityProblems(page)).toEqual([]);
-      await page.goto('/traps/CR2-MC-26');
-      await expect(page.locator('.trap-facts')).toBeVisible();
-      expect(await accessibilityProblems(page)).toEqual([]);
-    });
-  });
-}

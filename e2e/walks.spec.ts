@@ -2,7 +2,7 @@
 import type { BrowserContext, Locator, Page } from '@playwright/test';
 import { PASSWORD, startWithAccounts } from './accounts.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll, test } from './page.ts';
-import type { Stored } from './round.ts';
+import { keptOnPhone, type Stored } from './round.ts';
 
 // One server for the file. Without a network the console complains of what does not come.
 test.describe.configure({ mode: 'default' });
@@ -51,23 +51,6 @@ async function untilKept(page: Page, ...answers: readonly string[]) {
     );
   await expect.poll(missing).toEqual([]);
 }
-
-/** The round that the phone's own pages keep. */
-const keepsRound = (page: Page) =>
-  page.evaluate(async () => {
-    // Opened before the app has made it, it would be made empty.
-    if (!(await indexedDB.databases()).some(({ name }) => name === 'duskwatch-round')) return false;
-    return new Promise<boolean>((resolve) => {
-      const opening = indexedDB.open('duskwatch-round');
-      opening.onsuccess = () => {
-        const read = opening.result.transaction('facts').objectStore('facts').get('view');
-        read.onsuccess = () => {
-          opening.result.close();
-          resolve(read.result !== undefined);
-        };
-      };
-    });
-  });
 
 async function invited(playwright: typeof import('@playwright/test'), role: 'scout' | 'grower', farms: readonly string[] = []) {
   const coordinator = await playwright.request.newContext();
@@ -198,7 +181,7 @@ test('a coordinator sees the week, the questions and the fields that are due wit
   const week = await (await page.request.get(`${server.url}/api/week`)).json();
   const due = week.due.decisions[0];
   await untilKept(page, '/api/week', '/api/questions', '/api/conflicts', `/api/fields/${due.fieldId}`);
-  await expect.poll(() => keepsRound(page)).toBe(true);
+  await expect.poll(() => keptOnPhone(page, 'view')).toBeDefined();
   await expect(noSignal(page)).toHaveCount(0);
   await offline(context, async () => {
     await page.goto(`${server.url}/start`);

@@ -1,5 +1,5 @@
 import { connect } from 'node:net';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { commandUnderTest } from './testing/command.ts';
 import { freePort } from './testing/free-port.ts';
 
@@ -13,19 +13,26 @@ async function serve(...args: readonly string[]) {
   child.stderr!.on('data', (part) => {
     said += part;
   });
-  const address = await new Promise<string>((resolve, reject) => {
-    child.stdout!.on('data', (part) => {
-      said += part;
-      const found = /http:\/\/\S+/.exec(said);
-      if (found) resolve(found[0]);
-    });
-    closed.then((exit) => reject(new Error(`ended with ${exit}: ${said}`)));
+  child.stdout!.on('data', (part) => {
+    said += part;
   });
+  /** What the first group of a pattern matches, as soon as it is printed. */
+  const hears = (pattern: RegExp) =>
+    new Promise<string>((resolve, reject) => {
+      const look = () => {
+        const found = pattern.exec(said);
+        if (found) resolve(found[1]!);
+      };
+      look();
+      child.stdout!.on('data', look);
+      closed.then((exit) => reject(new Error(`ended with ${exit}: ${said}`)));
+    });
+  const address = await hears(/(http:\/\/\S+)/);
   const stop = async (signal: NodeJS.Signals) => {
     child.kill(signal);
     return closed;
   };
-  return { address, stop, said: () => said };
+  return { address, stop, hears, said: () => said };
 }
 
 describe('duskwatch serve', () => {
@@ -50,9 +57,8 @@ describe('duskwatch serve', () => {
     await new Promise<void>((resolve) => held.once('connect', resolve));
     held.write('GET /api/health HTTP/1.1\r\nHost: localhost\r\n\r\n');
     await new Promise((resolve) => held.once('data', resolve));
-    const begun = Date.now();
+    // The browser never closes it: a server that waited for that would not end.
     expect(await stop('SIGTERM')).toBe(0);
-    expect(Date.now() - begun).toBeLessThan(10_000);
     held.destroy();
   });
 
@@ -93,7 +99,7 @@ describe('duskwatch serve', () => {
   it('prints a code with which the first coordinator joins, and no more codes after that', async () => {
     const args = ['--accounts', '--data', duskwatch.path('seven'), '--port', String(await freePort())];
     const first = await serve(...args);
-    const code = await vi.waitFor(() => /^ {2}(\S+)$/m.exec(first.said())![1]!);
+    const code = await first.hears(/^ {2}(\S+)$/m);
     expect((await fetch(`${first.address}api/week`)).status).toBe(401);
     const joined = await fetch(`${first.address}api/first-person`, {
       method: 'POST',
@@ -104,7 +110,7 @@ describe('duskwatch serve', () => {
     await first.stop('SIGTERM');
 
     const second = await serve(...args, '--invite-coordinator');
-    const link = await vi.waitFor(() => /http\S+\/join\/(\S+)/.exec(second.said())![1]!);
+    const link = await second.hears(/http\S+\/join\/(\S+)/);
     expect(second.said()).not.toContain('types this code');
     const offered = await fetch(`${second.address}api/invitations/by-token/${link}`);
     expect(await offered.json()).toMatchObject({ role: 'coordinator', name: null });

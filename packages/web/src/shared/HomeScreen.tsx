@@ -1,5 +1,6 @@
 import { isOnHomeScreen, type PhoneKind, phoneKind, useInstall } from '../browser/install.ts';
 import { homeScreenWords as w } from '../text/home-screen.ts';
+import { Folded } from '../ui/Folded.tsx';
 
 const KINDS: readonly PhoneKind[] = ['iphone', 'android-chrome', 'android-firefox', 'android-samsung', 'other'];
 
@@ -20,15 +21,14 @@ export function HomeScreen() {
       ) : (
         <Steps kind={here} />
       )}
-      <details>
-        <summary>{w.others}</summary>
+      <Folded title={w.others}>
         {KINDS.filter((kind) => kind !== here && kind !== 'other').map((kind) => (
           <section key={kind}>
             <h3>{w.kinds[kind].name}</h3>
             <Steps kind={kind} />
           </section>
         ))}
-      </details>
+      </Folded>
     </>
   );
 }

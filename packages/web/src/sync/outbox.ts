@@ -152,6 +152,12 @@ class DeviceOutbox implements Outbox {
     else this.sync().catch(() => undefined);
   }
 
+  /** A try that is due while the one before is still putting its outcome down follows it, and is not lost. */
+  private async sendWhenFree(): Promise<void> {
+    await this.running?.catch(() => undefined);
+    this.sendSoon();
+  }
+
   private async attempt(): Promise<SyncOutcome> {
     clearTimeout(this.timer);
     this.tell({ sending: true, nextTryMs: null });
@@ -174,7 +180,7 @@ class DeviceOutbox implements Outbox {
     if ((trouble === 'unreachable' || outcome === 'busy') && this.auto && !this.closed) {
       const delay = retryDelayMs(Math.max(1, this.failures), this.random());
       nextTryMs = this.now() + delay;
-      this.timer = setTimeout(() => this.sendSoon(), delay);
+      this.timer = setTimeout(() => this.sendWhenFree(), delay);
     }
     this.tell({ sending: false, trouble, nextTryMs });
   }

@@ -59,7 +59,7 @@ export function ForecastForm(props: { source: string; on: IsoDay; unit: Temperat
     setBoxes((before) => before.map((each, i) => (i === index ? { ...each, ...part } : each)));
   const save = async () => {
     // A forecast for days that have begun was made before them.
-    const madeOn = first < on ? first : on;
+    const [madeOn] = [first, on].sort() as [IsoDay, IsoDay];
     const read = readForecast(boxes, first, { sourceId: source, madeOn, unit });
     if (typeof read === 'string') return setFault(read);
     const changes = read.map((value) => {

@@ -1,5 +1,7 @@
-import { useId, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import { mapWords } from '../../text/map.ts';
+import { Field } from '../../ui/Field.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { addressKind, chooseBaseMap, useBaseMap } from './base-map.ts';
 
 /** Where the reader names a base map, if they want one. */
@@ -9,55 +11,39 @@ export function BaseMapForm() {
   const [address, writeAddress] = useState(base.kind === 'address' ? base.address : '');
   const [attribution, writeAttribution] = useState(base.kind === 'address' ? base.attribution : '');
   const [faulty, setFaulty] = useState(false);
-  const id = useId();
+  const use = (event: FormEvent) => {
+    event.preventDefault();
+    const written = address.trim();
+    const known = addressKind(written) !== null;
+    setFaulty(!known);
+    if (known) chooseBaseMap({ kind: 'address', address: written, attribution: attribution.trim() });
+  };
   return (
-    <details className="base-map">
-      <summary>{w.title}</summary>
+    <Folded title={w.title} className="base-map">
       <p>{w.lead}</p>
       <div className="base-ways">
-        <label>
-          <span>{w.file}</span>
-          <input
-            type="file"
-            accept=".pmtiles"
-            onChange={(event) => {
-              const file = event.currentTarget.files?.[0];
-              if (file) chooseBaseMap({ kind: 'file', file });
-            }}
-          />
-          <small>{w.fileHint}</small>
-        </label>
-        <form
-          noValidate
-          onSubmit={(event) => {
-            event.preventDefault();
-            const written = address.trim();
-            setFaulty(addressKind(written) === null);
-            if (addressKind(written) !== null)
-              chooseBaseMap({ kind: 'address', address: written, attribution: attribution.trim() });
-          }}
-        >
-          <label>
-            <span>{w.address}</span>
+        <Field label={w.file} hint={w.fileHint}>
+          {(box) => (
             <input
-              type="url"
-              value={address}
-              aria-invalid={faulty || undefined}
-              aria-describedby={faulty ? `${id}-fault` : undefined}
-              onChange={(event) => writeAddress(event.currentTarget.value)}
+              type="file"
+              accept=".pmtiles"
+              {...box}
+              onChange={(event) => {
+                const file = event.currentTarget.files?.[0];
+                if (file) chooseBaseMap({ kind: 'file', file });
+              }}
             />
-            <small>{w.addressHint}</small>
-          </label>
-          {faulty && (
-            <p className="faults" id={`${id}-fault`}>
-              {w.faulty}
-            </p>
           )}
-          <label>
-            <span>{w.attribution}</span>
-            <input type="text" value={attribution} onChange={(event) => writeAttribution(event.currentTarget.value)} />
-            <small>{w.attributionHint}</small>
-          </label>
+        </Field>
+        <form noValidate onSubmit={use}>
+          <Field label={w.address} hint={w.addressHint} faults={faulty ? [w.faulty] : []}>
+            {(box) => <input type="url" value={address} {...box} onChange={(event) => writeAddress(event.currentTarget.value)} />}
+          </Field>
+          <Field label={w.attribution} hint={w.attributionHint}>
+            {(box) => (
+              <input type="text" value={attribution} {...box} onChange={(event) => writeAttribution(event.currentTarget.value)} />
+            )}
+          </Field>
           <p className="actions">
             <button type="submit" className="button">
               {w.use}
@@ -70,6 +56,6 @@ export function BaseMapForm() {
           </p>
         </form>
       </div>
-    </details>
+    </Folded>
   );
 }

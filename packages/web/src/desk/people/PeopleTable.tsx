@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { sessionQuery } from '../../api/session.ts';
 import { peopleWords } from '../../text/people.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { Table } from '../../ui/table/Table.tsx';
 import { FarmChoice } from './FarmChoice.tsx';
 import type { Made } from './Invite.tsx';
@@ -137,22 +138,22 @@ function GrowerFarms(props: {
   const { person, open } = props;
   const [chosen, choose] = useState(person.farms);
   const [fault, setFault] = useState<string | null>(null);
-  const [unfolded, unfold] = useState(open);
+  // Each time anew: folded up again.
+  const [saves, setSaves] = useState(0);
   // Farms without fields any more are still this person's until somebody says otherwise.
   const farms = [...new Set([...props.farms, ...person.farms])];
   const save = async () => {
     if (chosen.length === 0) return setFault(peopleWords.faults.farms);
     setFault(null);
     await props.save(chosen);
-    unfold(false);
+    setSaves((before) => before + 1);
   };
   return (
-    <details open={unfolded} onToggle={(event) => unfold(event.currentTarget.open)}>
-      <summary>{person.farms.join(', ') || w.chooseFarms}</summary>
+    <Folded key={saves} open={open && saves === 0} title={person.farms.join(', ') || w.chooseFarms}>
       <FarmChoice legend={w.farmsOf(person.name)} farms={farms} chosen={chosen} choose={choose} fault={fault} />
       <button type="button" className="button" onClick={save}>
         {w.saveFarms}
       </button>
-    </details>
+    </Folded>
   );
 }

@@ -6,6 +6,7 @@ import { AnswerButton, useMayAnswer } from '../../shared/record/AnswerButton.tsx
 import { words } from '../../text/index.ts';
 import { shortInsect } from '../../text/names.ts';
 import { thisWeekWords as t } from '../../text/this-week.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { useWide } from '../../ui/media.ts';
 import { useOnPaper } from './useChunks.ts';
 
@@ -156,7 +157,6 @@ function DueColumn({ kind, count, items }: { kind: Kind; count: number; items: r
   const shown = items.slice(0, first);
   const now = stands || paper ? shown : shown.slice(0, AT_ONCE);
   const folded = items.slice(first);
-  const [unfolded, unfold] = useState(false);
   return (
     <div className={`due-column due-${kind}${items.length === 0 ? ' due-nothing' : ''}`}>
       {(first > 0 || items.length === 0) && title}
@@ -164,10 +164,9 @@ function DueColumn({ kind, count, items }: { kind: Kind; count: number; items: r
       <ItemList items={now} />
       {now.length < shown.length && <div style={{ height: (shown.length - now.length) * USUAL_ITEM }} />}
       {folded.length > 0 && (
-        <details onToggle={(event) => unfold(event.currentTarget.open)}>
-          <summary>{first > 0 ? w.andMore(folded.length) : title}</summary>
-          {unfolded && <ItemList items={folded} />}
-        </details>
+        <Folded title={first > 0 ? w.andMore(folded.length) : title}>
+          <ItemList items={folded} />
+        </Folded>
       )}
     </div>
   );

@@ -8,6 +8,7 @@ import { percentText } from '../../format/number.ts';
 import { words } from '../../text/index.ts';
 import { thisWeekWords } from '../../text/this-week.ts';
 import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { useRoomFor, useTitle, useWide } from '../../ui/media.ts';
 import { CopyButtons } from './CopyButtons.tsx';
 import { DueStrip } from './DueStrip.tsx';
@@ -100,10 +101,9 @@ function Week({ view, search, change }: { view: WeekView; search: WeekSearch; ch
         {wide ? (
           <div className="filters">{filters}</div>
         ) : (
-          <details className="filters-folded">
-            <summary>{words.filter.title}</summary>
+          <Folded title={words.filter.title} className="filters-folded">
             <div className="filters">{filters}</div>
-          </details>
+          </Folded>
         )}
       </div>
       {selection.shown === 0 && (

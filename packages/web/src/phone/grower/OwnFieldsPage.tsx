@@ -8,6 +8,7 @@ import { cropText } from '../../text/names.ts';
 import { ownFieldsWords as w } from '../../text/own-fields.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
+import { Folded } from '../../ui/Folded.tsx';
 import { useTitle } from '../../ui/media.ts';
 
 /** What each of one's own fields asks for, the most urgent in the first line; what is only watched is one folded line. */
@@ -46,11 +47,15 @@ function Fields({ view, on }: { view: OwnFieldsView; on: string | undefined }) {
         ))}
       </ol>
       {resting.length > 0 && (
-        <details className="own-rest">
-          <summary>
-            <span>{acting.length === 0 ? <b>{w.nothing}</b> : w.rest}</span>
-            <span className="own-rest-sum">{restSum(resting, wording)}</span>
-          </summary>
+        <Folded
+          className="own-rest"
+          title={
+            <>
+              <span>{acting.length === 0 ? <b>{w.nothing}</b> : w.rest}</span>
+              <span className="own-rest-sum">{restSum(resting, wording)}</span>
+            </>
+          }
+        >
           <ul>
             {resting.map((field) => (
               <li key={field.fieldId}>
@@ -64,7 +69,7 @@ function Fields({ view, on }: { view: OwnFieldsView; on: string | undefined }) {
               </li>
             ))}
           </ul>
-        </details>
+        </Folded>
       )}
     </>
   );

@@ -2,6 +2,7 @@ import { type Advice, citation } from '@duskwatch/core';
 import type { ReactNode } from 'react';
 import { words } from '../../text/index.ts';
 import { useWording } from '../../text/wording.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { CheckTable } from './CheckTable.tsx';
 
 /** Why the verb is what it is: the evidence, the cautions beside it, the rule and its source. */
@@ -21,10 +22,9 @@ export function EvidencePanel({ advice, foot }: { advice: Advice; foot?: ReactNo
             <li key={index}>
               {wording.evidence(each)}
               {each.kind === 'rate' && each.checks.length > 0 && (
-                <details>
-                  <summary>{w.checks(each.checks.length)}</summary>
+                <Folded title={w.checks(each.checks.length)}>
                   <CheckTable checks={each.checks} />
-                </details>
+                </Folded>
               )}
             </li>
           ))}
