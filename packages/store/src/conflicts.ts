@@ -1,5 +1,5 @@
+import { groupBy } from '@duskwatch/core';
 import { sql } from 'kysely';
-import { groupBy } from './group.ts';
 import { type Context, type Procedure, rows } from './procedure.ts';
 import { atKeys, byRecord, type JudgedRow, revisionsOf, toSaid, toStored } from './queries.ts';
 import { claimOf, readRecord } from './standing.ts';

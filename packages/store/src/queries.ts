@@ -1,7 +1,7 @@
 /** Reading rows, and what they mean outside. */
+import { groupBy } from '@duskwatch/core';
 import { sql } from 'kysely';
 import { countedAt } from './clock-skew.ts';
-import { groupBy } from './group.ts';
 import { type Context, type Procedure, rows } from './procedure.ts';
 import { claimOf, type JudgedRevision } from './standing.ts';
 import type { RevisionRow } from './tables.ts';

@@ -1,6 +1,5 @@
-import { emptyProgram, type Problem, type Program } from '@duskwatch/core';
+import { emptyProgram, groupBy, type Problem, type Program } from '@duskwatch/core';
 import { sql } from 'kysely';
-import { groupBy } from './group.ts';
 import { valueProblem } from './prepare.ts';
 import { type Context, type Procedure, rows } from './procedure.ts';
 import { atKeys, byRecord, byRevision, revisionsOf, toStored } from './queries.ts';
