@@ -23,6 +23,7 @@ export const PLACES = [
     pages: [
       { id: 'rounds', to: '/rounds', roles: COORDINATOR },
       { id: 'scouting', to: '/rounds/scouting', roles: MEMBERS },
+      { id: 'counts', to: '/rounds/counts', roles: STAFF },
       { id: 'round', to: '/round', roles: STAFF },
     ],
   },

@@ -130,6 +130,12 @@ const rounds = createRoute({
   path: '/rounds',
   component: lazyRouteComponent(() => import('../desk/rounds/RoundsPage.tsx'), 'RoundsPage'),
 });
+const counts = createRoute({
+  getParentRoute,
+  path: '/rounds/counts',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../desk/counts/CountsPage.tsx'), 'CountsPage'),
+});
 const scouting = createRoute({
   getParentRoute,
   path: '/rounds/scouting',
@@ -282,6 +288,7 @@ export const routerOver = (queries: QueryClient) =>
       round,
       rounds,
       season,
+      counts,
       scouting,
       plan,
       scout,

@@ -37,6 +37,10 @@ export const helpEn = {
       title: 'Rounds',
       text: 'Who drives past which stations on which day. Say how many people, from where, and which days; the order is the shortest found. Straight-line distances are stretched to roads by a stated factor unless driving times are given.',
     },
+    counts: {
+      title: 'Enter counts',
+      text: 'Counts written on paper, entered for one day: digits and Tab, or a column pasted from a spreadsheet. Nothing is kept until you save, and then all of it together; Undo takes it back together. A trap whose visit of that day is in the records already is corrected on its own page.',
+    },
     scouting: {
       title: 'Scouting',
       text: 'For each field and insect, what to look at, at how many plants, and by when. A sheet for paper can be printed for those ticked.',

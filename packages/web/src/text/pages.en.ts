@@ -12,6 +12,7 @@ export const pagesEn = {
     questions: 'Questions',
     conflicts: 'Conflicts',
     rounds: 'Rounds',
+    counts: 'Enter counts',
     scouting: 'Scouting',
     round: 'Today’s round',
     flights: 'Flights',

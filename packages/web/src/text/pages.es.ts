@@ -13,6 +13,7 @@ export const pagesEs: PagesWords = {
     questions: 'Preguntas',
     conflicts: 'Conflictos',
     rounds: 'Rondas',
+    counts: 'Anotar conteos',
     scouting: 'Muestreo',
     round: 'Ronda de hoy',
     flights: 'Vuelos',

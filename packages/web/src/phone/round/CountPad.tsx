@@ -1,5 +1,12 @@
+import {
+  type Change,
+  type CountBox,
+  type PadKey,
+  press,
+  typeCount,
+  type UnsavedCheck,
+} from '../../shared/check/unsaved-check.ts';
 import { roundWords as w } from '../../text/round.ts';
-import { type Change, type CountBox, type PadKey, press, typeCount, type UnsavedCheck } from '../shared/unsaved-check.ts';
 
 const KEYS: readonly PadKey[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9', 'none', '0', 'erase'];
 

@@ -1,12 +1,12 @@
 import type { RoundStop, RoundTrap } from '@duskwatch/core';
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
+import { asOfferedNow, holdsSomething, missing } from '../../shared/check/unsaved-check.ts';
 import { driveWords } from '../../text/drive.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import type { KeptDraft } from '../shared/kept.ts';
 import { ofRound, type Progress } from '../shared/progress.ts';
-import { asOfferedNow, holdsSomething, missing } from '../shared/unsaved-check.ts';
 import type { Written } from '../shared/written.ts';
 import { typedText } from './StopRow.tsx';
 import type { RoundSearch } from './search.ts';

@@ -1,11 +1,11 @@
 import type { IsoDay, RoundField, RoundStop, RoundTrap } from '@duskwatch/core';
 import { useId } from 'react';
 import { shortDay } from '../../format/day.ts';
+import type { Change, UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { capital, local } from '../shared/figures.ts';
 import { Sheet } from '../shared/Sheet.tsx';
-import type { Change, UnsavedCheck } from '../shared/unsaved-check.ts';
 import { ofKind } from '../shared/written.ts';
 import { PhotoSheet } from './PhotoSheet.tsx';
 

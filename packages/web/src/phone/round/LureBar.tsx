@@ -1,5 +1,5 @@
+import type { UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import { visitWords } from '../../text/visit.ts';
-import type { UnsavedCheck } from '../shared/unsaved-check.ts';
 import { LureSheet, type LureSheetProps } from './LureSheet.tsx';
 
 /** A lure that is due asks once, above the pad, with two answers; a tap on its name opens what else there is to say of it. */

@@ -1,9 +1,9 @@
 import type { RoundTrap } from '@duskwatch/core';
 import { useId } from 'react';
 import { shortDay } from '../../format/day.ts';
+import type { Change, UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import { roundWords as w } from '../../text/round.ts';
 import { Sheet } from '../shared/Sheet.tsx';
-import type { Change, UnsavedCheck } from '../shared/unsaved-check.ts';
 
 export interface LureSheetProps {
   readonly draft: UnsavedCheck;

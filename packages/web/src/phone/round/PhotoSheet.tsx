@@ -1,10 +1,10 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { downscale, drawInto } from '../../browser/photo.ts';
+import type { Change, UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { RoundDevice } from '../shared/device.ts';
 import { whole } from '../shared/figures.ts';
 import { Sheet } from '../shared/Sheet.tsx';
-import type { Change, UnsavedCheck } from '../shared/unsaved-check.ts';
 
 interface Props {
   readonly draft: UnsavedCheck;

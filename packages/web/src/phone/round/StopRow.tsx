@@ -1,10 +1,10 @@
 import type { IsoDay } from '@duskwatch/core';
+import { holdsSomething } from '../../shared/check/unsaved-check.ts';
 import { driveWords } from '../../text/drive.ts';
 import { roundWords as w } from '../../text/round.ts';
 import type { DeviceState } from '../shared/device.ts';
 import { countText, whole } from '../shared/figures.ts';
 import type { StopProgress, TrapState } from '../shared/progress.ts';
-import { holdsSomething } from '../shared/unsaved-check.ts';
 import { DueWords } from './DueWords.tsx';
 import type { RoundSearch } from './search.ts';
 

@@ -1,11 +1,7 @@
 import type { RoundView, SkipReason } from '@duskwatch/core';
 import { useState } from 'react';
 import { weekdayOf } from '../../format/day.ts';
-import { roundWords as w } from '../../text/round.ts';
-import { visitWords as v } from '../../text/visit.ts';
-import { capital, countText, shortName, whole } from '../shared/figures.ts';
-import { nightsCounted, oddCount } from '../shared/odd.ts';
-import { nextPlace, ofRound } from '../shared/progress.ts';
+import { nightsCounted, oddCount } from '../../shared/check/odd-count.ts';
 import {
   type Change,
   checkFrom,
@@ -16,7 +12,11 @@ import {
   newUnsavedCheck,
   type UnsavedCheck,
   unsavedOf,
-} from '../shared/unsaved-check.ts';
+} from '../../shared/check/unsaved-check.ts';
+import { roundWords as w } from '../../text/round.ts';
+import { visitWords as v } from '../../text/visit.ts';
+import { capital, countText, shortName, whole } from '../shared/figures.ts';
+import { nextPlace, ofRound } from '../shared/progress.ts';
 import { ofKind, type Written } from '../shared/written.ts';
 import { Counts, Pad } from './CountPad.tsx';
 import { Extras } from './Extras.tsx';

@@ -1,9 +1,9 @@
 import type { IsoDay, RoundTrap } from '@duskwatch/core';
+import { nightsCounted } from '../../shared/check/odd-count.ts';
+import { type Change, OFFERED_REASONS, type UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import { roundWords as w } from '../../text/round.ts';
 import { visitWords } from '../../text/visit.ts';
 import { capital } from '../shared/figures.ts';
-import { nightsCounted } from '../shared/odd.ts';
-import { type Change, OFFERED_REASONS, type UnsavedCheck } from '../shared/unsaved-check.ts';
 
 interface Props {
   readonly draft: UnsavedCheck;

@@ -9,13 +9,13 @@ import {
   type SkipReason,
 } from '@duskwatch/core';
 import { ApiError, type ApiFailure } from '../../api/client.ts';
+import { asOfferedNow, checkFrom, type UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import { openOutbox, THIS_MACHINE } from '../../sync/outbox.ts';
 import type { Outbox, OutboxEntry, OutboxStatus } from '../../sync/types.ts';
 import { type Clock, localDay, trueMs } from './clock.ts';
 import { type Kept, type KeptDraft, type KeptScouting, type KeptView, openKept } from './kept.ts';
 import { ofRound, type Place, planned, planOrder, type Round, visitNumber, withTrap } from './progress.ts';
 import { askForFields, askSession } from './server.ts';
-import { asOfferedNow, checkFrom, type UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
 import {
   ofKind,

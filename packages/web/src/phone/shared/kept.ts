@@ -1,9 +1,9 @@
 /** What the round keeps on this machine beside the outbox: the last view that was read, and the round under way. */
 import type { IsoDay, Role, RoundView, ScoutingView } from '@duskwatch/core';
 import { type DBSchema, openDB } from 'idb';
+import type { UnsavedCheck } from '../../shared/check/unsaved-check.ts';
 import type { Clock } from './clock.ts';
 import type { Round } from './progress.ts';
-import type { UnsavedCheck } from './unsaved-check.ts';
 import type { Walk } from './walk.ts';
 
 export interface KeptView {

@@ -11,7 +11,7 @@ vi.mock('../../../../core/src/records/column-words.ts', async (actual) => {
   return wordsWithMoon(await actual());
 });
 
-const { checkFrom, unsavedOf } = await import('./unsaved-check.ts');
+const { checkFrom, unsavedOf } = await import('../../shared/check/unsaved-check.ts');
 const { revisionsFor, writtenRecords } = await import('./written.ts');
 const { newRevision } = await import('../../sync/new-revision.ts');
 

@@ -20,6 +20,7 @@ const RESTS_ON_RECORDS = [
   'program',
   'season',
   'season-truth',
+  'counts',
 ];
 /** These too, and they take the server long: nobody waits for them. */
 const LONG_SUMS = ['review', 'questions'];
