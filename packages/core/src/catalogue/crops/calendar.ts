@@ -33,6 +33,14 @@ const CALENDARS: ReadonlyMap<Crop['id'], CropCalendar> = new Map([
   ['pumpkin', fruiting([85, 130])],
   ['potato', calendar([80, 140], [0, 0.2, 0.35, 0.42, 0.5, 0.9, 1])],
   ['brassicas', calendar([50, 110], [0, 0.12, 0.55, 1, 1.15])],
+  ['lettuce', calendar([45, 80], [0, 0.15, 0.6, 1, 1.15])],
+  ['beet', calendar([50, 90], [0, 0.15, 1, 1.4])],
+  ['onion', calendar([90, 150], [0, 0.12, 0.6, 1, 1.3])],
+  ['garlic', calendar([200, 290], [0, 0.1, 0.75, 1, 1.2])],
+  ['leek', calendar([90, 150], [0, 0.1, 1, 1.4])],
+  ['peas', calendar([55, 80], [0, 0.15, 0.6, 0.75, 1])],
+  ['beans', calendar([50, 100], [0, 0.15, 0.6, 0.75, 1])],
+  ['eggplant', fruiting([65, 120])],
 ]);
 
 export const cropCalendar = (crop: string): CropCalendar | null => CALENDARS.get(crop) ?? null;

@@ -10,6 +10,14 @@ const OTHER_WORDS: readonly (readonly [crop: string, ...words: string[]])[] = [
   ['squash', 'squashes', 'summer squash', 'winter squash', 'zucchini', 'courgette', 'calabacín'],
   ['pumpkin', 'pumpkins', 'calabazas'],
   ['brassicas', 'brassica', 'cole crops', 'cabbage', 'broccoli', 'cauliflower', 'kale', 'brussels sprouts', 'col', 'brócoli'],
+  ['lettuce', 'lettuces', 'romaine', 'iceberg', 'lechugas'],
+  ['beet', 'beets', 'beetroot', 'sugar beet', 'table beet', 'remolacha', 'betabeles'],
+  ['onion', 'onions', 'cebollas'],
+  ['garlic', 'ajos'],
+  ['leek', 'leeks', 'puerro', 'poro', 'puerros', 'poros'],
+  ['peas', 'pea', 'green peas', 'snap peas', 'chicharo', 'chicharos', 'guisante', 'guisantes', 'arveja'],
+  ['beans', 'bean', 'snap beans', 'green beans', 'dry beans', 'frijol', 'frijoles', 'ejote', 'ejotes'],
+  ['eggplant', 'eggplants', 'aubergine', 'berenjenas'],
 ];
 
 const plain = (text: string) =>

@@ -59,6 +59,30 @@ const brassica: Stages = [
   stage('bolting', 'bolting', 'espigado', 51, 99),
 ];
 
+/** Grown for leaves, without a head. */
+const leafy: Stages = [
+  stage('emergence', 'emergence', 'emergencia', 0, 9),
+  stage('vegetative', 'leaf growth', 'crecimiento vegetativo', 10, 48),
+  stage('harvest', 'harvest', 'cosecha', 49, 50),
+  stage('bolting', 'bolting', 'espigado', 51, 99),
+];
+
+const bulb: Stages = [
+  stage('emergence', 'emergence', 'emergencia', 0, 9),
+  stage('vegetative', 'leaf growth', 'crecimiento vegetativo', 10, 40),
+  stage('bulbing', 'bulb growth', 'formación de bulbo', 41, 48),
+  stage('harvest', 'harvest', 'cosecha', 49, 50),
+  stage('bolting', 'bolting', 'espigado', 51, 99),
+];
+
+const pulse: Stages = [
+  stage('emergence', 'emergence', 'emergencia', 0, 9),
+  stage('vegetative', 'leaf and stem growth', 'crecimiento vegetativo', 10, 59),
+  stage('flowering', 'flowering', 'floración', 60, 69),
+  stage('pods', 'growing pods', 'llenado de vainas', 70, 79),
+  stage('harvest', 'harvest', 'cosecha', 80, 99),
+];
+
 const apple: Stages = [
   stage('dormant', 'dormant', 'reposo', 0, 0),
   stage('bud-break', 'bud break', 'brotación', 1, 52),
@@ -81,5 +105,13 @@ export const crops: readonly Crop[] = [
   crop('squash', { en: 'squash', es: 'calabacita (calabaza)' }, fruitVegetable),
   crop('pumpkin', { en: 'pumpkin', es: 'calabaza de cáscara dura' }, fruitVegetable),
   crop('brassicas', { en: 'brassicas', es: 'brásicas (coles)' }, brassica),
+  crop('lettuce', { en: 'lettuce', es: 'lechuga' }, brassica),
+  crop('beet', { en: 'beet', es: 'betabel' }, leafy),
+  crop('onion', { en: 'onion', es: 'cebolla' }, bulb),
+  crop('garlic', { en: 'garlic', es: 'ajo' }, bulb),
+  crop('leek', { en: 'leek', es: 'poro (puerro)' }, leafy),
+  crop('peas', { en: 'peas', es: 'chícharo' }, pulse),
+  crop('beans', { en: 'beans', es: 'frijol y ejote' }, pulse),
+  crop('eggplant', { en: 'eggplant', es: 'berenjena' }, fruitVegetable),
   crop('apple', { en: 'apple', es: 'manzano' }, apple),
 ];

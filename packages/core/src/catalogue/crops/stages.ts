@@ -64,6 +64,8 @@ const OTHER_WORDS: readonly (readonly [stage: string, ...words: string[]])[] = [
   ['flowering', 'flower', 'flowers', 'bloom', 'blooming', 'in bloom', 'first flower', 'en flor', 'flor'],
   ['fruiting', 'fruit', 'fruits', 'fruit set', 'green fruit', 'immature fruit', 'fruto', 'cuajado', 'fructificación', 'cuaje'],
   ['ripening', 'ripe', 'ripe fruit', 'coloring', 'colouring', 'breaker', 'turning', 'madurez', 'envero'],
+  ['bulbing', 'bulb', 'bulb formation', 'bulb growth', 'bulbs', 'bulbo', 'bulbificación'],
+  ['pods', 'pod', 'pod fill', 'pod set', 'pod growth', 'green pods', 'vaina', 'vainas', 'llenado'],
   ['tuber-formation', 'tuber initiation', 'tuberization', 'hooking', 'formación de tubérculos'],
   ['tuber-bulking', 'bulking', 'tuber growth', 'llenado'],
   ['vine-death', 'vine kill', 'senescence', 'dying down', 'muerte de follaje'],

@@ -31,6 +31,7 @@ const WRITTEN: readonly (readonly [slug: string, abbreviations: readonly string[
   ['peridroma-saucia', ['vcw', 'p saucia'], ['variegated cutworm', 'gusano cortador variegado']],
   ['diatraea-grandiosella', ['swcb'], ['southwestern corn borer', 'barrenador del suroeste']],
   ['agrotis-segetum', ['a segetum'], ['turnip moth']],
+  ['phthorimaea-operculella', ['ptw', 'ptm', 'p operculella'], ['tuberworm', 'potato tuber moth', 'polilla de la papa']],
   ['anarsia-lineatella', ['ptb'], ['peach twig borer']],
 ];
 

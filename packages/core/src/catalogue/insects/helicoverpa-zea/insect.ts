@@ -79,7 +79,7 @@ export const helicoverpaZea: InsectEntry = {
     scientificName: 'Helicoverpa zea',
     commonName: { en: 'corn earworm / tomato fruitworm', es: 'gusano elotero / gusano del fruto del tomate' },
     hosts: ['sweet-corn', 'field-corn', 'tomato', 'pepper'],
-    feedsOn: ['potato', 'squash', 'pumpkin', 'brassicas'],
+    feedsOn: ['potato', 'squash', 'pumpkin', 'brassicas', 'beans', 'peas', 'lettuce', 'eggplant'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: {
       rule: { kind: 'sustained-catch', followedBy: 1 },

@@ -50,7 +50,7 @@ export const ostriniaNubilalis: InsectEntry = {
     scientificName: 'Ostrinia nubilalis',
     commonName: { en: 'European corn borer', es: 'barrenador europeo del maíz' },
     hosts: ['sweet-corn', 'field-corn', 'pepper', 'potato'],
-    feedsOn: ['tomato', 'apple'],
+    feedsOn: ['tomato', 'apple', 'beans', 'beet'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: {
       rule: { kind: 'first-catch' },

@@ -1,7 +1,55 @@
-import { FROM_MEMORY } from '../../sources/sources.ts';
-import type { InsectEntry } from '../../types.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, published } from '../../sources/sources.ts';
+import type { InsectEntry, PhenologyModel } from '../../types.ts';
+import { fromFirstCatch } from '../generation.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 import { recognition, rules } from './rules.ts';
+
+const GOLIZADEH_2007 = published('Golizadeh et al. 2007, Insect Science, doi 10.1111/j.1744-7917.2007.00157.x', {
+  author: 'Golizadeh et al.',
+  year: 2007,
+  title: null,
+  where: 'Insect Science, doi 10.1111/j.1744-7917.2007.00157.x',
+});
+const MARCHIORO_2011 = published('Marchioro & Foerster 2011, Neotrop. Entomol. 40(5)', {
+  author: 'Marchioro & Foerster',
+  year: 2011,
+  title: null,
+  where: 'Neotrop. Entomol. 40(5)',
+});
+
+/** Sources and host plants differ; none is preferred. */
+const models: readonly PhenologyModel[] = [
+  fromFirstCatch(GOLIZADEH_2007, {
+    id: 'plutella-xylostella-on-cauliflower',
+    insect: 'plutella-xylostella',
+    name: { en: 'Diamondback moth generation, on cauliflower', es: 'Generación de la palomilla dorso de diamante, en coliflor' },
+    lower: 7.06,
+    upper: null,
+    unit: 'C',
+    eggToAdult: 263.7,
+  }),
+  fromFirstCatch(GOLIZADEH_2007, {
+    id: 'plutella-xylostella-on-cabbage',
+    insect: 'plutella-xylostella',
+    name: { en: 'Diamondback moth generation, on cabbage', es: 'Generación de la palomilla dorso de diamante, en col' },
+    lower: 7.84,
+    upper: null,
+    unit: 'C',
+    eggToAdult: 261.6,
+  }),
+  fromFirstCatch(MARCHIORO_2011, {
+    id: 'plutella-xylostella-subtropical',
+    insect: 'plutella-xylostella',
+    name: {
+      en: 'Diamondback moth generation, a subtropical strain',
+      es: 'Generación de la palomilla dorso de diamante, una cepa subtropical',
+    },
+    lower: 6.3,
+    upper: null,
+    unit: 'C',
+    eggToAdult: 312.5,
+  }),
+];
 
 export const plutellaXylostella: InsectEntry = {
   insect: {
@@ -11,7 +59,7 @@ export const plutellaXylostella: InsectEntry = {
     hosts: ['brassicas'],
     feedsOn: [],
     hostsSource: HOSTS_FROM_MEMORY,
-    biofix: null,
+    biofix: { rule: { kind: 'first-catch' }, ...COMMON_PRACTICE },
     marks: {
       ...FROM_MEMORY,
       note: {
@@ -21,7 +69,7 @@ export const plutellaXylostella: InsectEntry = {
     },
     lookAlikes: [],
   },
-  models: [],
+  models,
   rules,
   recognition,
 };

@@ -9,7 +9,7 @@ export const spodopteraFrugiperda: InsectEntry = {
     scientificName: 'Spodoptera frugiperda',
     commonName: { en: 'fall armyworm', es: 'gusano cogollero' },
     hosts: ['sweet-corn', 'field-corn'],
-    feedsOn: ['tomato', 'pepper', 'potato', 'squash', 'pumpkin', 'brassicas'],
+    feedsOn: ['tomato', 'pepper', 'potato', 'squash', 'pumpkin', 'brassicas', 'beans'],
     hostsSource: HOSTS_FROM_MEMORY,
     biofix: null,
     marks: {

@@ -29,10 +29,10 @@ export const striacostaAlbicosta: InsectEntry = {
     scientificName: 'Striacosta albicosta',
     commonName: { en: 'western bean cutworm', es: 'gusano cortador occidental del frijol' },
     hosts: ['sweet-corn', 'field-corn'],
-    feedsOn: [],
+    feedsOn: ['beans'],
     hostsSource: noted(HOSTS_FROM_MEMORY, {
-      en: 'Corn; dry beans, its other host, are no crop of this catalogue.',
-      es: 'Maíz; el frijol seco, su otro hospedero, no es cultivo de este catálogo.',
+      en: 'Corn; dry beans too, for which no rule is known here.',
+      es: 'Maíz; también el frijol seco, para el que aquí no se conoce regla.',
     }),
     biofix: null,
     marks: {
