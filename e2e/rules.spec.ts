@@ -27,3 +27,31 @@ test('the region and a rule chosen under Settings are the program’s, and say s
   expect(await accessibilityProblems(page)).toEqual([]);
   await expectNoSidewaysScroll(page);
 });
+
+test('a rule of one’s own speaks of an insect that the catalogue does not hold, and can be taken back', async ({
+  page,
+  request,
+}) => {
+  const own = async () =>
+    ((await (await request.get('/api/records/rules')).json()) as { value: Record<string, unknown> }[])
+      .map(({ value }) => value)
+      .find(({ insect }) => insect === 'acleris-minuta');
+  await page.goto('/program/rules');
+  await page.getByRole('button', { name: 'Add a rule of your own' }).click();
+  const form = page.getByRole('dialog', { name: 'Add a rule of your own' });
+  await form.locator('[data-name="crop"] input').fill('sweet-corn');
+  await form.locator('[data-name="insect"] select').selectOption({ label: 'Another insect, by its scientific name …' });
+  await form.locator('[data-name="insect"] input').fill('Acleris minuta');
+  await form.locator('[data-name="threshold"] input').fill('3');
+  await form.getByText('night', { exact: true }).click();
+  await form.getByText('send people to look').click();
+  await form.getByRole('button', { name: 'Save', exact: true }).click();
+  const row = page.locator('.own-rules tbody tr').filter({ hasText: 'Acleris minuta' });
+  await expect(row).toContainText('3 per night');
+  await expect(row).toContainText('This machine');
+  expect(await own()).toMatchObject({ crop: 'sweet-corn', threshold: 3, per: 'night', may: 'send-scouting' });
+  expect(await accessibilityProblems(page, '.own-rules')).toEqual([]);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(row).toHaveCount(0);
+  expect(await own()).toBeUndefined();
+});

@@ -8,6 +8,7 @@ import type { Advice, Verb } from '../advice/types.ts';
 import { addDays, type Day, day, daysBetween, formatDay } from '../base/day.ts';
 import { insectById } from '../catalogue/index.ts';
 import { quickOrder } from '../planning/route.ts';
+import { scientificNameOf } from '../records/own-insect.ts';
 import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { cellAdvice, trapsBehind } from './cell.ts';
 import { rateLines } from './rate-line.ts';
@@ -162,7 +163,7 @@ export function insectName(id: string): InsectName {
   const known = insectById(id);
   return known
     ? { id, scientificName: known.scientificName, commonName: known.commonName }
-    : { id, scientificName: id, commonName: { en: id, es: id } };
+    : { id, scientificName: scientificNameOf(id), commonName: { en: scientificNameOf(id), es: scientificNameOf(id) } };
 }
 
 export function newestCheck(prepared: Prepared): string | null {

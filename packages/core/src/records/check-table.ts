@@ -4,6 +4,7 @@ import type { Fault } from '../base/fault.ts';
 import type { Context } from './locate.ts';
 import { naturalKey } from './natural-key.ts';
 import { nearest, nearestFew } from './nearest.ts';
+import { isOwnInsect } from './own-insect.ts';
 import type { RecordKind, RecordOf } from './program.ts';
 import { TRAP_DESIGNS, WEEKDAYS } from './schema.ts';
 import { tables } from './tables.ts';
@@ -207,10 +208,13 @@ function oneOf(at: At, column: string, word: string, words: readonly string[]): 
 }
 
 function knownInsect(at: At, insect: string, column = 'insect'): void {
-  if (at.words === null || at.words.insects.includes(insect)) return;
+  if (at.words === null || at.words.insects.includes(insect) || isOwnInsect(insect, at.words.insects)) return;
   const close = nearestFew(insect, at.words.insects);
-  const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Use one of ${at.words.insects.join(', ')}.`;
-  at.problem(column, insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea', fix, {
+  const fix =
+    close.length > 0
+      ? `Did you mean ${close.join(' or ')}?`
+      : `Use one of ${at.words.insects.join(', ')}, or the scientific name of another, written like acleris-minuta.`;
+  at.problem(column, insect, 'the slug of an insect in the catalogue, such as helicoverpa-zea, or of another', fix, {
     kind: 'unknown-insect',
     close,
   });

@@ -6,6 +6,7 @@ export * from './left-empty.ts';
 export * from './locate.ts';
 export * from './natural-key.ts';
 export * from './nearest.ts';
+export * from './own-insect.ts';
 export * from './program.ts';
 export * from './schema.ts';
 export * from './scope.ts';

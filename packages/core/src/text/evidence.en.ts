@@ -263,7 +263,7 @@ function missing(item: Evidence & { kind: 'missing' }, date: Dates): string {
     case 'trap':
       return 'No trap informs this field. Hang one, or add the field to a trap that stands near it.';
     case 'rule':
-      return `${noRule(item.detail)}. Add your own in rules.csv, with its source.`;
+      return `${noRule(item.detail)}. Add one of your own (Rules and insects, or rules.csv), with its source.`;
     case 'stage':
       return item.detail === null
         ? 'Nobody has recorded the crop’s stage. Record it: the rules hold only at certain stages.'

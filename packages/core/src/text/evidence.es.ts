@@ -273,7 +273,7 @@ function missing(item: Evidence & { kind: 'missing' }): string {
     case 'trap':
       return 'Ninguna trampa informa sobre esta parcela. Cuelgue una, o añada la parcela a una trampa cercana.';
     case 'rule':
-      return `${noRule(item.detail)}. Añada la suya en rules.csv, con su fuente.`;
+      return `${noRule(item.detail)}. Añada una propia (Reglas e insectos, o rules.csv), con su fuente.`;
     case 'stage':
       return item.detail === null
         ? 'Nadie ha registrado la etapa del cultivo. Regístrela: las reglas solo valen en ciertas etapas.'

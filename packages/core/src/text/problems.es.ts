@@ -151,7 +151,7 @@ export const faultSpanish: {
     fix: 'Corrija una de las dos.',
   }),
   'unknown-insect': ({ close }, names) => ({
-    expected: 'un insecto del catálogo',
+    expected: 'un insecto del catálogo, u otro por su nombre científico, como acleris-minuta',
     fix: meant(
       close.map((id) => names.insect(id)),
       'Elija uno de la lista.',

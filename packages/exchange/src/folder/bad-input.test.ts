@@ -272,7 +272,7 @@ const faults: Fault[] = [
     spoilt('traps.csv', 'helicoverpa-zea', 'helicoverpa-zae'),
     at('traps.csv', 2, 'insect'),
     'helicoverpa-zae',
-    'slug of an insect in the catalogue',
+    'slug of an insect in the catalogue, such as helicoverpa-zea, or of another',
     'Did you mean helicoverpa-zea',
   ],
   [

@@ -1,5 +1,5 @@
 /** Names of the trade for what a program writes down; an unknown word is read as it stands. */
-import { type CellReason, canonicalStage, cropById, insectById, type LocalName } from '@duskwatch/core';
+import { type CellReason, canonicalStage, cropById, insectById, type LocalName, scientificNameOf } from '@duskwatch/core';
 import { words } from './index.ts';
 import { language } from './language.ts';
 
@@ -8,7 +8,7 @@ const spaced = (slug: string) => slug.replaceAll('-', ' ');
 /** A name of the catalogue in the language of the page. */
 export const localName = (name: LocalName) => name[language];
 
-export const insectName = (insect: string) => insectById(insect)?.commonName[language] ?? spaced(insect);
+export const insectName = (insect: string) => insectById(insect)?.commonName[language] ?? scientificNameOf(insect);
 /** The first of an insect's common names, where there is no room for all: `corn earworm` of `corn earworm / tomato fruitworm`. */
 export const shortInsect = (insect: string) => insectName(insect).split(' / ')[0]!;
 export const cropName = (crop: string) => cropById(crop)?.name[language] ?? spaced(crop);

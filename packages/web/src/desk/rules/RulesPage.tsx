@@ -1,5 +1,6 @@
 import { programWords } from '../../text/program.ts';
 import { useTitle } from '../../ui/media.ts';
+import { OwnRules } from './OwnRules.tsx';
 import { Rules } from './Rules.tsx';
 import { Sources } from './Sources.tsx';
 
@@ -18,6 +19,7 @@ export function RulesPage() {
       <div className="settings">
         <Rules />
       </div>
+      <OwnRules />
       <Sources />
     </main>
   );

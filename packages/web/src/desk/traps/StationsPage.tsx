@@ -1,4 +1,4 @@
-import { insectById, type TrapsView } from '@duskwatch/core';
+import { insectById, scientificNameOf, type TrapsView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
@@ -26,7 +26,7 @@ const insectNameOf = (id: string) => {
   const known = insectById(id);
   return known
     ? { id, scientificName: known.scientificName, commonName: known.commonName }
-    : { id, scientificName: id, commonName: { en: id, es: id } };
+    : { id, scientificName: scientificNameOf(id), commonName: { en: scientificNameOf(id), es: scientificNameOf(id) } };
 };
 
 /** A trap that was taken down needs no label. */

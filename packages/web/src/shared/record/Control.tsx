@@ -1,5 +1,5 @@
 /** One box of a form: its label, what to know, and what is wrong with what is in it. */
-import { type Problem, parseDay } from '@duskwatch/core';
+import { type Problem, parseDay, slugOfName } from '@duskwatch/core';
 import { useState } from 'react';
 import { shortDay } from '../../format/day.ts';
 import { recordWords } from '../../text/record.ts';
@@ -24,6 +24,8 @@ export type ControlKind =
   | { readonly as: 'suggest'; readonly options: readonly Option[] }
   /** One of many. */
   | { readonly as: 'select'; readonly options: readonly Option[] }
+  /** One of many, or another by its scientific name. */
+  | { readonly as: 'insect'; readonly options: readonly Option[] }
   /** One of few, all in sight. */
   | { readonly as: 'chips'; readonly options: readonly Option[] }
   /** Any of some; the text is a list with `;` between. */
@@ -108,6 +110,8 @@ function Box({ control, text, write, shared, name }: ControlProps & { shared: Bo
           ))}
         </select>
       );
+    case 'insect':
+      return <InsectBox options={control.options} text={text} write={write} shared={shared} />;
     case 'chips':
       return (
         <div className="chips">
@@ -122,6 +126,61 @@ function Box({ control, text, write, shared, name }: ControlProps & { shared: Bo
     case 'several':
       return <Several options={control.options} text={text} write={write} />;
   }
+}
+
+/** The last choice of the list turns it into a box for a name. */
+const ANOTHER = '*';
+
+function InsectBox(props: { options: readonly Option[]; text: string; write: (text: string) => void; shared: BoxProps }) {
+  const { options, text, write, shared } = props;
+  const [name, setName] = useState<string | null>(null);
+  if (name === null)
+    return (
+      <select
+        {...shared}
+        value={text}
+        onChange={({ currentTarget: { value } }) => {
+          if (value !== ANOTHER) return write(value);
+          setName('');
+          write('');
+        }}
+      >
+        <option value="">{recordWords.choose}</option>
+        {options.map(({ value, label }) => (
+          <option key={value} value={value}>
+            {label}
+          </option>
+        ))}
+        <option value={ANOTHER}>{recordWords.anotherInsect}</option>
+      </select>
+    );
+  return (
+    <>
+      <input
+        {...shared}
+        type="text"
+        value={name}
+        placeholder={recordWords.scientificName}
+        autoComplete="off"
+        // biome-ignore lint/a11y/noAutofocus: it stands where the list was that was just left for it
+        autoFocus
+        onChange={({ currentTarget: { value } }) => {
+          setName(value);
+          write(slugOfName(value));
+        }}
+      />
+      <button
+        type="button"
+        className="plain-button"
+        onClick={() => {
+          setName(null);
+          write('');
+        }}
+      >
+        {recordWords.fromTheList}
+      </button>
+    </>
+  );
 }
 
 function Several({ options, text, write }: { options: readonly Option[]; text: string; write: (text: string) => void }) {

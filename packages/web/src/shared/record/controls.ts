@@ -27,11 +27,10 @@ const distinct = (texts: readonly (string | null)[]): Option[] =>
 const sampled = (own: string): Option[] =>
   [...new Set([...SAMPLED_UNITS, ...(own === '' ? [] : [own])])].map((kind) => ({ value: kind, label: sampleKind(kind) }));
 
-/** Every insect of the catalogue; one that is not in it can still be kept. */
-const insects = (wording: Wording, also: string | undefined): ControlKind => {
-  const known = catalogue.insects.map(({ id }) => id);
-  const all = also && !known.includes(also) ? [...known, also] : known;
-  return { as: 'select', options: all.map((id) => ({ value: id, label: wording.insect(id) })) };
+/** Every insect of the catalogue, and any other by its scientific name. */
+const insects = (wording: Wording, own: readonly string[]): ControlKind => {
+  const all = [...new Set([...catalogue.insects.map(({ id }) => id), ...own])];
+  return { as: 'insect', options: all.map((id) => ({ value: id, label: wording.insect(id) })) };
 };
 
 const designs = (wording: Wording): ControlKind => ({
@@ -62,7 +61,8 @@ function ofChoice(item: unknown, wording: Wording): ControlKind {
  */
 export function controlsFor(kind: RecordKind, held: object, { fields = [], traps = [] }: Around, wording: Wording): Controls {
   const said = held as Readonly<Record<string, unknown>>;
-  const insect = insects(wording, typeof said.insect === 'string' ? said.insect : undefined);
+  const own = traps.map((trap) => trap.insect);
+  const insect = insects(wording, typeof said.insect === 'string' && said.insect !== '' ? [...own, said.insect] : own);
   switch (kind) {
     case 'fields':
       return {
@@ -132,6 +132,21 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
         of: ofChoice(said.item, wording),
         storage: { as: 'long' },
       };
+    case 'rules': {
+      const crop = typeof said.crop === 'string' ? cropById(canonicalCrop(said.crop)) : null;
+      const words = (names: Readonly<Record<string, string>>): Option[] =>
+        Object.entries(names).map(([value, label]) => ({ value, label }));
+      return {
+        crop: { as: 'suggest', options: catalogue.crops.map(({ id, name }) => ({ value: id, label: localName(name) })) },
+        insect,
+        design: { as: 'select', options: TRAP_DESIGNS.map((design) => ({ value: design, label: wording.design[design] })) },
+        ...(crop && {
+          stages: { as: 'several', options: crop.stages.map(({ id, name }) => ({ value: id, label: localName(name) })) },
+        }),
+        per: { as: 'chips', options: words(recordWords.per) },
+        may: { as: 'chips', options: words(recordWords.may) },
+      };
+    }
     default:
       return {};
   }
