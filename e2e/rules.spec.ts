@@ -43,8 +43,8 @@ test('a rule of one’s own speaks of an insect that the catalogue does not hold
   await form.locator('[data-name="insect"] select').selectOption({ label: 'Another insect, by its scientific name …' });
   await form.locator('[data-name="insect"] input').fill('Acleris minuta');
   await form.locator('[data-name="threshold"] input').fill('3');
-  await form.getByText('night', { exact: true }).click();
-  await form.getByText('send people to look').click();
+  await form.getByRole('radio', { name: 'night' }).check();
+  await form.getByRole('radio', { name: 'send people to look' }).check();
   await form.getByRole('button', { name: 'Save', exact: true }).click();
   const row = page.locator('.own-rules tbody tr').filter({ hasText: 'Acleris minuta' });
   await expect(row).toContainText('3 per night');
