@@ -33,6 +33,23 @@ test('labels are told before they are printed, and come as a PDF', async ({ page
   ).toBe('%PDF-');
 });
 
+test('the records come as a folder and a workbook, and a backup with its sums, each under the name of the program', async ({
+  page,
+}) => {
+  await page.goto('/program/data');
+  for (const [button, name, inside] of [
+    ['Folder of tables (zip)', /^duskwatch-[\w-]+-2026-07-15\.zip$/, 'checks.csv'],
+    ['Workbook (XLSX)', /^duskwatch-[\w-]+-2026-07-15\.xlsx$/, 'xl/workbook.xml'],
+    ['Make a backup (zip)', /^duskwatch-backup-[\w-]+-2026-07-15\.zip$/, 'SHA256SUMS'],
+  ] as const) {
+    const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
+    expect(file.suggestedFilename()).toMatch(name);
+    // Names of what a zip holds stand in it as they are.
+    expect(readFileSync(await file.path()).includes(inside)).toBe(true);
+    await expect(page.getByText(`Saved: ${file.suggestedFilename()}`)).toBeVisible();
+  }
+});
+
 test('a calendar address is made, shown once, and taken back', async ({ page, request }) => {
   await page.goto('/program/data');
   await page.getByRole('button', { name: 'Make a calendar address' }).click();

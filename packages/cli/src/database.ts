@@ -1,14 +1,12 @@
 import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { DATABASE_FILE, PHOTOS } from '@duskwatch/server/backup';
 import type { Store } from '@duskwatch/store';
 import { checkoutRoot } from './checkout.ts';
 
 export interface DataOption {
   readonly data?: string;
 }
-
-export const DATABASE_FILE = 'duskwatch.sqlite';
-export const PHOTOS = 'photos';
 
 /** Where the data lies: a folder named on the command line goes before DATABASE_URL, and that before the default. */
 function databaseUrl({ data }: DataOption): string {

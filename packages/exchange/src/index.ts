@@ -3,6 +3,8 @@ export { decodeSheetText } from './files/decode-sheet-text.ts';
 export * from './files/problem-list.ts';
 export * from './files/read-text.ts';
 export * from './folder/data-package.ts';
+export * from './folder/program-files.ts';
+export * from './folder/program-workbook.ts';
 export * from './folder/read-folder.ts';
 export * from './folder/table-schema.ts';
 export * from './folder/write-folder.ts';

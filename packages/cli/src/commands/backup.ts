@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { type Kept, writeBackup } from '../backup/folder.ts';
+import { type Kept, writeBackup } from '@duskwatch/server/backup';
 import { type DataOption, photoFolder, withDatabase } from '../database.ts';
 import { done, faulty, type Outcome } from '../outcome.ts';
 import { note } from '../terminal.ts';

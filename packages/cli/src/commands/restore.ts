@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { readBackup } from '../backup/folder.ts';
+import { readBackup } from '@duskwatch/server/backup';
 import { type DataOption, dataFolder, isElsewhere } from '../database.ts';
 import { done, faulty, misused, type Outcome, optionProblem } from '../outcome.ts';
 import { note } from '../terminal.ts';

@@ -1,8 +1,8 @@
 import { copyFile, lstat, mkdir, mkdtemp, open, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Program, RECORD_KINDS, tables } from '@duskwatch/core';
-import { writeTable } from '../table/write-table.ts';
-import { DATA_PACKAGE_FILE, dataPackage, tablesToWrite } from './data-package.ts';
+import { DATA_PACKAGE_FILE } from './data-package.ts';
+import { programFiles } from './program-files.ts';
 
 /**
  * Writes a program as a folder of CSV files that is a Data Package. All files are written and flushed beside their
@@ -10,8 +10,7 @@ import { DATA_PACKAGE_FILE, dataPackage, tablesToWrite } from './data-package.ts
  * longer has rows is removed; files that are not ours stay.
  */
 export async function writeProgramFolder(program: Program, dir: string): Promise<void> {
-  const files = new Map(tablesToWrite(program).map((kind) => [tables[kind].file, writeTable(kind, program[kind])]));
-  files.set(DATA_PACKAGE_FILE, `${JSON.stringify(dataPackage(program), null, 2)}\n`);
+  const files = programFiles(program);
   await mkdir(dir, { recursive: true });
   const work = await mkdtemp(join(dir, '.writing-'));
   try {

@@ -53,6 +53,9 @@ const IMPORT = {
 const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: ((other: Other) => Asked)[]]>> = {
   'GET /api/health': ['200 200 200 200 200', () => ({ url: '/api/health' })],
   'GET /api/openapi.json': ['200 200 200 200 200', () => ({ url: '/api/openapi.json' })],
+  'GET /api/program.zip': ['200 200 200 403 401', () => ({ url: '/api/program.zip' })],
+  'GET /api/program.xlsx': ['200 200 200 403 401', () => ({ url: '/api/program.xlsx' })],
+  'GET /api/backup.zip': ['200 403 403 403 401', () => ({ url: '/api/backup.zip' })],
   'GET /api/program': ['200 200 200 200 401', () => ({ url: '/api/program' })],
   'GET /api/week': ['200 200 200 200 401', () => ({ url: '/api/week' }), () => ({ url: '/api/week?on=2026-07-14' })],
   'GET /api/advice': ['200 200 200 403 401', () => ({ url: '/api/advice' })],

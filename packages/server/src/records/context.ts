@@ -19,6 +19,8 @@ type RecordStore = Pick<
   | 'calendars'
   | 'imports'
   | 'importProgram'
+  | 'verify'
+  | 'backup'
 >;
 
 export interface RecordsOptions {
@@ -32,6 +34,7 @@ export interface RecordsOptions {
 export interface RecordsContext extends RouteContext {
   readonly store: RecordStore;
   readonly photos: PhotoStore;
+  readonly photoFolder: string;
   readonly now: () => number;
   /** Judging and keeping are one step: no other write of this server comes between. */
   readonly inTurn: <T>(work: () => Promise<T>) => Promise<T>;
@@ -46,6 +49,7 @@ export const recordsContext = (
   ...context,
   store,
   photos: photosIn(photoFolder),
+  photoFolder,
   now,
   inTurn: oneAtATime(),
 });

@@ -2,6 +2,7 @@
 import type { RecordsRoute } from '../records/context.ts';
 import { calendarRoute } from './calendar.ts';
 import { conflictsRoute } from './conflicts.ts';
+import { downloadsRoute } from './downloads.ts';
 import { importsRoute } from './imports.ts';
 import { photosRoute } from './photos.ts';
 import { questionsRoute } from './questions.ts';
@@ -16,4 +17,5 @@ export const recordsRoutes: readonly RecordsRoute[] = [
   calendarRoute,
   questionsRoute,
   importsRoute,
+  downloadsRoute,
 ];

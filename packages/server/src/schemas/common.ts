@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream';
 import { isoDay, problemSchema } from '@duskwatch/core';
 import { z } from 'zod';
 
@@ -19,6 +20,12 @@ export const problems = z
 export const bytes = (description: string, ...types: readonly string[]) => ({
   description,
   content: Object.fromEntries(types.map((type) => [type, { schema: z.instanceof(Buffer).meta({ format: 'binary' }) }])),
+});
+
+/** An answer that is a file which is made while it is sent. */
+export const streamed = (description: string, type: string) => ({
+  description,
+  content: { [type]: { schema: z.instanceof(Readable).meta({ format: 'binary' }) } },
 });
 
 export const PDF = bytes('A PDF.', 'application/pdf');

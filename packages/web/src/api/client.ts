@@ -81,6 +81,33 @@ export async function sendForFile(path: string, body: unknown): Promise<Blob> {
   return response.blob();
 }
 
+/**
+ * A file that the server makes while it sends it, under the name it gives.
+ * @param heard told of the bytes that have come so far
+ */
+export async function getFile(path: string, signal: AbortSignal, heard: (bytes: number) => void): Promise<File> {
+  let response: Response;
+  const parts: BlobPart[] = [];
+  try {
+    response = await fetch(path, { signal });
+    if (response.ok) {
+      let bytes = 0;
+      const reader = response.body!.getReader();
+      for (let next = await reader.read(); !next.done; next = await reader.read()) {
+        parts.push(next.value);
+        bytes += next.value.length;
+        heard(bytes);
+      }
+    }
+  } catch (error) {
+    if (signal.aborted) throw error;
+    throw new ApiError('unreachable', String(error));
+  }
+  if (!response.ok) throw await errorOf(response);
+  const name = /filename="([^"]+)"/.exec(response.headers.get('content-disposition') ?? '')?.[1] ?? 'duskwatch';
+  return new File(parts, name, { type: response.headers.get('content-type') ?? '' });
+}
+
 async function errorOf(response: Response): Promise<ApiError> {
   const text = await response.text();
   const waitS = Number(response.headers.get('retry-after')) || null;

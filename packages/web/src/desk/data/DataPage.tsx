@@ -5,12 +5,14 @@ import { programWords } from '../../text/program.ts';
 import { useTitle } from '../../ui/media.ts';
 import { Setting } from '../../ui/Setting.tsx';
 import { Calendar } from './Calendar.tsx';
+import { Download } from './Download.tsx';
 
-/** How records come in and go out. What needs the server's own machine is the coordinator's. */
+/** How records come in and go out. */
 export function DataPage() {
   const w = programWords.data;
   const { data: session } = useQuery(sessionQuery);
   useTitle(w.title);
+  const isCoordinator = session?.person?.role === 'coordinator';
   return (
     <main className="page" id="page">
       <div className="page-head">
@@ -21,22 +23,35 @@ export function DataPage() {
       </div>
       <div className="settings">
         <Calendar />
-        {session?.person?.role === 'coordinator' &&
-          (['import', 'export', 'backup'] as const).map((act) => (
-            <Setting key={act} title={w[act].title}>
-              <p>{w[act].text}</p>
-              {act === 'import' && (
-                <p>
-                  <Link className="button primary" to="/program/data/import">
-                    {w.import.open}
-                  </Link>
-                </p>
-              )}
+        {isCoordinator && (
+          <Setting title={w.import.title}>
+            <p>{w.import.text}</p>
+            <p>
+              <Link className="button primary" to="/program/data/import">
+                {w.import.open}
+              </Link>
+            </p>
+          </Setting>
+        )}
+        <Setting title={w.export.title}>
+          <p>{w.export.text}</p>
+          <Download path="/api/program.zip" text={w.export.folder} />
+          <Download path="/api/program.xlsx" text={w.export.workbook} />
+        </Setting>
+        {isCoordinator && (
+          <>
+            <Setting title={w.backup.title} note={w.backup.caution}>
+              <p>{w.backup.text}</p>
+              <Download path="/api/backup.zip" text={w.backup.make} />
+            </Setting>
+            <Setting title={w.restore.title}>
+              <p>{w.restore.text}</p>
               <p>
-                <code>{w[act].command}</code>
+                <code>{w.restore.command}</code>
               </p>
             </Setting>
-          ))}
+          </>
+        )}
       </div>
     </main>
   );

@@ -8,11 +8,14 @@ import { mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join, sep } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { type Problem, photoSchema, type Result, refuse } from '@duskwatch/core';
-import { photoName, photoPath, photosIn } from '@duskwatch/server/photos';
 import { restoreFile, type Store, StoreError } from '@duskwatch/store';
-import { DATABASE_FILE, PHOTOS } from '../database.ts';
+import { photoName, photoPath, photosIn } from './photos.ts';
 
-const SUMS = 'SHA256SUMS';
+/** What a data folder and a backup of it hold. */
+export const DATABASE_FILE = 'duskwatch.sqlite';
+export const PHOTOS = 'photos';
+
+export const SUMS_FILE = 'SHA256SUMS';
 
 /** What was copied, and read back. */
 export interface Kept {
@@ -23,7 +26,11 @@ export interface Kept {
 }
 
 /** Writes a new folder that appears under its name when all in it was read back and found equal, and not before. */
-export async function writeBackup(store: Store, photoFolder: string, to: string): Promise<Result<Kept>> {
+export async function writeBackup(
+  store: Pick<Store, 'verify' | 'backup'>,
+  photoFolder: string,
+  to: string,
+): Promise<Result<Kept>> {
   if (existsSync(to))
     throw new StoreError('file-exists', `${to} exists already, and a backup never overwrites. Name another folder.`);
   const part = `${to}.part`;
@@ -93,7 +100,7 @@ async function writeSums(folder: string, photos: readonly string[]): Promise<voi
     `${await sha256(join(folder, DATABASE_FILE))}  ${DATABASE_FILE}`,
     ...photos.map((photo) => `${photo}  ${PHOTOS}/${photo.slice(0, 2)}/${photo}`),
   ];
-  const file = await open(join(folder, SUMS), 'wx');
+  const file = await open(join(folder, SUMS_FILE), 'wx');
   try {
     await file.writeFile(`${lines.join('\n')}\n`);
     await file.sync();
@@ -104,7 +111,7 @@ async function writeSums(folder: string, photos: readonly string[]): Promise<voi
 
 /** What a backup no longer holds as it was written. A data folder that was copied by hand has no list of sums: none are told. */
 async function faultsIn(folder: string): Promise<Problem[]> {
-  const list = join(folder, SUMS);
+  const list = join(folder, SUMS_FILE);
   if (!existsSync(list)) return [];
   const problems: Problem[] = [];
   for (const line of (await readFile(list, 'utf8')).split('\n').filter(Boolean)) {
@@ -154,6 +161,6 @@ const notAsWritten = (file: string): Problem => ({
 const changed = (file: string, got: string): Problem => ({
   where: { file },
   got,
-  expected: `the backup as it was written, by its ${SUMS}`,
+  expected: `the backup as it was written, by its ${SUMS_FILE}`,
   fix: 'Take another backup. If there is none, the SQLite file in this one may still be sound: restore that file by its own name.',
 });
