@@ -7,6 +7,7 @@ test.skip(({ isMobile }) => isMobile, 'paper is the same whatever prints it');
 const PAGES = [
   ['/', '.week', 'This week'],
   ['/?on=2026-07-08', '.week', 'As known on Wednesday, July 8, 2026'],
+  ['/bulletin', '.bulletin-sheet h3', 'Before anything is done'],
   ['/fields', '.traps tbody tr', 'CR2-MC-26'],
   ['/fields/quernstead-kiln', 'main h2', 'Kiln Strip'],
   ['/traps/CR2-MC-26', '.trap-facts', 'CR2-MC-26'],

@@ -14,6 +14,7 @@ import { notFound, onError } from './problems.ts';
 import { programReader, type ReadableStore } from './reader.ts';
 import { type RecordsOptions, recordsContext } from './records/context.ts';
 import { adviceRoute } from './routes/advice.ts';
+import { bulletinRoute } from './routes/bulletin.ts';
 import { checklistsRoute } from './routes/checklists.ts';
 import { fieldRoute } from './routes/fields.ts';
 import { flightsRoute } from './routes/flights.ts';
@@ -108,6 +109,7 @@ export function buildServer({
       healthRoute,
       programRoute,
       weekRoute,
+      bulletinRoute,
       ownFieldsRoute,
       fieldRoute,
       flightsRoute,

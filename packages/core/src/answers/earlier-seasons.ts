@@ -48,7 +48,7 @@ export function earlierSeasons(prepared: Prepared, field: FieldRecord, insect: s
 }
 
 /** The same date in another year; 29 February becomes 1 March where there is none. */
-function yearsLater(on: Day, years: number): Day {
+export function yearsLater(on: Day, years: number): Day {
   const { year, month, date } = partsOf(on);
   return dayOf(year + years, month, date);
 }

@@ -1,3 +1,5 @@
+export { bulletinView } from './bulletin.ts';
+export * from './bulletin-schema.ts';
 export { cellReason } from './cell.ts';
 export { momentDates } from './dates.ts';
 export { programFlights } from './farm-flights.ts';

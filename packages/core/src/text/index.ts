@@ -1,3 +1,5 @@
+export { type Bulletin, type BulletinBlock, bulletinIn, bulletinText } from './bulletin.ts';
+export { bulletinHtml } from './bulletin-html.ts';
 export { namesByCatalogue } from './catalogue-names.ts';
 export { dayInWords } from './days.ts';
 export { english } from './en.ts';

@@ -58,6 +58,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/backup.zip': ['200 403 403 403 401', () => ({ url: '/api/backup.zip' })],
   'GET /api/program': ['200 200 200 200 401', () => ({ url: '/api/program' })],
   'GET /api/week': ['200 200 200 200 401', () => ({ url: '/api/week' }), () => ({ url: '/api/week?on=2026-07-14' })],
+  'GET /api/bulletin': ['200 200 403 403 401', () => ({ url: '/api/bulletin' })],
   'GET /api/advice': ['200 200 200 403 401', () => ({ url: '/api/advice' })],
   'GET /api/advice/:fieldId/:insect': ['200 200 404 403 401', () => ({ url: '/api/advice/birch-1/helicoverpa-zea' })],
   'GET /api/flights': ['200 200 200 403 401', () => ({ url: '/api/flights' })],

@@ -8,7 +8,13 @@ const COORDINATOR: readonly Role[] = ['coordinator'];
 
 /** In the order of the masthead; of a place with several pages, in the order of its own navigation. */
 export const PLACES = [
-  { id: 'week', pages: [{ id: 'week', to: '/', roles: ALL }] },
+  {
+    id: 'week',
+    pages: [
+      { id: 'week', to: '/', roles: ALL },
+      { id: 'bulletin', to: '/bulletin', roles: STAFF },
+    ],
+  },
   {
     id: 'fields',
     pages: [
@@ -82,7 +88,7 @@ export const isOfToday = (path: string): boolean =>
 
 /** Which place an address belongs to, or the program's own pages; null: the door, or nowhere. */
 export function placeOf(path: string): PlaceId | 'program' | null {
-  if (path === '/') return 'week';
+  if (path === '/' || path === '/bulletin') return 'week';
   if (/^\/fields\/[^/]+\/scouting\//.test(path)) return 'rounds';
   if (/^\/(program\/|help(\/|$))/.test(path)) return 'program';
   // Also of a page below, such as one trap.

@@ -130,6 +130,12 @@ const rounds = createRoute({
   path: '/rounds',
   component: lazyRouteComponent(() => import('../desk/rounds/RoundsPage.tsx'), 'RoundsPage'),
 });
+const bulletin = createRoute({
+  getParentRoute,
+  path: '/bulletin',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../desk/bulletin/BulletinPage.tsx'), 'BulletinPage'),
+});
 const counts = createRoute({
   getParentRoute,
   path: '/rounds/counts',
@@ -288,6 +294,7 @@ export const routerOver = (queries: QueryClient) =>
       round,
       rounds,
       season,
+      bulletin,
       counts,
       scouting,
       plan,

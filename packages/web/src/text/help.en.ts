@@ -37,6 +37,10 @@ export const helpEn = {
       title: 'Rounds',
       text: 'Who drives past which stations on which day. Say how many people, from where, and which days; the order is the shortest found. Straight-line distances are stretched to roads by a stated factor unless driving times are given.',
     },
+    bulletin: {
+      title: 'Bulletin',
+      text: 'The week for the growers, drafted from the counts: what flies, where it is heading, what to decide or look at by crop, and what is expected next. No figure is given of fewer than three farms, and no place. Words can be changed; when the draft comes to say something else, it says so. Nothing is sent from here.',
+    },
     counts: {
       title: 'Enter counts',
       text: 'Counts written on paper, entered for one day: digits and Tab, or a column pasted from a spreadsheet. Nothing is kept until you save, and then all of it together; Undo takes it back together. A trap whose visit of that day is in the records already is corrected on its own page.',

@@ -38,6 +38,10 @@ export const helpEs: HelpWords = {
       title: 'Rondas',
       text: 'Quién pasa por cuáles estaciones en qué día. Diga cuántas personas, desde dónde y qué días; el orden es el más corto que se encontró. Las distancias en línea recta se alargan con un factor declarado, a menos que haya tiempos de manejo.',
     },
+    bulletin: {
+      title: 'Boletín',
+      text: 'La semana para los productores, redactada con los conteos: qué vuela, hacia dónde va, qué decidir o ir a mirar por cultivo, y qué se espera. No se da ninguna cifra de menos de tres fincas, ni lugares. Las palabras se pueden cambiar; si el borrador llega a decir otra cosa, lo dice. Desde aquí no se envía nada.',
+    },
     counts: {
       title: 'Anotar conteos',
       text: 'Conteos escritos en papel, anotados para un día: cifras y Tab, o una columna pegada de una hoja de cálculo. No queda nada hasta que usted guarda, y entonces todo junto; Deshacer lo quita junto. Una trampa cuya visita de ese día ya está en los registros se corrige en su propia página.',

@@ -7,6 +7,7 @@ export const pagesEn = {
   within: (place: string) => `Within ${place}`,
   pages: {
     week: 'This week',
+    bulletin: 'Bulletin',
     list: 'List',
     map: 'Map',
     questions: 'Questions',

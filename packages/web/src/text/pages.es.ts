@@ -8,6 +8,7 @@ export const pagesEs: PagesWords = {
   within: (place) => `Dentro de ${place}`,
   pages: {
     week: 'Esta semana',
+    bulletin: 'Boletín',
     list: 'Lista',
     map: 'Mapa',
     questions: 'Preguntas',

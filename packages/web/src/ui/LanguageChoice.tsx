@@ -4,14 +4,14 @@ import { peopleWords } from '../text/people.ts';
 import { RadioField } from './Field.tsx';
 
 /** Each in its own words, for whoever reads only one of them. */
-const NAMES: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
+export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
 
 export function LanguageChoice({ choose = chooseLanguage }: { choose?: (next: Language) => void }) {
   return (
     <RadioField<Language>
       label={peopleWords.entry.language}
       unseen
-      options={LANGUAGES.map((each) => [each, NAMES[each], each])}
+      options={LANGUAGES.map((each) => [each, LANGUAGE_NAMES[each], each])}
       value={language}
       choose={choose}
     />

@@ -19,6 +19,7 @@ import { documentsWords as w } from '../../text/documents.ts';
 import { language as pageLanguage } from '../../text/language.ts';
 import { useWording } from '../../text/wording.ts';
 import { Field } from '../../ui/Field.tsx';
+import { LANGUAGE_NAMES } from '../../ui/LanguageChoice.tsx';
 import { Panel } from '../../ui/Panel.tsx';
 
 interface Summary {
@@ -33,7 +34,6 @@ interface Summary {
 }
 
 const MM_PER_INCH = 25.4;
-const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
 const contactKept = rememberedText('duskwatch.contact');
 const one = (value: number) => (Math.round(value * 10) / 10).toLocaleString(pageLanguage);
 

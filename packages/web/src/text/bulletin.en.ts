@@ -1,0 +1,36 @@
+/** The page on which the week's bulletin is written, in English. */
+export const bulletinPageEn = {
+  title: 'Bulletin',
+  loading: 'Drafting from the counts …',
+  sub: (from: string, on: string) =>
+    `Drafted from the visits of ${from} to ${on}. Change the words as you like; the draft stays beside them.`,
+  language: 'Language of the bulletin',
+  copy: 'Copy as text',
+  copied: 'Copied.',
+  notCopied: 'This browser does not let a page copy.',
+  page: 'Save as a page for mail',
+  print: 'Print',
+  write: 'Words',
+  always: 'Always sent',
+  add: (title: string) => `Add to “${title}”`,
+  yours: 'In your words.',
+  asDrafted: 'As drafted',
+  stale: 'The draft reads otherwise by now:',
+  take: 'Take the draft',
+  leave: 'Leave mine',
+  kept: 'Your words are kept on this device. Nothing is sent from here: copy, save or print it.',
+  figures: 'Where the figures come from',
+  when: 'When',
+  thisWeek: 'This week',
+  weekBefore: 'The week before',
+  moths: 'Moths',
+  nights: 'Trap-nights',
+  traps: 'Traps',
+  farms: 'Farms',
+  rate: 'A night and trap',
+  preview: 'As it is read',
+  season: (insect: string) => `Catch of ${insect}, week by week`,
+  none: 'Nothing may be told this week: too few farms stand behind every figure.',
+};
+
+export type BulletinPageWords = typeof bulletinPageEn;

@@ -1,0 +1,36 @@
+/** The page on which the week's bulletin is written, in Spanish. */
+import type { BulletinPageWords } from './bulletin.en.ts';
+
+export const bulletinPageEs: BulletinPageWords = {
+  title: 'Boletín',
+  loading: 'Redactando a partir de los conteos …',
+  sub: (from, on) =>
+    `Redactado con las visitas del ${from} al ${on}. Cambie las palabras como quiera; el borrador queda al lado.`,
+  language: 'Idioma del boletín',
+  copy: 'Copiar como texto',
+  copied: 'Copiado.',
+  notCopied: 'Este navegador no deja copiar a una página.',
+  page: 'Guardar como página para correo',
+  print: 'Imprimir',
+  write: 'Palabras',
+  always: 'Va siempre',
+  add: (title) => `Agregar a «${title}»`,
+  yours: 'En sus palabras.',
+  asDrafted: 'Como el borrador',
+  stale: 'El borrador ya dice otra cosa:',
+  take: 'Tomar el borrador',
+  leave: 'Dejar lo mío',
+  kept: 'Sus palabras se guardan en este aparato. Desde aquí no se envía nada: cópielo, guárdelo o imprímalo.',
+  figures: 'De dónde salen las cifras',
+  when: 'Cuándo',
+  thisWeek: 'Esta semana',
+  weekBefore: 'La semana anterior',
+  moths: 'Polillas',
+  nights: 'Noches de trampa',
+  traps: 'Trampas',
+  farms: 'Fincas',
+  rate: 'Por noche y trampa',
+  preview: 'Como se lee',
+  season: (insect) => `Captura de ${insect}, semana a semana`,
+  none: 'Esta semana no se puede decir nada: muy pocas fincas respaldan cada cifra.',
+};
