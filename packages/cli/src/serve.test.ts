@@ -62,6 +62,21 @@ describe('duskwatch serve', () => {
     held.destroy();
   });
 
+  it('does not wait for ever for a request that never comes to its end', async () => {
+    const port = await freePort();
+    const { stop } = await serve('--port', String(port), '--data', duskwatch.path('hung'));
+    const hung = connect(port, '127.0.0.1');
+    await new Promise<void>((resolve) => hung.once('connect', resolve));
+    hung.on('error', () => undefined);
+    const head = `POST /api/revisions HTTP/1.1\r\nHost: localhost\r\nOrigin: http://localhost:${port}\r\n`;
+    hung.write(`${head}Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{"sentAt":`);
+    // Answered after it, so that the other is under way.
+    expect((await fetch(`http://127.0.0.1:${port}/api/health`)).status).toBe(200);
+    // The client goes on holding it: a server that waited for its end would never stop.
+    expect(await stop('SIGTERM')).toBe(0);
+    hung.destroy();
+  });
+
   it('takes the next port when the usual one is in use, and says which', async () => {
     const first = await serve('--data', duskwatch.path('one'));
     const second = await serve('--data', duskwatch.path('two'));

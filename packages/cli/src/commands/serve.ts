@@ -32,6 +32,7 @@ export interface ServeOptions extends DataOption {
 
 const USUAL_PORT = 4180;
 const PORTS_TRIED = 50;
+const PATIENCE_MS = 5_000;
 
 /** Serves until it is told to stop. */
 export async function serve(options: ServeOptions): Promise<Outcome> {
@@ -90,7 +91,10 @@ async function listen(store: Store, port: number, options: ServeOptions): Promis
   print(`Data: ${describeDatabase(options)}`);
   print('Ctrl-C stops it.');
   await untilToldToStop();
+  // Who is in the middle of something is waited for, but not for ever.
+  const patience = setTimeout(() => app.server.closeAllConnections(), PATIENCE_MS);
   await app.close();
+  clearTimeout(patience);
   return done;
 }
 
