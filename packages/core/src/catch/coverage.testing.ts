@@ -37,13 +37,13 @@ const PEAK = 5;
 /** One program's belief about k, before the visits that the rate is read from. */
 export function believed(random: Random, { k, perNight, records }: Truth, prior: DispersionPrior): DispersionEstimate {
   const seasons = Array.from({ length: records === 'none' ? 0 : TRAPS }, (_, t) =>
-    inventedSeason(random, k, Math.max(PEAK, 2 * perNight), NIGHTS[records], `T${t + 1}`),
+    inventedTrapSeason(random, k, Math.max(PEAK, 2 * perNight), NIGHTS[records], `T${t + 1}`),
   );
   return dispersionBetweenVisits(seasons, prior);
 }
 
 /** A trap visited twice a week under one flight whose height falls into its nights; places differ by log-sd 0.6. */
-export function inventedSeason(random: Random, k: number, peak: number, nights: number, trapId: string): CatchInterval[] {
+export function inventedTrapSeason(random: Random, k: number, peak: number, nights: number, trapId: string): CatchInterval[] {
   const place = Math.exp(0.6 * random.normal());
   const top = nights * (0.3 + 0.4 * random.uniform());
   const visits: CatchInterval[] = [];

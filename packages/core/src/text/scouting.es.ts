@@ -119,7 +119,7 @@ export const scoutingEs: ScoutingWording = {
   sheet: {
     title: 'Hoja de muestreo',
     date: 'Fecha',
-    scout: 'Monitor',
+    scout: 'Monitoreador',
     time: 'Inicio y fin',
     weather: 'Tiempo',
     stage: 'Etapa del cultivo vista',

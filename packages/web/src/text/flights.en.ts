@@ -82,7 +82,7 @@ export const flightsEn = {
   sure: (n: number, other: number, gap: string) =>
     `${plural(n, 'flight', 'flights')} chosen by lowest BIC; the next best number, ${other}, stands ${gap} higher.`,
   unsure: (n: number, other: number, gap: string) => `${n} has the lowest BIC, but ${other} stands only ${gap} higher (under 6).`,
-  unsureShort: 'unsure',
+  unsureShort: 'not clear',
   onlyOne: (n: number) => `${plural(n, 'flight', 'flights')}; no other number could be fitted.`,
   none: 'No flight stands out from stray moths.',
   basis: (moths: string, traps: number, design: string) =>

@@ -9,8 +9,8 @@ export const historyEn = {
   said: (n: number) => `Said so far, ${plural(n, 'version', 'versions')}`,
   by: (who: string, when: string) => `${who}, ${when}`,
   countedAt: (when: string) => `counted as ${when}: the clock it was written with was off`,
-  first: 'First said:',
-  firstAlone: 'First said, as it is now.',
+  first: 'Written first:',
+  firstAlone: 'Written first, and as it is now.',
   removed: 'Removed',
   unchanged: 'Said again, with no difference',
   standing: {

@@ -11,8 +11,8 @@ export const historyEs: HistoryWords = {
   said: (n) => `Dicho hasta ahora, ${plural(n, 'versión', 'versiones')}`,
   by: (who, when) => `${who}, ${when}`,
   countedAt: (when) => `cuenta como de ${when}: el reloj con que se escribió no iba bien`,
-  first: 'Dicho por primera vez:',
-  firstAlone: 'Dicho por primera vez, como está ahora.',
+  first: 'Escrito primero:',
+  firstAlone: 'Escrito primero, y como está ahora.',
   removed: 'Quitado',
   unchanged: 'Dicho otra vez, sin diferencia',
   standing: {

@@ -21,7 +21,7 @@ export const plannedRoundsEn = {
   remove: 'Remove',
   add: 'Add a scout',
   travel: 'Driving times',
-  circle: 'Great circles',
+  circle: 'Straight-line distances',
   table: 'A table of your own',
   service: (host: string) => `Ask ${host}`,
   serviceNote: (host: string) => `${host} then learns where the stations and start points are.`,
