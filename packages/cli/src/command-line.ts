@@ -115,6 +115,18 @@ export function commandLine(): Command {
     .action(run(async () => (await import('./commands/scouting.ts')).scouting));
 
   program
+    .command('bulletin')
+    .description("the draft of the week's bulletin for growers: no figure of fewer than three farms, and no place")
+    .argument('[folder]', 'program folder to read (default: the database)')
+    .option('--on <date>', "the last of its seven days, YYYY-MM-DD (default: the program's pinned day, else today)")
+    .addOption(new Option('--language <language>', 'of the bulletin').choices(['en', 'es']).default('en'))
+    .option('--html', 'as a page of HTML for mail, in place of plain text')
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch bulletin', 'duskwatch bulletin my-program --language es --html'))
+    .action(run(async () => (await import('./commands/bulletin.ts')).bulletin));
+
+  program
     .command('flights')
     .description('how many flights each catch shows, how far each has come, and when the next events are due')
     .argument('[folder]', 'program folder to read (default: the database)')

@@ -11,6 +11,7 @@ const COMMANDS = [
   'season',
   'questions',
   'rules',
+  'bulletin',
   'flights',
   'hindcast',
   'import',
