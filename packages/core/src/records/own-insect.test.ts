@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isOwnInsect, scientificNameOf, slugOfName } from './own-insect.ts';
+import { isOwnInsect, ownInsectIn, scientificNameOf, slugOfName } from './own-insect.ts';
 
 const KNOWN = ['helicoverpa-zea', 'cydia-nigricana'];
 
@@ -21,6 +21,16 @@ describe('an insect that the catalogue does not hold', () => {
     ['🦋-moth', 'a picture'],
     ['', 'nothing'],
   ])('%s is none: %s', (slug) => expect(isOwnInsect(slug, KNOWN)).toBe(false));
+
+  it.each([
+    ['Acleris minuta', 'acleris-minuta'],
+    ['Acleris minuta (Robinson, 1869)', 'acleris-minuta'],
+    ['acleris-minuta', 'acleris-minuta'],
+    ['yellow moth', null],
+    ['Other moths', null],
+    ['Helicoverpa zae', null],
+    ['total', null],
+  ])('%s is read as %s', (text, slug) => expect(ownInsectIn(text, [...KNOWN])).toBe(slug));
 
   it('is written as people write it and kept as a slug', () => {
     expect(scientificNameOf('acleris-minuta')).toBe('Acleris minuta');

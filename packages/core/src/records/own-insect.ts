@@ -13,6 +13,18 @@ const SLIP = 2;
 export const isOwnInsect = (slug: string, known: readonly string[]): boolean =>
   SLUG.test(slug) && known.every((each) => editDistance(slug, each) > SLIP);
 
+/** Second words that no species has and many headings do. */
+const NO_SPECIES =
+  /^\S+ (moths?|insects?|males?|females?|traps?|counts?|catch(es)?|totals?|polillas?|palomillas?|insectos?|machos?|hembras?|trampas?|conteos?|capturas?)\b/i;
+
+/** The slug of a text that is one, or that is written as scientific names are: `Acleris minuta`. Null for anything else. */
+export function ownInsectIn(text: string, known: readonly string[]): string | null {
+  const written = text.trim();
+  if (NO_SPECIES.test(written)) return null;
+  const slug = SLUG.test(written) ? written : /^\p{Lu}\p{Ll}+ \p{Ll}{2,}/u.test(written) ? slugOfName(written) : null;
+  return slug !== null && isOwnInsect(slug, known) ? slug : null;
+}
+
 /** `Acleris minuta` of `acleris-minuta`. */
 export const scientificNameOf = (slug: string): string => {
   const name = slug.replaceAll('-', ' ');

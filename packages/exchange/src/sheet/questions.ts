@@ -5,6 +5,7 @@ import {
   FIGURE_MEANINGS,
   groupByEach,
   insectIn,
+  ownInsectIn,
   type Program,
   type SheetMatch,
   type SheetQuestion,
@@ -110,9 +111,16 @@ export function askAll(tables: readonly SheetTable[], seen: readonly Sighting[],
     const found = insectIn(name);
     const isSettled = found !== null && !found.short && slugs.includes(found.slug);
     insects[name] = isSettled ? found.slug : null;
+    const own = found === null ? ownInsectIn(name, slugs) : null;
     if (!isSettled)
       ask(
-        { id: `insect:${name}`, ask: 'insectName', about: name, choices: slugs, suggestion: found?.slug ?? null },
+        {
+          id: `insect:${name}`,
+          ask: 'insectName',
+          about: name,
+          choices: own === null ? slugs : [own, ...slugs],
+          suggestion: found?.slug ?? own,
+        },
         where,
         insectCell,
       );

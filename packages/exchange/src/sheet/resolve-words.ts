@@ -1,11 +1,22 @@
 /** Names that sheets have for insects and trap designs, as the catalogue's own. */
-import { CellFault, catalogue, insectIn, nearestFew, plainName, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
+import {
+  CellFault,
+  catalogue,
+  insectIn,
+  nearestFew,
+  ownInsectIn,
+  plainName,
+  TRAP_DESIGNS,
+  type TrapDesign,
+} from '@duskwatch/core';
 
-/** The catalogue's slug for an insect named in any way it knows. */
+/** The catalogue's slug for an insect named in any way it knows; of another its own, by its scientific name. */
 export function insectNamed(text: string): string | CellFault {
   const known = new Set(catalogue.insects.map(({ id }) => id));
   const slug = known.has(text) ? text : insectIn(text)?.slug;
   if (slug !== undefined && known.has(slug)) return slug;
+  const own = ownInsectIn(text, [...known]);
+  if (own !== null) return own;
   const names = new Map(
     catalogue.insects.flatMap(({ id, scientificName, commonName }) =>
       [id, scientificName, ...[commonName.en, commonName.es].flatMap((names) => names.split('/'))].map(
@@ -15,7 +26,10 @@ export function insectNamed(text: string): string | CellFault {
   );
   const close = [...new Set(nearestFew(plainName(text), names.keys()).map((name) => names.get(name)!))];
   const fix = close.length > 0 ? `Did you mean ${close.join(' or ')}?` : `Use one of ${[...known].join(', ')}.`;
-  return new CellFault('an insect of the catalogue, by its slug, scientific or common name', fix);
+  return new CellFault(
+    'an insect of the catalogue, by its slug, scientific or common name, or another by its scientific name',
+    fix,
+  );
 }
 
 export function designNamed(text: string): TrapDesign | CellFault {
