@@ -195,3 +195,59 @@ function cutShort(file: string): void {
   const bytes = readFileSync(file);
   writeFileSync(file, bytes.subarray(0, bytes.length / 2));
 }
+
+describe('duskwatch verify', () => {
+  it('says that a sound backup can be restored, and of an altered one what is wrong, and leaves nothing behind', async () => {
+    await program('to-verify');
+    expect((await backup('to-verify', 'verified')).exit).toBe(0);
+    expect(await run('verify', path('verified'))).toMatchObject({ exit: 0, err: expect.stringContaining('can be restored') });
+    flipOneBit(path('verified', 'duskwatch.sqlite'));
+    const altered = await run('verify', path('verified'));
+    expect(altered).toMatchObject({ exit: 1, err: expect.stringContaining('other bytes') });
+    expect(readdirSync(path('verified')).sort()).toEqual(['SHA256SUMS', 'duskwatch.sqlite', 'photos']);
+  });
+});
+
+describe('duskwatch doctor', () => {
+  const doctor = (data: string) => run('doctor', '--data', path(data));
+
+  it('finds nothing to mend where there is nothing, and says what it read', async () => {
+    await program('well');
+    const { exit, err } = await doctor('well');
+    expect(exit).toBe(0);
+    expect(err).toMatch(/\d+ revisions read[\s\S]*1 photos\.[\s\S]*Nothing to mend/);
+  });
+
+  it('names a photo that is not the one its name says, and counts those that are not here', async () => {
+    await program('ill');
+    appendFileSync(fileOf('ill'), 'x');
+    expect(await doctor('ill')).toMatchObject({ exit: 1, err: expect.stringContaining(fileOf('ill')) });
+    rmSync(fileOf('ill'));
+    expect(await doctor('ill')).toMatchObject({
+      exit: 0,
+      err: expect.stringContaining('1 photos that checks name are not here'),
+    });
+  });
+
+  it('tells of a damaged database what to do, and of a record from the future whose clock to look at', async () => {
+    await program('broken');
+    damage(path('broken', 'duskwatch.sqlite'));
+    const broken = await doctor('broken');
+    expect(broken.exit).toBe(1);
+    expect(broken.err).toContain('backup');
+    expect(broken.err).not.toContain('    at ');
+
+    await program('ahead');
+    const store = await openStore(path('ahead', 'duskwatch.sqlite'));
+    const at = new Date(Date.now() + 30 * 86_400_000).toISOString();
+    await store.importProgram(
+      { lures: [{ trapId: 'T1', placedOn: '2026-07-10', lifeDays: 28 }] },
+      { author: 'a phone a month ahead', at },
+    );
+    await store.close();
+    expect(await doctor('ahead')).toMatchObject({
+      exit: 1,
+      err: expect.stringMatching(/a phone a month ahead[\s\S]*Set the clock/),
+    });
+  });
+});

@@ -277,6 +277,22 @@ export function commandLine(): Command {
     .action(run(async () => (await import('./commands/backup.ts')).backup));
 
   program
+    .command('verify')
+    .description('bring a backup back into a folder that is cleared away again, to see that it can be')
+    .argument('<backup>', 'folder that a backup made, or the SQLite file of an older one')
+    .option(...JSON_OUTPUT)
+    .addHelpText('after', examples('duskwatch verify duskwatch-2026-07-15'))
+    .action(run(async () => (await import('./commands/verify.ts')).verify));
+
+  program
+    .command('doctor')
+    .description('look at database, photos, clocks and room on the disk; nothing is changed')
+    .option(...JSON_OUTPUT)
+    .option(...DATA)
+    .addHelpText('after', examples('duskwatch doctor', 'duskwatch doctor --data restored'))
+    .action(run(async () => (await import('./commands/doctor.ts')).doctor));
+
+  program
     .command('restore')
     .description('check a backup, and bring its database and photos into a data folder that holds no database')
     .argument('<backup>', 'folder that a backup made, or the SQLite file of an older one')

@@ -19,6 +19,8 @@ const COMMANDS = [
   'serve',
   'demo',
   'backup',
+  'verify',
+  'doctor',
   'restore',
 ];
 
