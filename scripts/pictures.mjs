@@ -128,19 +128,24 @@ async function inside(look, ending) {
   await page.getByText('all fitted').waitFor();
   await save('flights');
   await visit('/fields/quernstead-kiln', 'svg.rate');
-  await page.getByRole('button', { name: 'Sample', exact: true }).click();
+  await page.getByRole('button', { name: 'Record', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Sample', exact: true }).click();
   await save('sample-form');
+  await visit('/bulletin', '.bulletin-sheet h3');
+  await save('bulletin');
+  await visit('/rounds/counts', '.counts-box');
+  await save('counts');
   await visit('/fields/map', '.station-mark');
   await save('map');
   await visit('/season?year=2027', '.insect-plan');
   await save('season-plan');
-  await visit('/season?year=2027&part=numbers', '.numbers-picture svg');
+  await visit('/season?year=2027&part=numbers', '.numbers-plain');
   await save('season-numbers');
   await visit('/season?year=2027&part=lures', '.order-list');
   await save('season-lures');
   await visit('/season?year=2027&part=budget', '.season-total');
   await save('season-budget');
-  await visit('/season?part=truth', '.truth-line');
+  await visit('/season?part=truth', '.truth-lines');
   await save('season-truth');
   for (const part of ['review', 'years', 'designs', 'lures', 'infestation']) {
     await visit(`/season/review?part=${part}&insect=ostrinia-nubilalis`, '.review h3, .lesson');

@@ -5,6 +5,7 @@ import { sessionQuery } from '../../api/session.ts';
 import { copyText } from '../../browser/clipboard.ts';
 import { longDay } from '../../format/day.ts';
 import { settingsWords } from '../../text/settings.ts';
+import { Field } from '../../ui/Field.tsx';
 import { NOT_YET, Setting } from '../../ui/Setting.tsx';
 
 interface Feed {
@@ -44,15 +45,16 @@ export function Calendar() {
     <Setting title={w.title} note={w.note}>
       <p>{w.text}</p>
       {address !== null && (
-        <p className="calendar-address">
-          <label>
-            <span>{w.address}</span>
-            <input type="text" readOnly value={address} onFocus={(event) => event.currentTarget.select()} />
-          </label>
+        <div className="calendar-address">
+          <Field label={w.address}>
+            {(box) => (
+              <input {...box} type="text" readOnly value={address} onFocus={(event) => event.currentTarget.select()} />
+            )}
+          </Field>
           <button type="button" className="button" onClick={async () => say((await copyText(address)) ? w.copied : w.copyFailed)}>
             {w.copy}
           </button>
-        </p>
+        </div>
       )}
       <p>{feed ? (feed.madeAt === null ? w.none : w.since(longDay(feed.madeAt.slice(0, 10)))) : NOT_YET}</p>
       <p className="actions">

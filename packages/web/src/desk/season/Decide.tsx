@@ -1,9 +1,9 @@
 import { leftEmpty, type PlanRecord, type SeasonLineView, type SeasonView, TRAP_DESIGNS, type TrapDesign } from '@duskwatch/core';
-import { useId } from 'react';
 import { shortDate } from '../../format/day.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
+import { Field, SelectField } from '../../ui/Field.tsx';
 import { useHeld, useWrite } from './useDecide.ts';
 
 export const nothingDecided = (season: number, insect: string, area: string): PlanRecord => ({
@@ -35,20 +35,13 @@ export function Decide({ view, insect, line }: { view: SeasonView; insect: strin
   return (
     <fieldset className="decide no-print">
       <legend>{w.everywhere}</legend>
-      <label>
-        <span>{w.design}</span>
-        <select
-          value={now.design ?? ''}
-          onChange={(event) => change({ design: (event.currentTarget.value || null) as TrapDesign | null })}
-        >
-          <option value="">{now.design === null && design ? w.proposed(wording.design[design]) : seasonWords.asProposed}</option>
-          {TRAP_DESIGNS.map((each) => (
-            <option key={each} value={each}>
-              {wording.design[each]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <SelectField
+        label={w.design}
+        value={now.design ?? ''}
+        all={now.design === null && design ? w.proposed(wording.design[design]) : seasonWords.asProposed}
+        choices={TRAP_DESIGNS.map((each) => [each, wording.design[each]])}
+        choose={(chosen) => change({ design: (chosen || null) as TrapDesign | null })}
+      />
       <Whole name={w.trapsPerArea} value={now.traps} most={1_000} write={(traps) => change({ traps })} />
       <DayBox
         name={w.hang}
@@ -65,48 +58,49 @@ export function Decide({ view, insect, line }: { view: SeasonView; insect: strin
 function Whole(props: { name: string; value: number | null; most: number; write: (value: number | null) => void }) {
   const { name, value, most, write } = props;
   return (
-    <label>
-      <span>{name}</span>
-      <input
-        key={value}
-        type="text"
-        inputMode="numeric"
-        size={5}
-        defaultValue={value ?? ''}
-        placeholder="–"
-        onBlur={(event) => {
-          const text = event.currentTarget.value.trim();
-          const typed = Number(text);
-          if (text === '') write(null);
-          else if (Number.isInteger(typed) && typed >= 1 && typed <= most) write(typed);
-          else event.currentTarget.value = String(value ?? '');
-        }}
-        onKeyDown={leaveOnEnter}
-      />
-    </label>
+    <Field label={name} className="small">
+      {(box) => (
+        <input
+          {...box}
+          key={value}
+          type="text"
+          inputMode="numeric"
+          size={5}
+          defaultValue={value ?? ''}
+          placeholder="–"
+          onBlur={(event) => {
+            const text = event.currentTarget.value.trim();
+            const typed = Number(text);
+            if (text === '') write(null);
+            else if (Number.isInteger(typed) && typed >= 1 && typed <= most) write(typed);
+            else event.currentTarget.value = String(value ?? '');
+          }}
+          onKeyDown={leaveOnEnter}
+        />
+      )}
+    </Field>
   );
 }
 
 function DayBox(props: { name: string; value: string | null; proposed: string | null; write: (value: string | null) => void }) {
   const { name, value, proposed, write } = props;
-  const id = useId();
   return (
-    <label>
-      <span>{name}</span>
-      <input
-        key={value}
-        type="date"
-        defaultValue={value ?? ''}
-        aria-describedby={proposed ? id : undefined}
-        onBlur={(event) => {
-          const { value: typed, validity } = event.currentTarget;
-          if (validity.badInput || (typed !== '' && typed < '1900')) event.currentTarget.value = value ?? '';
-          else write(typed || null);
-        }}
-        onKeyDown={leaveOnEnter}
-      />
-      {proposed && <small id={id}>{seasonWords.plan.proposed(shortDate(proposed))}</small>}
-    </label>
+    <Field label={name} className="small" hint={proposed ? seasonWords.plan.proposed(shortDate(proposed)) : undefined}>
+      {(box) => (
+        <input
+          {...box}
+          key={value}
+          type="date"
+          defaultValue={value ?? ''}
+          onBlur={(event) => {
+            const { value: typed, validity } = event.currentTarget;
+            if (validity.badInput || (typed !== '' && typed < '1900')) event.currentTarget.value = value ?? '';
+            else write(typed || null);
+          }}
+          onKeyDown={leaveOnEnter}
+        />
+      )}
+    </Field>
   );
 }
 
