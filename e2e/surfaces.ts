@@ -26,9 +26,14 @@ const panelOf = (buttons: string, nth: number, item?: number) => async (page: Pa
   await panel(page);
   const form = page.locator('dialog.panel[open] form button[type="submit"]');
   if (!(await form.count())) return;
-  // What was emptied may take another question away with it.
-  for (const box of await page.locator('dialog.panel[open] form input:is([type="date"], [type="text"], :not([type]))').all())
-    if ((await box.count()) > 0 && (await box.isEditable())) await box.fill('');
+  const boxes = page.locator('dialog.panel[open] form input:is([type="date"], [type="text"], :not([type]))');
+  for (const box of await boxes.elementHandles()) {
+    if (!(await box.evaluate((input) => input.isConnected && !(input as HTMLInputElement).readOnly))) continue;
+    // What was emptied may take another question away with it, a moment later: a box that is gone needs no emptying.
+    await box.fill('').catch((error) => {
+      if (!/not attached/.test(String(error))) throw error;
+    });
+  }
   await form.click();
   await expect(page.locator('dialog.panel[open] form .faults').first()).toBeVisible();
 };

@@ -6,6 +6,7 @@ import { fieldPageWords } from '../../text/field-page.ts';
 import { sampleKind, stageName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { Cited } from '../../ui/Cited.tsx';
+import { BareTable } from '../../ui/table/BareTable.tsx';
 
 const w = fieldPageWords.rule;
 
@@ -17,8 +18,7 @@ export function RuleTable({ rule, crop }: { rule: RuleShown; crop: string }) {
     <>
       <p>{aboutRule(rule, crop, wording)}</p>
       {rule.steps.length > 0 && (
-        <table className="steps">
-          <caption className="unseen">{w.title}</caption>
+        <BareTable caption={w.title} className="steps">
           <thead>
             <tr>
               <th scope="col">{w.from}</th>
@@ -36,7 +36,7 @@ export function RuleTable({ rule, crop }: { rule: RuleShown; crop: string }) {
               </tr>
             ))}
           </tbody>
-        </table>
+        </BareTable>
       )}
       {rule.sample && <p>{w.share(percentText(rule.sample.share), rule.sample.examine, sampleKind(rule.sample.unit))}</p>}
       <ul className="rule-notes">

@@ -1,6 +1,7 @@
 import type { SheetPicture } from '@duskwatch/exchange/sheet';
 import { importWords as w } from '../../text/import.ts';
 import { Scroll } from '../../ui/Scroll.tsx';
+import { BareTable } from '../../ui/table/BareTable.tsx';
 
 /** The beginning of a sheet, with what each cell was understood as: by its ground, by its letter, and in words. */
 export function Picture({ picture }: { picture: SheetPicture }) {
@@ -19,7 +20,7 @@ export function Picture({ picture }: { picture: SheetPicture }) {
         </ul>
       </figcaption>
       <Scroll label={w.pictureOf(sheet)}>
-        <table className="sheet-cells">
+        <BareTable caption={w.pictureOf(sheet)} className="sheet-cells">
           <thead>
             <tr>
               <td />
@@ -46,7 +47,7 @@ export function Picture({ picture }: { picture: SheetPicture }) {
               </tr>
             ))}
           </tbody>
-        </table>
+        </BareTable>
       </Scroll>
       {moreRows + moreColumns > 0 && <p className="key">{w.more(moreRows, moreColumns)}</p>}
     </figure>
