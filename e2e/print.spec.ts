@@ -23,22 +23,26 @@ const PAGES = [
   ['/help', '.help-part', 'How to read each page'],
 ] as const;
 
-for (const [path, ready, words] of PAGES)
-  test(`${path} is whole on A4, from its first sheet on`, async ({ page }) => {
-    await page.goto(path);
-    await expect(page.locator(ready).first()).toBeVisible();
-    await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
-    await expect(page.locator('body')).toContainText(words);
-    const title = ((await page.locator('main h1').first().textContent()) ?? '').trim();
-    const sheets = await rendered(await page.pdf({ format: 'A4' }));
-    const flat = (text: string) => text.replaceAll(/\s+/g, ' ');
-    expect(flat(sheets[0]!.text)).toContain(title);
-    // The head of a page alone on a sheet would be a sheet for nothing.
-    for (const [nth, { text }] of sheets.entries())
-      expect(text.trim().length, `sheet ${nth + 1} of ${sheets.length}`).toBeGreaterThan(nth === 0 ? 150 : 15);
-    const all = flat(sheets.map(({ text }) => text).join(' '));
-    expect(all).toContain(words);
-    for (const tool of ['Back to today', 'How to read this page', 'Copy or save']) expect(all).not.toContain(tool);
+// Paper is made of a page that stands: each is gone to in one window, in two halves for two processors.
+for (const half of [0, 1])
+  test(`every page is whole on A4, from its first sheet on, half ${half + 1}`, async ({ page }) => {
+    for (const [path, ready, words] of PAGES.filter((_, nth) => nth % 2 === half))
+      await test.step(path, async () => {
+        await page.goto(path);
+        await expect(page.locator(ready).first()).toBeVisible();
+        await expect(page.locator('main[aria-busy="true"]')).toHaveCount(0);
+        await expect(page.locator('body')).toContainText(words);
+        const title = ((await page.locator('main h1').first().textContent()) ?? '').trim();
+        const sheets = await rendered(await page.pdf({ format: 'A4' }));
+        const flat = (text: string) => text.replaceAll(/\s+/g, ' ');
+        expect(flat(sheets[0]!.text)).toContain(title);
+        // The head of a page alone on a sheet would be a sheet for nothing.
+        for (const [nth, { text }] of sheets.entries())
+          expect(text.trim().length, `sheet ${nth + 1} of ${sheets.length}`).toBeGreaterThan(nth === 0 ? 150 : 15);
+        const all = flat(sheets.map(({ text }) => text).join(' '));
+        expect(all).toContain(words);
+        for (const tool of ['Back to today', 'How to read this page', 'Copy or save']) expect(all).not.toContain(tool);
+      });
   });
 
 test('the week on paper names every decision, field to scout, trap to check and lure that is due', async ({ page, request }) => {
