@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -12,7 +12,7 @@ const chromium = [process.env.CHROMIUM_PATH, ...NAMES.map((name) => join('/usr/b
 
 // Workers read this file again: the first reading chooses, and they inherit its choice.
 process.env.DUSKWATCH_E2E_PORT ??= String(await freePort());
-process.env.DUSKWATCH_E2E_DATA ??= mkdtempSync(join(tmpdir(), 'duskwatch-e2e-'));
+process.env.DUSKWATCH_E2E_DATA ??= gone(mkdtempSync(join(tmpdir(), 'duskwatch-e2e-')));
 const baseURL = `http://127.0.0.1:${process.env.DUSKWATCH_E2E_PORT}`;
 
 const launchOptions = {
@@ -33,6 +33,9 @@ const DESK_ONLY = /(base-map|bulletin|counts|documents|first-advice|import)\.spe
 /** Rounds, codes and scouting are for phones; a desk that never walks a round keeps nothing for a day without a network. */
 const PHONE_ONLY = /(offline-week|round|round-troubles|round-visit|scan|scout|updates|walks)\.spec\.ts$/;
 
+/** Of what is told at both sizes, the tests of what does not change with the size, in a state that `everywhere` sweeps at both. */
+const TOLD_AT_A_DESK = /@desk/;
+
 export default defineConfig({
   testDir: 'e2e',
   outputDir: 'test-results',
@@ -52,7 +55,7 @@ export default defineConfig({
     {
       name: 'phone',
       testIgnore: DESK_ONLY,
-      grepInvert: /@desk/,
+      grepInvert: TOLD_AT_A_DESK,
       use: { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true },
     },
   ],
@@ -64,6 +67,14 @@ export default defineConfig({
     gracefulShutdown: { signal: 'SIGTERM', timeout: 30_000 },
   },
 });
+
+/** A folder that goes with this process: the running demo's data; what is beside it by its name, the workers keep there. */
+function gone(folder: string): string {
+  process.once('exit', () => {
+    for (const each of [folder, `${folder}-demo`]) rmSync(each, { recursive: true, force: true });
+  });
+  return folder;
+}
 
 function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {

@@ -12,7 +12,10 @@ async function isOfThePast(page: Page) {
   expect(new URL(page.url()).searchParams.get('on')).toBe(PAST);
 }
 
-test('another day is told on every page and survives links, the menu and a reload @desk', async ({ page, request }) => {
+test('another day is told on every page and survives links, the menu and a reload', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   const [past, today] = await Promise.all([weekOf(request, PAST), weekOf(request)]);
   expect(past.due).not.toEqual(today.due);
   await page.goto('/');
@@ -47,7 +50,9 @@ test('another day is told on every page and survives links, the menu and a reloa
   await expect(page.getByText('Today, Wed July 15')).toBeVisible();
 });
 
-test('a day ahead says that nothing more is known by then; what is written in a field is written today', async ({ page }) => {
+test('a day ahead says that nothing more is known by then; what is written in a field is written today', {
+  tag: '@desk',
+}, async ({ page }) => {
   await page.goto('/?on=2026-07-20');
   await expect(banner(page)).toContainText('As it will read on Monday, July 20, 2026 if nothing more becomes known.');
   await page.goto(`/rounds/scouting?on=${PAST}`);
@@ -55,7 +60,7 @@ test('a day ahead says that nothing more is known by then; what is written in a 
   await expect(page).toHaveURL(/\/round$/);
 });
 
-test('a day that does not exist is today', async ({ page }) => {
+test('a day that does not exist is today', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/fields?on=2026-02-30');
   await expect(page.locator('main h1')).toBeVisible();
   await expect(page.getByLabel('As known on')).toHaveValue('2026-07-15');

@@ -5,7 +5,7 @@ import { expect, expectNoSidewaysScroll, fieldOf, partOf, test, weekOf } from '.
 const english = inEnglish({ temperature: 'F' });
 const decided = async (request: APIRequestContext) => (await weekOf(request)).due.decisions[0]!;
 
-test('the table behind the chart holds the numbers of the API', async ({ page, request }) => {
+test('the table behind the chart holds the numbers of the API', { tag: '@desk' }, async ({ page, request }) => {
   const { fieldId, insect } = await decided(request);
   const view = (await fieldOf(request, fieldId)).insects.find((each) => each.insect.id === insect)!;
   await page.goto(`/fields/${fieldId}#${insect}`);
@@ -45,7 +45,10 @@ test('a pointer on the chart reads out that day', async ({ page, request }) => {
   await expect(slider).not.toHaveAttribute('aria-valuenow', before!);
 });
 
-test('every event of a heat model is listed with its published sum, in the unit chosen', async ({ page, request }) => {
+test('every event of a heat model is listed with its published sum, in the unit chosen', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   const { fields } = await weekOf(request);
   const field = fields.find((each) => each.crop === 'sweet-corn')!;
   const insect = (await fieldOf(request, field.fieldId)).insects.find((each) =>
@@ -154,10 +157,9 @@ test('words of a chart do not lie over one another', async ({ page, request }) =
   }
 });
 
-test('the rule stands with the step in force marked, with what would change the verb and what other rules say', async ({
-  page,
-  request,
-}) => {
+test('the rule stands with the step in force marked, with what would change the verb and what other rules say', {
+  tag: '@desk',
+}, async ({ page, request }) => {
   const { due } = await weekOf(request);
   const views = await Promise.all(due.decisions.map(({ fieldId }) => fieldOf(request, fieldId)));
   const insect = due.decisions
@@ -176,7 +178,7 @@ test('the rule stands with the step in force marked, with what would change the 
   await expect(part.locator('.other-rules li')).toHaveCount(insect.rules.length - 1);
 });
 
-test('the next field with something due is one step away', async ({ page, request }) => {
+test('the next field with something due is one step away', { tag: '@desk' }, async ({ page, request }) => {
   const { due } = await weekOf(request);
   const [first] = due.decisions;
   const next = due.decisions.find(({ fieldId }) => fieldId !== first!.fieldId)!;
@@ -191,7 +193,7 @@ test.describe('what goes wrong', () => {
   // The browser itself reports a refused answer in the console.
   test.use({ mayComplain: true });
 
-  test('an unknown field says so and leads home', async ({ page }) => {
+  test('an unknown field says so and leads home', { tag: '@desk' }, async ({ page }) => {
     await page.goto('/fields/nowhere');
     await expect(page.getByRole('heading', { name: 'There is no such field' })).toBeVisible();
     await page.getByRole('link', { name: 'Go to This week' }).click();

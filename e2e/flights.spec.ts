@@ -48,7 +48,10 @@ test('a field with two flights shows how far each has come, and reads them out b
   await expectNoSidewaysScroll(page);
 });
 
-test('a Scout led by the moths caught says what to look for, where, and from which nights', async ({ page, request }) => {
+test('a Scout led by the moths caught says what to look for, where, and from which nights', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   const advice: readonly Advice[] = await (await request.get('/api/advice')).json();
   const found = advice.find(({ verb, because }) => verb === 'scout' && because[0]?.kind === 'larvae')!;
   await page.goto(`/fields/${found.field}#${found.insect}`);
@@ -89,10 +92,9 @@ test('the flights stand a row to an insect and farm, in the order of what happen
   await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
 });
 
-test('a ridge is filled as far as nights are measured, and the heat axis lines the farms of one insect up', async ({
-  page,
-  request,
-}) => {
+test('a ridge is filled as far as nights are measured, and the heat axis lines the farms of one insect up', {
+  tag: '@desk',
+}, async ({ page, request }) => {
   const rows = await allRows(request);
   const running = rows.find(({ list, ridge }) => ridge && list.some(({ status }) => status === 'running'))!;
   const { ridge } = running;

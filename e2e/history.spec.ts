@@ -59,9 +59,9 @@ test('a stage recorded from the field page stands in its season, and its history
   expect((await fieldOf(request, fieldId)).stages.map(({ observedOn }) => observedOn)).not.toContain('2026-07-13');
 });
 
-test('a sample is asked for as the rule asks for it', async ({ page, request }, { project }) => {
+test('a sample is asked for as the rule asks for it', { tag: '@desk' }, async ({ page, request }) => {
   const fieldId = 'quernstead-kiln';
-  const sampledOn = project.name === 'phone' ? '2026-07-11' : '2026-07-12';
+  const sampledOn = '2026-07-12';
   await page.goto(`/fields/${fieldId}`);
   await record(page, 'Sample');
   const form = page.getByRole('dialog', { name: 'Record a sample' });
@@ -127,10 +127,11 @@ test.describe('without a server', () => {
   });
 });
 
-test('a check is corrected, its change is shown, and one click restores what was before', async ({ page, request }, {
-  project,
+test('a check is corrected, its change is shown, and one click restores what was before', { tag: '@desk' }, async ({
+  page,
+  request,
 }) => {
-  const trapId = project.name === 'phone' ? 'FE1-HZ-26' : 'WE1-HZ-26';
+  const trapId = 'WE1-HZ-26';
   await page.goto(`/traps/${trapId}`);
   const first = page.getByRole('group', { name: 'Checks' }).locator('tbody tr').first();
   const before = (await first.locator('td:nth-child(2)').textContent())!;
@@ -193,7 +194,7 @@ test('two people on one record: both are shown, one is kept, the other can take 
   expect((await historyOf(request, 'fields', fieldId)).length).toBeGreaterThanOrEqual(5);
 });
 
-test('a form that is closed gives the focus back to the menu that opened it', async ({ page }) => {
+test('a form that is closed gives the focus back to the menu that opened it', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/fields/quernstead-kiln');
   for (const name of ['Stage seen', 'Sample', 'Treatment', 'Field, planting, harvest']) {
     await record(page, name);
@@ -204,7 +205,7 @@ test('a form that is closed gives the focus back to the menu that opened it', as
   }
 });
 
-test('earlier seasons lie behind the season, and as a table', async ({ page, request }) => {
+test('earlier seasons lie behind the season, and as a table', { tag: '@desk' }, async ({ page, request }) => {
   const view = await fieldOf(request, 'quernstead-kiln');
   const insect = view.insects.find((each) => each.insect.id === 'helicoverpa-zea')!;
   expect(insect.earlierSeasons.map(({ year }) => year)).toEqual([2025, 2024]);

@@ -1,6 +1,8 @@
 import { expect, test } from './page.ts';
 
-test('the language chosen in the settings stays, and units and dates follow their own choice', async ({ page }) => {
+test('the language chosen in the settings stays, and units and dates follow their own choice', { tag: '@desk' }, async ({
+  page,
+}) => {
   await page.goto('/program/settings');
   await page.getByRole('radio', { name: 'Español' }).click();
   await expect(page.getByRole('heading', { name: 'Ajustes' })).toBeVisible();

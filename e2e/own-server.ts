@@ -1,7 +1,7 @@
 /** A server of a test's own, with a fresh demo: for tests that write. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { request as ask, createServer } from 'node:http';
 import { type AddressInfo, createServer as createProbe } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -50,20 +50,27 @@ function serve(port: number, data: string, options: readonly string[]): ChildPro
 
 let kept: Promise<string> | undefined;
 
-/** The demo's data, loaded once for the servers that one worker starts. */
+/** The demo's data, loaded once for the servers that all workers start; two that need it at once may each load it. */
 function keptDemo(): Promise<string> {
   kept ??= loadDemo();
   return kept;
 }
 
 async function loadDemo(): Promise<string> {
+  const demo = `${process.env.DUSKWATCH_E2E_DATA}-demo`;
+  if (existsSync(demo)) return demo;
   const data = mkdtempSync(join(tmpdir(), 'duskwatch-e2e-demo-'));
-  process.once('exit', () => rmSync(data, { recursive: true, force: true }));
   const child = serve(await freePort(), data, ['--demo']);
   await listening(child);
   child.kill('SIGTERM');
   if (child.exitCode === null) await once(child, 'exit');
-  return data;
+  try {
+    renameSync(data, demo);
+  } catch {
+    // Another worker was quicker.
+    rmSync(data, { recursive: true, force: true });
+  }
+  return demo;
 }
 
 /** Resolves when the server prints its address; it does so once it answers. */

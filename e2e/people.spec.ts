@@ -61,7 +61,9 @@ test('the code from the terminal makes the first coordinator, who comes to this 
   expect(await programPages(page)).toEqual(['People', 'Rules & insects', 'Weather', 'Import & export', 'Settings', 'Help']);
 });
 
-test('a wrong password is told in a way that helps, and a right one opens the page that was asked for', async ({ page }) => {
+test('a wrong password is told in a way that helps, and a right one opens the page that was asked for', { tag: '@desk' }, async ({
+  page,
+}) => {
   await page.goto(`${server.url}/program/settings`);
   await page.getByLabel('Name').fill('ida  brook');
   const password = page.getByLabel('Password', { exact: true });
@@ -175,7 +177,7 @@ test('a session that ends leaves what was typed, and the page goes on after sign
   await expect(search).toHaveValue('typed before');
 });
 
-test('signing out everywhere ends the sessions of other machines too', async ({ page, browser }) => {
+test('signing out everywhere ends the sessions of other machines too', { tag: '@desk' }, async ({ page, browser }) => {
   const elsewhere = await browser.newContext();
   await server.signIn(elsewhere.request, 'Ida Brook');
   await server.signIn(page.request, 'Ida Brook');

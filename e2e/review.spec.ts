@@ -96,7 +96,7 @@ test('a question opens its check, and once answered is not asked again', async (
   await expect(page.getByRole('button', { name: 'It is right' })).toBeVisible();
 });
 
-test('speaks Spanish throughout', async ({ browser, server }) => {
+test('speaks Spanish throughout', { tag: '@desk' }, async ({ browser, server }) => {
   const context = await browser.newContext({ locale: 'es-MX', baseURL: server.url });
   const page = await context.newPage();
   await page.goto('/season/review?part=infestation');

@@ -5,7 +5,10 @@ const box = (page: import('@playwright/test').Page) => page.getByRole('combobox'
 const options = (page: import('@playwright/test').Page) => page.locator('dialog[open]').getByRole('option');
 const chosen = (page: import('@playwright/test').Page) => page.locator('dialog[open]').getByRole('option', { selected: true });
 
-test('the slash opens it, words in any order find a field, and Enter goes there and keeps the day', async ({ page, request }) => {
+test('the slash opens it, words in any order find a field, and Enter goes there and keeps the day', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   const { fields } = await (await request.get('/api/week')).json();
   const field = fields.find(({ fieldId }: { fieldId: string }) => fieldId === 'quernstead-kiln');
   await page.goto('/flights?on=2026-07-08');
@@ -21,7 +24,7 @@ test('the slash opens it, words in any order find a field, and Enter goes there 
   await expect(box(page)).toHaveCount(0);
 });
 
-test('Enter pressed before the answer is here waits for it', async ({ page }) => {
+test('Enter pressed before the answer is here waits for it', { tag: '@desk' }, async ({ page }) => {
   await page.route('**/api/search**', async (route) => {
     await new Promise((later) => setTimeout(later, 700));
     await route.continue();
@@ -59,7 +62,7 @@ test('arrow keys walk the list, Escape closes it, and the focus goes back', asyn
 
 test.describe('while the server is silent', () => {
   test.use({ mayComplain: true });
-  test('pages are found by name', async ({ page }) => {
+  test('pages are found by name', { tag: '@desk' }, async ({ page }) => {
     await page.route('**/api/search**', (route) => route.abort('connectionrefused'));
     await page.goto('/');
     await page.getByRole('button', { name: 'Find', exact: true }).click();
@@ -72,7 +75,7 @@ test.describe('while the server is silent', () => {
   });
 });
 
-test('a slash that is written in a box stays there, and nonsense finds nothing', async ({ page }) => {
+test('a slash that is written in a box stays there, and nonsense finds nothing', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/fields');
   const filter = page.getByRole('searchbox').first();
   await filter.fill('a');

@@ -12,15 +12,10 @@ async function expectWithinPage(page: Page): Promise<void> {
   expect(await page.evaluate(() => innerWidth)).toBe(page.viewportSize()!.width);
 }
 
-test('from what to trap to what to order: a decision changes plan, lures and budget, and can be undone', async ({
-  page,
-  request,
-}, { project }) => {
-  // Each size decides about an insect of its own: they may share a server.
-  const [insect, name] =
-    project.name === 'phone'
-      ? (['melittia-cucurbitae', 'squash vine borer'] as const)
-      : (['ostrinia-nubilalis', 'European corn borer'] as const);
+test('from what to trap to what to order: a decision changes plan, lures and budget, and can be undone', {
+  tag: '@desk',
+}, async ({ page, request }) => {
+  const [insect, name] = ['ostrinia-nubilalis', 'European corn borer'];
   const before = await seasonOf(request, 2027);
   const own = (view: SeasonView) => view.lines.filter((line) => line.insect === insect);
   await page.goto('/season?year=2027');
@@ -61,7 +56,10 @@ for (const [part, shown] of [
   });
 }
 
-test('what has no price is said to be unknown, and a price of one’s own takes its place', async ({ page, request }) => {
+test('what has no price is said to be unknown, and a price of one’s own takes its place', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   await page.goto('/season?year=2027&part=budget');
   await expect(page.getByRole('heading', { name: /^The season takes at least/ })).toBeVisible();
   await expect(page.getByText('no price for: post', { exact: false })).toBeVisible();
@@ -75,10 +73,9 @@ test('what has no price is said to be unknown, and a price of one’s own takes 
   await expect(page.getByText('Undone.')).toBeVisible();
 });
 
-test('the running season is held against its plan, grouped by cause with one act each, the gravest first', async ({
-  page,
-  request,
-}) => {
+test('the running season is held against its plan, grouped by cause with one act each, the gravest first', {
+  tag: '@desk',
+}, async ({ page, request }) => {
   const { lines } = (await (await request.get('/api/season/truth')).json()) as SeasonTruthView;
   const causes = new Set(lines.map(({ cause }) => cause));
   await page.goto('/season?part=truth');

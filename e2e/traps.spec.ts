@@ -42,7 +42,7 @@ test('lists every trap that hangs, and finds, filters and sorts them', async ({ 
   await expect(rows(page).first()).toContainText(`${rateText(highest)} a night`);
 });
 
-test('copies the traps as a table that a spreadsheet reads', async ({ page, context }) => {
+test('copies the traps as a table that a spreadsheet reads', { tag: '@desk' }, async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto('/fields?farm=Quernstead');
   await expect(rows(page).first()).toBeVisible();
@@ -68,7 +68,10 @@ test('a trap shows its checks as the API has them', async ({ page, request }) =>
   await expectNoSidewaysScroll(page);
 });
 
-test('a new trap is told what is wrong beside each box, how it is set up, and can be taken back', async ({ page, request }) => {
+test('a new trap is told what is wrong beside each box, how it is set up, and can be taken back', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   const trapId = unique('E2E');
   await fillNewTrap(page, '');
   const form = page.getByRole('dialog', { name: 'Add a trap' });
@@ -98,7 +101,7 @@ test.describe('moving', () => {
   // Undone, the page asks for a trap that is gone, and the browser reports that.
   test.use({ mayComplain: true });
 
-  test('a moved trap ends on the day and begins anew elsewhere, with its lure', async ({ page, request }) => {
+  test('a moved trap ends on the day and begins anew elsewhere, with its lure', { tag: '@desk' }, async ({ page, request }) => {
     const trapId = unique('MOVE');
     await fillNewTrap(page, trapId);
     await page.getByRole('button', { name: 'Save', exact: true }).click();
@@ -124,7 +127,7 @@ test.describe('moving', () => {
   });
 });
 
-test('a trap cannot be taken down before its last check, and says why', async ({ page }) => {
+test('a trap cannot be taken down before its last check, and says why', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/traps/CR2-MC-26');
   await page.getByRole('button', { name: 'Take it down' }).click();
   const form = page.getByRole('dialog', { name: 'Take down CR2-MC-26' });
@@ -152,7 +155,11 @@ test.describe('the map', () => {
   // A software renderer talks of its own slowness in the console.
   test.use({ mayComplain: true });
 
-  test('asks nobody but this server, and holds every station also as a table', async ({ page, request, baseURL }) => {
+  test('asks nobody but this server, and holds every station also as a table', { tag: '@desk' }, async ({
+    page,
+    request,
+    baseURL,
+  }) => {
     const foreign: string[] = [];
     page.on('request', (sent) => {
       if (!sent.url().startsWith(baseURL!) && !sent.url().startsWith('data:')) foreign.push(sent.url());
@@ -203,7 +210,7 @@ test.describe('the map', () => {
     await expect(page.locator('.station-mark.chosen')).toHaveCount(1);
   });
 
-  test('draws rates only of one insect in one design, explained in figures', async ({ page }) => {
+  test('draws rates only of one insect in one design, explained in figures', { tag: '@desk' }, async ({ page }) => {
     await page.goto('/map');
     await page.getByRole('button', { name: 'Moth rates' }).click();
     await expect(page.getByText('Rates need one insect and one trap design')).toBeVisible();
@@ -231,7 +238,7 @@ test.describe('the map', () => {
     expect(await accessibilityProblems(page)).toEqual([]);
   });
 
-  test('names an address that it may not ask, and what allows it', async ({ page }) => {
+  test('names an address that it may not ask, and what allows it', { tag: '@desk' }, async ({ page }) => {
     await page.goto('/fields/map');
     await page.getByText('Base map', { exact: true }).click();
     await page.getByLabel('An address').fill('ftp://nowhere');

@@ -95,7 +95,7 @@ test('evidence opens in sight, also under the last cell of a window', async ({ p
   await expect(evidence.getByRole('heading', { name: 'Because' })).toBeInViewport();
 });
 
-test('the keyboard opens the evidence and Escape hands the focus back', async ({ page }) => {
+test('the keyboard opens the evidence and Escape hands the focus back', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/');
   const cell = page.locator('.cell.verb-decide').first();
   await cell.focus();
@@ -113,7 +113,7 @@ test('the keyboard opens the evidence and Escape hands the focus back', async ({
   await expect(cell).toBeFocused();
 });
 
-test('a past day shows what was known then', async ({ page, request }) => {
+test('a past day shows what was known then', { tag: '@desk' }, async ({ page, request }) => {
   const past = '2026-06-20';
   const week = await weekOf(request, past);
   await page.goto('/');
@@ -131,7 +131,10 @@ test('a past day shows what was known then', async ({ page, request }) => {
   await expect(page).not.toHaveURL(/on=/);
 });
 
-test('a verb filter leaves only fields that say it, survives a reload, and can be cleared', async ({ page, request }) => {
+test('a verb filter leaves only fields that say it, survives a reload, and can be cleared', { tag: '@desk' }, async ({
+  page,
+  request,
+}) => {
   const week = await weekOf(request);
   const said = (verb: string) => week.fields.filter((field) => field.cells.some((cell) => cell.advice.verb === verb)).length;
   await page.goto('/');
@@ -145,13 +148,13 @@ test('a verb filter leaves only fields that say it, survives a reload, and can b
   await expect(page.locator(rows)).toHaveCount(week.fields.filter((field) => !needsNothing(field)).length);
 });
 
-test('the most urgent fields come first when asked for', async ({ page }) => {
+test('the most urgent fields come first when asked for', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/?sort=urgency');
   const first = page.locator('.week-row, .week-lines').first();
   await expect(first.locator('.cell.verb-decide').first()).toBeVisible();
 });
 
-test('the week copies as a table that a spreadsheet reads', async ({ page, context, request }) => {
+test('the week copies as a table that a spreadsheet reads', { tag: '@desk' }, async ({ page, context, request }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   const week = await weekOf(request);
   await page.goto('/');
