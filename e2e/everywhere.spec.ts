@@ -10,7 +10,7 @@ import { test as base, expect, expectNoSidewaysScroll, passesInBothThemes, weekO
 import { SURFACES, type Surface, show } from './surfaces.ts';
 
 /** Without a graphics processor it says in the console how slow WebGL is. */
-const MAP: Surface = { name: 'the map', path: () => '/fields/map', ready: '.station-mark' };
+const MAP: Surface = { name: 'the map', path: () => '/map', ready: '.station-mark' };
 
 /** Nothing is kept on these visits, so that a worker makes them all in one page of each language. */
 const test = base.extend<object, { pageIn: (locale: string) => Promise<Page> }>({

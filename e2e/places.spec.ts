@@ -6,7 +6,7 @@ const current = (page: import('@playwright/test').Page) =>
 
 const MOVED = [
   ['/traps?insect=helicoverpa-zea&state=all', '/fields?insect=helicoverpa-zea&state=all'],
-  ['/map?insect=helicoverpa-zea&on=2026-07-08', '/fields/map?insect=helicoverpa-zea&on=2026-07-08'],
+  ['/fields/map?insect=helicoverpa-zea&on=2026-07-08', '/map?insect=helicoverpa-zea&on=2026-07-08'],
   ['/scouting', '/rounds/scouting'],
   ['/learn?part=years&insect=helicoverpa-zea', '/season/review?part=years&insect=helicoverpa-zea'],
   ['/people', '/program/people'],

@@ -168,7 +168,7 @@ test.describe('the map', () => {
     const placed = view.places.filter(
       ({ traps, latitude }) => latitude !== null && traps.some(({ state }) => state === 'hanging'),
     );
-    await page.goto('/fields/map');
+    await page.goto('/map');
     await expect(page.locator('.station-mark').first()).toBeVisible();
     await page.getByText('Table behind the map').click();
     const names = await page.locator('.behind .row-button').allTextContents();
@@ -226,7 +226,7 @@ test.describe('the map', () => {
     await page.addInitScript(() => {
       HTMLCanvasElement.prototype.getContext = () => null;
     });
-    await page.goto('/fields/map');
+    await page.goto('/map');
     await expect(page.getByText('no WebGL')).toBeVisible();
     const mark = page.locator('.station-mark > g').first();
     const before = await mark.getAttribute('transform');
@@ -239,7 +239,7 @@ test.describe('the map', () => {
   });
 
   test('names an address that it may not ask, and what allows it', { tag: '@desk' }, async ({ page }) => {
-    await page.goto('/fields/map');
+    await page.goto('/map');
     await page.getByText('Base map', { exact: true }).click();
     await page.getByLabel('An address').fill('ftp://nowhere');
     await page.getByRole('button', { name: 'Use it' }).click();

@@ -135,7 +135,7 @@ async function inside(look, ending) {
   await save('bulletin');
   await visit('/rounds/counts', '.counts-box');
   await save('counts');
-  await visit('/fields/map', '.station-mark');
+  await visit('/map', '.station-mark');
   await save('map');
   await visit('/season?year=2027', '.insect-plan');
   await save('season-plan');

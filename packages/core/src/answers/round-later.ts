@@ -85,9 +85,15 @@ function laterTrap(trap: RoundTrap, on: IsoDay, { checks, lures, skips }: Writte
     lure: laterLure(trap, on, lures, rhythm),
     most: !isNews || own.targetCount === null ? trap.most : Math.max(trap.most ?? 0, own.targetCount),
     told: isNews ? [...trap.told, ...toldBy(own, trap)].slice(-VISITS_TOLD) : trap.told,
+    doubt: putRight(trap, isNews ? own : null, lures) ? null : (trap.doubt ?? null),
     skipped: standingSkip(passedBy ?? known ?? undefined, lastVisit?.on ?? null),
   };
 }
+
+/** Whether one's own visit answers the doubt about a trap: it was put right, has a fresh lure, or catches again. */
+const putRight = ({ trapId, doubt, lure }: RoundTrap, own: CheckRecord | null, lures: readonly LureRecord[]): boolean =>
+  lures.some((placed) => placed.trapId === trapId && placed.placedOn > (lure?.placedOn ?? '')) ||
+  (own !== null && (own.condition !== 'fit' || (doubt?.kind === 'silent' && (own.targetCount ?? 0) > 0)));
 
 /** What a visit of one's own says of its nights, where that is plain: what was left in, or unfit, only a server works out. */
 function toldBy({ checkedOn, condition, targetCount }: CheckRecord, { lastVisit, hungOn }: RoundTrap): RoundTrap['told'] {

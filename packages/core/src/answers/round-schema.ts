@@ -32,6 +32,15 @@ const roundTrapSchema = z
       .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
       .nullable()
       .describe('Why it was last passed by, when nobody has visited it since.'),
+    doubt: z
+      .object({
+        kind: z.enum(['silent', 'loud']),
+        nights: z.int(),
+        count: z.int(),
+        expected: z.number().describe('What each other trap of its insect and design caught meanwhile, at the mean.'),
+      })
+      .nullable()
+      .describe('What the records leave in doubt about it, to be looked at there; null: nothing, or put right since.'),
     checkDue: isoDay,
     due: z.boolean(),
     lure: z

@@ -3,6 +3,7 @@
 import { stageOf } from '../advice/crop-stage.ts';
 import { checkDue, hanging, lureEnds } from '../advice/due.ts';
 import { historyOf, type Prepared } from '../advice/prepare.ts';
+import { doubtAbout } from '../advice/soundness.ts';
 import { labelCautions } from '../advice/treatment.ts';
 import { day, daysBetween, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
@@ -99,6 +100,7 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
   const lure = lureEnds(prepared, trap);
   const placed = lure?.lure ?? newestLure(prepared, trapId);
   const { commonName, scientificName } = insectName(insect);
+  const doubt = doubtAbout(prepared, trap);
   return {
     trapId,
     insect,
@@ -121,6 +123,7 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
     ),
     told: intervals.flatMap(({ count, nights }) => (count === null ? [] : [{ count, nights }])).slice(-VISITS_TOLD),
     skipped: standingSkip(skipOf(prepared, trapId), visit?.checkedOn ?? null),
+    doubt: doubt && { kind: doubt.kind, nights: doubt.nights, count: doubt.count, expected: doubt.expected },
     checkDue: formatDay(due),
     due: due <= prepared.on || last?.noInformation === 'unfit',
     lure: placed && {

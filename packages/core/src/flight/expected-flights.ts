@@ -33,7 +33,7 @@ export const PUBLISHED_TOLERANCE = 0.1;
  * by which one is misread), the width by a fifth, the moths per trap 2.2-fold, as one standard deviation. Own choices; the
  * first and the last give way to the seasons at hand, weighing six of them.
  */
-const YEARS = { peakC: 78 / 1.8, logWidth: 0.2, logMoths: 0.8, weigh: 6 };
+const YEARS = { peakC: 78 / 1.8, misreadC: 35 / 1.8, logWidth: 0.2, logMoths: 0.8, weigh: 6 };
 /** Peaks of two years nearer than this are of the same flight: about a third of a generation. Own choice. */
 const SAME_FLIGHT_C = 330 / 1.8;
 /** The width of one past flight weighs five times as much as what is believed of widths anyway. */
@@ -64,6 +64,8 @@ export function expectedFlights(
     known.map(({ flights }) => flights.map(({ peak }) => peak)),
     degreeDaysIn(YEARS.peakC, unit),
   );
+  // Where the next flight truly peaks is asked, not where it will be read.
+  const misread = degreeDaysIn(YEARS.misreadC, unit) ** 2;
   const mothsVariance = pooledVariance(
     known.map(({ flights }) => flights.map(({ moths }) => Math.log(moths))),
     YEARS.logMoths,
@@ -77,7 +79,7 @@ export function expectedFlights(
         flights.map((one) => Math.log(one.width)),
       ];
       return {
-        peak: next(peaks, peakVariance, at === null ? null : { mean: at, sd: PUBLISHED_TOLERANCE * at }),
+        peak: next(peaks, peakVariance, at === null ? null : { mean: at, sd: PUBLISHED_TOLERANCE * at }, misread),
         logWidth:
           n === 0
             ? null
@@ -94,12 +96,18 @@ export function expectedFlights(
     .sort((a, b) => a.peak.mean - b.peak.mean);
 }
 
-/** The figure of the season to come, from those of past seasons about a mean that is itself believed beforehand. */
-function next(values: readonly number[], variance: number, belief: Belief | null): Belief {
+/**
+ * The figure of the season to come, from those of past seasons about a mean that is itself believed beforehand. `misread`:
+ * the part of their variance by which they were read wrongly.
+ */
+function next(values: readonly number[], variance: number, belief: Belief | null, misread = 0): Belief {
   const trust = belief ? 1 / belief.sd ** 2 : 0;
   const precision = values.length / variance + trust;
   const sum = values.reduce((total, value) => total + value, 0);
-  return { mean: (sum / variance + trust * (belief?.mean ?? 0)) / precision, sd: Math.sqrt(variance + 1 / precision) };
+  return {
+    mean: (sum / variance + trust * (belief?.mean ?? 0)) / precision,
+    sd: Math.sqrt(Math.max(variance - misread, variance / 2) + 1 / precision),
+  };
 }
 
 /** Variance within groups about each group's mean, held by a standard deviation that weighs `YEARS.weigh` values. */

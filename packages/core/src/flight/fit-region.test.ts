@@ -112,15 +112,16 @@ describe('flights to be expected', () => {
     const [first, second] = expectedFlights(past, [], { unit: 'F', width });
     expect(first).toMatchObject({ seasons: 2, share: 1, published: null });
     expect(first!.peak.mean).toBeCloseTo(650, 9);
-    // Variance of a year (6·78² + 2·50²)/7, and half of it again for the mean of two.
-    expect(first!.peak.sd).toBeCloseTo(Math.sqrt(((6 * 78 ** 2 + 2 * 50 ** 2) / 7) * 1.5), 9);
+    // Variance of a year as it is read, (6·78² + 2·50²)/7: half of it for the mean of two, and what is not misreading, 35².
+    const ofYear = (6 * 78 ** 2 + 2 * 50 ** 2) / 7;
+    expect(first!.peak.sd).toBeCloseTo(Math.sqrt(ofYear / 2 + ofYear - 35 ** 2), 9);
     expect(second).toMatchObject({ seasons: 1, share: 0.5 });
   });
 
   it('are those of the model while there is no past season, to a tenth of the published heat and what years differ', () => {
     const [first, second] = expectedFlights([], [631, 1733], { unit: 'F', width });
     expect(first!.peak.mean).toBeCloseTo(631, 9);
-    expect(first!.peak.sd).toBeCloseTo(Math.hypot(63.1, 78), 9);
+    expect(first!.peak.sd).toBeCloseTo(Math.sqrt(63.1 ** 2 + 78 ** 2 - 35 ** 2), 9);
     expect(first).toMatchObject({ logMoths: null, logWidth: null, share: 1 });
     expect(second!.published).toBe(1733);
   });
@@ -178,6 +179,13 @@ describe('a flight seen in mid-flight', () => {
       expect(alone!.told).not.toBe('share');
       expect(alone!.high - alone!.low).toBeGreaterThan(expected!.high - expected!.low);
     }
+  });
+
+  it('has an interval only where the model alone tells when to expect it', () => {
+    const { flown, truth } = seen(0.5, { expected: expectedFlights([], [720], { unit: 'F', width }) });
+    expect(flown.told).toBe('between');
+    expect(flown.low).toBeLessThan(truth);
+    expect(flown.high).toBeGreaterThan(truth);
   });
 
   it('has a figure again once it is over, whatever was expected', () => {

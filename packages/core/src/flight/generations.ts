@@ -150,8 +150,8 @@ export const statusOf = ({ share, low }: Flown): Flight['status'] =>
 
 /**
  * Share flown at a heat, and what may be said of it. Counts of a flight that is not over give no figure by themselves, only
- * an interval: its middle leans towards a half (docs/flight-skill.md). They do where seasons before, or the model, lead one
- * to expect the flight to within its own width.
+ * an interval: its middle leans towards a half (docs/flight-skill.md). They do where seasons before have had this flight, and
+ * lead one to expect it to within its own width: the model dates a peak, but tells neither width nor form.
  */
 export function readFlown(possible: readonly PossibleFlight[], heat: number, expected: readonly ExpectedFlight[]): Flown {
   const flown = shareFlown(possible, heat);
@@ -159,6 +159,8 @@ export function readFlown(possible: readonly PossibleFlight[], heat: number, exp
   if (high - low > UNTOLD) return { ...flown, told: 'cannot-tell' };
   if (low > NEARLY_ALL) return { ...flown, told: 'share' };
   const { peak, width } = middleCurve(possible);
-  const foreseen = expected.some((one) => one.peak.sd < width && Math.abs(one.peak.mean - peak) < FORESEEN * one.peak.sd);
+  const foreseen = expected.some(
+    (one) => one.seasons > 0 && one.peak.sd < width && Math.abs(one.peak.mean - peak) < FORESEEN * one.peak.sd,
+  );
   return { ...flown, told: foreseen && high - low <= TOLD ? 'share' : 'between' };
 }

@@ -6,6 +6,7 @@ import { helpFor, PLACES, PROGRAM_PAGES, placeOf, placesFor, programPagesFor } f
 test.each([
   ['/', 'week'],
   ['/fields', 'fields'],
+  ['/map', 'fields'],
   ['/fields/map', 'fields'],
   ['/fields/quernstead-kiln', 'fields'],
   ['/traps/CR2-MC-26', 'fields'],

@@ -19,7 +19,7 @@ export const PLACES = [
     id: 'fields',
     pages: [
       { id: 'list', to: '/fields', roles: MEMBERS },
-      { id: 'map', to: '/fields/map', roles: MEMBERS },
+      { id: 'map', to: '/map', roles: MEMBERS },
       { id: 'questions', to: '/questions', roles: STAFF },
       { id: 'conflicts', to: '/conflicts', roles: MEMBERS },
     ],

@@ -89,7 +89,7 @@ const trap = createRoute({
 });
 const map = createRoute({
   getParentRoute,
-  path: '/fields/map',
+  path: '/map',
   validateSearch: mapSearch,
   component: lazyRouteComponent(() => import('../desk/map/MapPage.tsx'), 'MapPage'),
 });
@@ -236,7 +236,7 @@ const join = createRoute({
 /** Where a page stood before: links that people kept lead on, with all that they say after the path. */
 const moved = <From extends string>(
   from: From,
-  to: '/fields' | '/fields/map' | '/rounds/scouting' | '/season/review' | '/program/people' | '/program/settings',
+  to: '/fields' | '/rounds/scouting' | '/season/review' | '/program/people' | '/program/settings',
 ) =>
   createRoute({
     getParentRoute,
@@ -248,7 +248,6 @@ const moved = <From extends string>(
   });
 const MOVED = [
   moved('/traps', '/fields'),
-  moved('/map', '/fields/map'),
   moved('/scouting', '/rounds/scouting'),
   moved('/learn', '/season/review'),
   moved('/people', '/program/people'),

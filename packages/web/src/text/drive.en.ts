@@ -25,6 +25,10 @@ export const driveEn = {
     lureSoon: (days: number) => `lure ends in ${plural(days, 'day', 'days')}`,
     unfit: (reason: string) => `was ${reason}: put it right`,
     unfitUnsaid: 'was unfit: put it right',
+    silent: (nights: number, count: string, others: string) =>
+      `${count} in ${plural(nights, 'night', 'nights')}, others about ${others}: look at lure, opening and place`,
+    loud: (nights: number, count: string, others: string) =>
+      `${count} in ${plural(nights, 'night', 'nights')}, others about ${others}: look whether all are the target`,
     skipped: (date: string, reason: string) => `skipped ${date}: ${reason}`,
   },
 

@@ -26,6 +26,10 @@ export const driveEs: DriveWords = {
     lureSoon: (days) => `el atrayente vence en ${plural(days, 'día', 'días')}`,
     unfit: (reason) => `estaba ${reason}: repárela`,
     unfitUnsaid: 'no estaba apta: repárela',
+    silent: (nights, count, others) =>
+      `${count} en ${plural(nights, 'noche', 'noches')}, las otras unas ${others}: mire atrayente, entrada y lugar`,
+    loud: (nights, count, others) =>
+      `${count} en ${plural(nights, 'noche', 'noches')}, las otras unas ${others}: mire si todas son de la plaga`,
     skipped: (date, reason) => `se saltó el ${date}: ${reason}`,
   },
 

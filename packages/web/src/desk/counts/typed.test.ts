@@ -15,6 +15,7 @@ const trap = (trapId: string, lastOn: string, count: number): RoundTrap => ({
   lastVisit: { on: lastOn, visit: 1, count, condition: 'fit', emptied: true, unfitReason: null },
   most: count,
   told: [{ count, nights: 7 }],
+  doubt: null,
   skipped: null,
   checkDue: ON,
   due: true,

@@ -1,7 +1,8 @@
 import { day, daysBetween, type FieldFlightsView, type FieldInsectView, type FieldView } from '@duskwatch/core';
 import { type UseQueryResult, useQuery } from '@tanstack/react-query';
-import { getRouteApi, useLocation } from '@tanstack/react-router';
+import { getRouteApi, Navigate, useLocation } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
+import { ApiError } from '../../api/client.ts';
 import { fieldQuery } from '../../api/queries.ts';
 import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { dayTextFrom } from '../../format/day.ts';
@@ -40,6 +41,8 @@ export function FieldPage() {
   const [unit] = useTemperatureUnit();
   useTitle(view?.field.name ?? words.loading);
 
+  // The map stood here once; a field of this name comes first.
+  if (fieldId === 'map' && error instanceof ApiError && error.status === 404) return <Navigate to="/map" search replace />;
   if (error && !view) return <Failure error={error} again={refetch} />;
   const source = flights.data?.weatherSource ?? null;
   return (

@@ -21,7 +21,7 @@ import { PlanGround } from './PlanGround.tsx';
 import type { MapSearch } from './search.ts';
 
 const GlGround = lazy(() => import('./GlGround.tsx').then((module) => ({ default: module.GlGround })));
-const route = getRouteApi('/fields/map');
+const route = getRouteApi('/map');
 
 /** Whether this browser draws with WebGL 2, which MapLibre needs. */
 function drawsMaps(): boolean {

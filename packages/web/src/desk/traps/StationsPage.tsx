@@ -70,7 +70,7 @@ export function StationsPage() {
               {documentsWords.open}
             </button>
           )}
-          <Link to="/fields/map" className="button">
+          <Link to="/map" className="button">
             {w.onMap}
           </Link>
         </div>

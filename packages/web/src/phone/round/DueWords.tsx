@@ -3,6 +3,7 @@ import { shortDay } from '../../format/day.ts';
 import { driveWords } from '../../text/drive.ts';
 import { roundWords as w } from '../../text/round.ts';
 import { type DueWhy, whyDue } from '../shared/due-why.ts';
+import { whole } from '../shared/figures.ts';
 
 /** Why each stop is due: said once for all traps of which it is true. */
 export function DueWords({
@@ -15,7 +16,7 @@ export function DueWords({
   readonly on: IsoDay;
 }) {
   const traps = stop.traps.filter(asked);
-  const said = new Map(traps.flatMap((trap) => whyDue(trap, on).map((why) => [sentence(why), why.kind !== 'check'] as const)));
+  const said = new Map(traps.flatMap((trap) => whyDue(trap, on).map((why) => [dueText(why), why.kind !== 'check'] as const)));
   if (said.size === 0 && traps.length > 0) said.set(driveWords.due.notDue(shortDay(traps[0]!.checkDue)), false);
   return (
     <small className="due-why">
@@ -29,7 +30,7 @@ export function DueWords({
   );
 }
 
-function sentence(why: DueWhy): string {
+export function dueText(why: DueWhy): string {
   const d = driveWords.due;
   switch (why.kind) {
     case 'check':
@@ -38,6 +39,10 @@ function sentence(why: DueWhy): string {
       return why.reason === null || why.reason === 'other' ? d.unfitUnsaid : d.unfit(w.trap.reasons[why.reason]);
     case 'lure':
       return why.daysLeft < 0 ? d.lurePast(-why.daysLeft) : why.daysLeft === 0 ? d.lureLast : d.lureSoon(why.daysLeft);
+    case 'silent':
+      return d.silent(why.nights, whole(why.count), whole(Math.round(why.expected)));
+    case 'loud':
+      return d.loud(why.nights, whole(why.count), whole(Math.round(why.expected)));
     case 'skipped':
       return d.skipped(shortDay(why.on), w.skipSheet.reasons[why.reason]);
   }

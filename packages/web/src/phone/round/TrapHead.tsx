@@ -5,6 +5,7 @@ import { visitWords as v } from '../../text/visit.ts';
 import { capital, countText, shortName } from '../shared/figures.ts';
 import { keepsAlive } from '../shared/take-along.ts';
 import { ClockNote } from './ClockNote.tsx';
+import { dueText } from './DueWords.tsx';
 import { HelpSheet } from './HelpSheet.tsx';
 import type { StopProps } from './stop.ts';
 import { Way } from './Way.tsx';
@@ -30,6 +31,7 @@ export function TrapHead(props: StopProps & { readonly lure: ReactNode }) {
         {lure}
       </div>
       <ClockNote state={state} on={on} />
+      {trap.doubt && <p className="trap-doubt">{capital(dueText(trap.doubt))}</p>}
       {!arrived && <Way to={at.stop} progress={progress} state={state} brief />}
       {all.length > 1 && <TrapTabs {...{ all, at, trap, go }} />}
       {keepsAlive(trap) && <p className="live-moths">{w.trap.liveMoths}</p>}

@@ -7,6 +7,8 @@ export type DueWhy =
   | { readonly kind: 'check'; readonly daysLate: number; readonly first: boolean }
   /** Days until its life ends; below 0: past it. */
   | { readonly kind: 'lure'; readonly daysLeft: number }
+  /** Caught nothing, or many times more, while others of its kind caught about so many. */
+  | { readonly kind: 'silent' | 'loud'; readonly nights: number; readonly count: number; readonly expected: number }
   | { readonly kind: 'skipped'; readonly on: IsoDay; readonly reason: SkipReason };
 
 export function whyDue(trap: RoundTrap, on: IsoDay): DueWhy[] {
@@ -17,6 +19,7 @@ export function whyDue(trap: RoundTrap, on: IsoDay): DueWhy[] {
     why.push({ kind: 'check', daysLate: Math.max(0, daysBetween(day(checkDue), day(on))), first: lastVisit === null });
   }
   if (lure?.change && lure.lifeDays !== null) why.push({ kind: 'lure', daysLeft: lure.lifeDays - lure.ageDays });
+  if (trap.doubt) why.push(trap.doubt);
   if (trap.skipped) why.push({ kind: 'skipped', ...trap.skipped });
   return why;
 }

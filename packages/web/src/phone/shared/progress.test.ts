@@ -19,6 +19,7 @@ const trap = (trapId: string, rest: Partial<RoundTrap> = {}): RoundTrap => ({
   lure: null,
   most: null,
   told: [],
+  doubt: null,
   skipped: null,
   marks: null,
   lookAlikes: [],

@@ -15,6 +15,7 @@ const trap = (trapId: string, rest: Partial<RoundTrap> = {}): RoundTrap => ({
   lastVisit: { on: '2025-07-09', visit: 1, count: 3, condition: 'fit', emptied: true, unfitReason: null },
   most: 3,
   told: [],
+  doubt: null,
   skipped: null,
   checkDue: '2025-07-12',
   due: true,

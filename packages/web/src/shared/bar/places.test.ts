@@ -16,7 +16,7 @@ test.each([
   ['scout', '/fields/sparrow', 'fields'],
   ['scout', '/traps/T1', 'fields'],
   ['scout', '/', 'more'],
-  ['grower', '/fields/map', 'map'],
+  ['grower', '/map', 'map'],
   ['grower', '/fields/sparrow', 'ownFields'],
   ['coordinator', '/fields/sparrow', 'week'],
   ['coordinator', '/season/review', 'more'],

@@ -6,7 +6,7 @@ export type BarPlaceId = 'round' | 'scout' | 'fields' | 'ownFields' | 'record' |
 
 export interface BarPlace {
   readonly id: BarPlaceId;
-  readonly to: '/' | '/round' | '/scout' | '/fields' | '/fields/map' | '/record' | '/questions' | '/more';
+  readonly to: '/' | '/round' | '/scout' | '/fields' | '/map' | '/record' | '/questions' | '/more';
 }
 
 const ROUND: BarPlace = { id: 'round', to: '/round' };
@@ -14,7 +14,7 @@ const MORE: BarPlace = { id: 'more', to: '/more' };
 
 const PLACES: Readonly<Record<Role, readonly [BarPlace, ...BarPlace[]]>> = {
   scout: [ROUND, { id: 'scout', to: '/scout' }, { id: 'fields', to: '/fields' }, MORE],
-  grower: [{ id: 'ownFields', to: '/' }, { id: 'record', to: '/record' }, { id: 'map', to: '/fields/map' }, MORE],
+  grower: [{ id: 'ownFields', to: '/' }, { id: 'record', to: '/record' }, { id: 'map', to: '/map' }, MORE],
   coordinator: [{ id: 'week', to: '/' }, ROUND, { id: 'questions', to: '/questions' }, MORE],
   reader: [{ id: 'week', to: '/' }, MORE],
 };
