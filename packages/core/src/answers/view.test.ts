@@ -65,6 +65,20 @@ describe('this week', () => {
     expect(later.lures[0]).toMatchObject({ trapId: 'T1', why: 'lure-overdue', daysLate: 4 });
   });
 
+  it('says why a trap that is due was passed by, until somebody is there', () => {
+    const skips = [{ trapId: 'T1', skippedOn: '2025-07-18', reason: 'locked' as const, note: null }];
+    const skipped = (checks: typeof program.checks) =>
+      weekView(prepare({ ...program, skips, checks }, { on: day('2025-07-26') })).due.checks.map((due) => [
+        due.trapId,
+        due.skipped,
+      ]);
+    expect(skipped(program.checks)).toEqual([
+      ['T1', { on: '2025-07-18', reason: 'locked' }],
+      ['T2', null],
+    ]);
+    expect(skipped([...program.checks, checkOf('2025-07-18', 3)])).toContainEqual(['T1', null]);
+  });
+
   it('asks for an unfit trap to be put right the next day', () => {
     const down = weekView(prepare(program, { on: day('2025-07-10') })).due.checks;
     expect(down).toContainEqual(expect.objectContaining({ trapId: 'T1', why: 'unfit', due: '2025-07-10' }));

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { adviceSchema, missingSchema, outOfSeasonSchema, verbSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
 import { unusableSchema } from '../catch/types.ts';
-import { isoDay } from '../records/schema.ts';
+import { isoDay, SKIP_REASONS } from '../records/schema.ts';
 import { insectNameSchema, namedFieldSchema, namedProgramSchema, observedStageSchema, rateLineSchema } from './schema.ts';
 
 const cellReasonSchema = z
@@ -50,6 +50,10 @@ const dueTrapSchema = z
     why: z.enum(['check-due', 'check-overdue', 'unfit', 'lure-due', 'lure-overdue']),
     due: isoDay,
     daysLate: z.int().describe('Days past due; 0 today.'),
+    skipped: z
+      .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
+      .nullable()
+      .describe('Why it was last passed by, when nobody has visited it since.'),
     fieldId: z.string().nullable().describe("A field whose advice rests on this trap; null when none of the week's does."),
   })
   .meta({ id: 'DueTrap' });

@@ -13,6 +13,8 @@ import type { FieldRecord, TrapRecord } from '../records/schema.ts';
 import { cellAdvice, trapsBehind } from './cell.ts';
 import { rateLines } from './rate-line.ts';
 import type { InsectName, RateLine } from './schema.ts';
+import { skipOf } from './skipped.ts';
+import { standingSkip } from './standing-skip.ts';
 import type { DueField, DueTrap, WeekCell, WeekField, WeekView } from './week-schema.ts';
 
 interface AdvisedField {
@@ -142,7 +144,9 @@ function lureDueAt(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo): DueT
 function dueTrap(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo, why: DueTrap['why'], due: Day): DueTrap {
   const { trapId, station, insect } = trap;
   const daysLate = Math.max(0, daysBetween(due, prepared.on));
-  return { trapId, station, insect, why, due: formatDay(due), daysLate, fieldId: leadsTo.get(trapId) ?? null };
+  const lastVisit = historyOf(prepared, trap).intervals.at(-1);
+  const skipped = standingSkip(skipOf(prepared, trapId), lastVisit ? formatDay(lastVisit.to) : null);
+  return { trapId, station, insect, why, due: formatDay(due), daysLate, skipped, fieldId: leadsTo.get(trapId) ?? null };
 }
 
 /** Station by station, as one may drive past them: the list is worked through outdoors. */

@@ -6,6 +6,8 @@ export const NEXT_COUNT = {
   drift: 2,
   /** Moths added to those caught before: a flight may begin with the next night. */
   notYet: 2,
-  /** A count less probable than this is asked about at the trap. */
+  /** A count less probable than this, or one above it, is asked about at the trap. */
   askBelow: 0.0003,
+  /** A count less probable than this, or one below it. Flights do end within days: few counts can be as odd on this side. */
+  askBelowLow: 0.06,
 } as const;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { day, daysBetween } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import { type InventedSeason, inventedSeason } from './invented-season.testing.ts';
-import { expectedFrom, oddlyHigh, VISITS_TOLD } from './next-count.ts';
+import { expectedFrom, oddlyHigh, oddlyLow, VISITS_TOLD } from './next-count.ts';
 
 /** Visits of sound seasons, each with what the ones before it lead one to expect. */
 const looks = (seed: number, season: InventedSeason = {}) =>
@@ -28,6 +28,22 @@ describe('a count at the trap', () => {
     expect(sound.length).toBeGreaterThan(4_000);
     expect(inVain(sound)).toBeLessThan(1 / 300);
     expect(inVain(hard)).toBeLessThan(1 / 100);
+  });
+
+  it('is asked about for being so low in one of 300 sound visits or fewer, in one of 200 where it is hard', () => {
+    const hard = looks(9501, { designs: true, lures: true, placeLogSd: 0.95, driftLogSd: 0.5, k: 1.2 });
+    const inVain = (of: typeof sound) => share(of, ({ expected, nights, count }) => oddlyLow(expected, nights, count));
+    expect(inVain(looks(9001))).toBeLessThan(1 / 300);
+    expect(inVain(hard)).toBeLessThan(1 / 200);
+  });
+
+  it('of nothing is asked about where forty were to be expected, and taken where the flight may just have ended', () => {
+    const many = sound.filter(({ expected, nights }) => expected.perNight * nights >= 40);
+    expect(many.length).toBeGreaterThan(200);
+    expect(share(many, ({ expected, nights }) => oddlyLow(expected, nights, 0))).toBe(1);
+    const [sixty, twelve] = [60, 12].map((count) => expectedFrom([{ count, nights: 3 }]));
+    expect([0, 2, 20, 60].map((count) => oddlyLow(sixty!, 3, count))).toEqual([true, false, false, false]);
+    expect(oddlyLow(twelve!, 3, 0)).toBe(false);
   });
 
   it('with a nought too many is asked about more often than not', () => {

@@ -1,5 +1,5 @@
 /** What the next visit to a trap should find, simple enough for a phone to hold a count against it without signal. */
-import { atLeast, joint } from './counts.ts';
+import { atLeast, atMost, joint } from './counts.ts';
 import { NEXT_COUNT } from './next-count-figures.ts';
 
 interface ExpectedCount {
@@ -29,4 +29,10 @@ export function expectedFrom(visits: readonly CountedNights[]): ExpectedCount {
 export function oddlyHigh({ perNight, k }: ExpectedCount, nights: number, count: number): boolean {
   const mean = perNight * nights;
   return count > mean && atLeast(count, { mean, k }) < NEXT_COUNT.askBelow;
+}
+
+/** Whether so many moths in so many nights are too far below what was expected: a trap gone blind, or nobody looked. */
+export function oddlyLow({ perNight, k }: ExpectedCount, nights: number, count: number): boolean {
+  const mean = perNight * nights;
+  return count < mean && atMost(count, { mean, k }) < NEXT_COUNT.askBelowLow;
 }

@@ -28,7 +28,10 @@ export const countsEn = {
   remark: 'Remark',
   remarkOf: (trap: string) => `Remark on ${trap}`,
   counted: 'already counted',
-  odd: (last: string) => `Far above the last count, ${last}. Is it right?`,
+  odd: {
+    high: (last: string) => `Far above the last count, ${last}. Is it right?`,
+    low: (last: string) => `Far below the last count, ${last}. Is it right?`,
+  },
   needs: { count: 'A count, or unfit with its reason.', 'unfit-reason': 'Say why it was unfit.' },
   nothing: 'Nothing is filled in yet.',
   ready: (n: number) => `${plural(n, 'trap', 'traps')} filled in.`,

@@ -30,7 +30,10 @@ export const countsEs: CountsWords = {
   remark: 'Nota',
   remarkOf: (trap) => `Nota sobre ${trap}`,
   counted: 'ya contada',
-  odd: (last) => `Muy por encima del último conteo, ${last}. ¿Es correcto?`,
+  odd: {
+    high: (last) => `Muy por encima del último conteo, ${last}. ¿Es correcto?`,
+    low: (last) => `Muy por debajo del último conteo, ${last}. ¿Es correcto?`,
+  },
   needs: { count: 'Un conteo, o «no servía» con su razón.', 'unfit-reason': 'Diga por qué no servía.' },
   nothing: 'Todavía no hay nada anotado.',
   ready: (n) => `${plural(n, 'trampa anotada', 'trampas anotadas')}.`,

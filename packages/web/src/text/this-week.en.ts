@@ -35,6 +35,7 @@ export const thisWeekEn = {
     'lure-due': 'ends now',
     'lure-overdue': (days: number) => `spent for ${plural(days, 'day', 'days')}`,
   },
+  skipped: (date: string, reason: string) => `skipped ${date}: ${reason}`,
   startRound: 'Go on the round',
   quietWatch: (check: string) => `Watch, next check ${check}`,
   quietWatchOnly: 'Watch',

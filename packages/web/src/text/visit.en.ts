@@ -33,6 +33,7 @@ export const visitEn = {
     most: (most: string) => `The most in this trap so far is ${most}.`,
     around: (list: string) => `Other traps for it lately: ${list}.`,
     odd: 'Odd is not wrong. A photo helps whoever reads it later.',
+    oddLow: 'It may be over. Look at lure and opening too: a trap that has gone blind is found here, or weeks from now.',
     yes: (now: string) => `Yes, ${now}`,
     no: 'No, correct it',
     photo: 'Yes, and take a photo',

@@ -34,6 +34,8 @@ export const visitEs: VisitWords = {
     most: (most) => `Lo más que ha tenido esta trampa es ${most}.`,
     around: (list) => `Otras trampas para ella, hace poco: ${list}.`,
     odd: 'Raro no es falso. Una foto ayuda a quien lo lea después.',
+    oddLow:
+      'Puede que haya terminado. Mire también el atrayente y la entrada: una trampa que ya no captura se nota aquí, o en semanas.',
     yes: (now) => `Sí, ${now}`,
     no: 'No, corregirlo',
     photo: 'Sí, y tomar una foto',

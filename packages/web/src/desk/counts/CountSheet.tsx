@@ -213,5 +213,5 @@ function Standing({ view, typed, row }: Line) {
   const lacks = missing(draft);
   if (lacks === 'count' || lacks === 'unfit-reason') return <span className="faults">{w.needs[lacks]}</span>;
   const odd = draft.target === '' ? null : oddCount(row.trap, view, view.on, Number(draft.target));
-  return odd && <span className="counts-odd">{w.odd(countText(odd.last))}</span>;
+  return odd && <span className="counts-odd">{w.odd[odd.side](countText(odd.last))}</span>;
 }

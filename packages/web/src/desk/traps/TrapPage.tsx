@@ -11,6 +11,7 @@ import { waiting } from '../../shared/record/later.ts';
 import { recordsQuery, type StoredVersion } from '../../shared/record/queries.ts';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { trapQuery } from '../../shared/traps/queries.ts';
+import { skippedText } from '../../shared/traps/skipped.ts';
 import { degreesText, dueText, hungText, lureText, rateOf } from '../../shared/traps/words.ts';
 import { historyWords } from '../../text/history.ts';
 import { localName } from '../../text/names.ts';
@@ -123,7 +124,7 @@ function Facts({ trap }: { trap: TrapView }) {
       trap.latitude === null || trap.longitude === null ? w.trap.noCoordinates : degreesText(trap.latitude, trap.longitude),
     ],
     [w.columns.rate, trap.newest ? `${rateOf(trap)}, ${w.overNights(trap.newest.nights)}` : rateOf(trap)],
-    [w.columns.due, dueText(trap, trap.on)],
+    [w.columns.due, trap.skipped ? `${dueText(trap, trap.on)}, ${skippedText(trap.skipped)}` : dueText(trap, trap.on)],
     [w.columns.lure, lureText(trap)],
     [
       w.columns.informs,

@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { type ReactNode, startTransition, useEffect, useState } from 'react';
 import { dayText } from '../../format/day.ts';
 import { AnswerButton, useMayAnswer } from '../../shared/record/AnswerButton.tsx';
+import { skippedText } from '../../shared/traps/skipped.ts';
 import { words } from '../../text/index.ts';
 import { shortInsect } from '../../text/names.ts';
 import { thisWeekWords as t } from '../../text/this-week.ts';
@@ -109,9 +110,10 @@ function byStation(traps: readonly DueTrap[]): AtStation[] {
   return [...stations].map(([station, there]) => ({ station, traps: there }));
 }
 
-function whyDue({ why, daysLate }: DueTrap): string {
+function whyDue({ why, daysLate, skipped }: DueTrap): string {
   const said = t.checkWhy[why];
-  return typeof said === 'string' ? said : said(daysLate);
+  const due = typeof said === 'string' ? said : said(daysLate);
+  return skipped ? `${due}, ${skippedText(skipped)}` : due;
 }
 
 function stationItem({ station, traps }: AtStation, on: string | undefined): Item {

@@ -3,6 +3,8 @@ import { visitWords } from '../../text/visit.ts';
 import { whole } from '../shared/figures.ts';
 
 interface Odd {
+  /** Which way it is off. */
+  readonly side: 'high' | 'low';
   readonly last: number;
   readonly now: number;
   readonly most: number | null;
@@ -30,7 +32,7 @@ export function OddCount({ odd, yes, photo, no }: Props) {
         <p>
           {odd.most !== null && w.most(whole(odd.most))} {odd.around.length > 0 && w.around(odd.around.map(whole).join(', '))}
         </p>
-        <p className="hint">{w.odd}</p>
+        <p className="hint">{odd.side === 'low' ? w.oddLow : w.odd}</p>
         <div className="odd-answers">
           <button type="button" className="big" onClick={yes}>
             {w.yes(whole(odd.now))}
