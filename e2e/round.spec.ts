@@ -303,6 +303,8 @@ test('a field whose re-entry time is not over is warned of before its stop opens
   await expect(page.getByText('an invented product: 48 h')).toBeVisible();
   await expect(save(page)).toHaveCount(0);
   await page.getByRole('button', { name: 'Skip this station' }).click();
+  // The next stop comes once the skip is kept.
+  await expect(page.getByRole('button', { name: /^Stop 2 of/ })).toBeVisible();
   await page.getByRole('button', { name: /all stops$/ }).click();
   await expect(page.getByRole('listitem').filter({ hasText: stop.station }).first()).toContainText('skipped: keep-out time');
 });
