@@ -61,7 +61,7 @@ function mixture({ shares, on, lookFor }: Larvae, { date, share }: SpanishSays):
   const parts = (Object.keys(STAGE) as (keyof typeof STAGE)[])
     .filter((stage) => shares[stage] >= 0.005)
     .map((stage) => `${share(shares[stage])} ${STAGE[stage]}`);
-  return `su descendencia en el campo el ${date(on)} es ${parts.join(', ')}`;
+  return `su descendencia en la parcela el ${date(on)} es ${parts.join(', ')}`;
 }
 
 function going(dates: LarvaeDates | null, { date }: SpanishSays): string[] {

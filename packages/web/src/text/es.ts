@@ -171,7 +171,7 @@ export const es: Words = {
     legend: {
       title: 'Marcas',
       rate: (level) => `tasa, intervalo del ${level}`,
-      earlier: 'temporadas anteriores de las trampas de este campo, en las mismas fechas',
+      earlier: 'temporadas anteriores de las trampas de esta parcela, en las mismas fechas',
       threshold: 'el umbral de la regla',
       today: 'el día en que se lee la página',
       fit: 'revisión, trampa apta',

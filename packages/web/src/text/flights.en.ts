@@ -80,8 +80,9 @@ export const flightsEn = {
     `${n} or ${other} flights: cannot tell. What is said above takes ${n} for certain, so its intervals are too narrow.`,
   evidence: 'How these flights were found',
   sure: (n: number, other: number, gap: string) =>
-    `${plural(n, 'flight', 'flights')} chosen by lowest BIC; the next best number, ${other}, stands ${gap} higher.`,
-  unsure: (n: number, other: number, gap: string) => `${n} has the lowest BIC, but ${other} stands only ${gap} higher (under 6).`,
+    `The catch is explained best by ${plural(n, 'flight', 'flights')} (lowest BIC); ${other} would be worse, ${gap} apart.`,
+  unsure: (n: number, other: number, gap: string) =>
+    `The catch is explained best by ${n} (lowest BIC), but nearly as well by ${other}: ${gap} apart (under 6).`,
   unsureShort: 'not clear',
   onlyOne: (n: number) => `${plural(n, 'flight', 'flights')}; no other number could be fitted.`,
   none: 'No flight stands out from stray moths.',

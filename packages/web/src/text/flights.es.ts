@@ -86,12 +86,13 @@ export const flightsEs: FlightsWords = {
     `${n} o ${other} vuelos: no se puede decir. Lo dicho arriba da ${n} por cierto, así que sus intervalos son demasiado estrechos.`,
   evidence: 'Cómo se hallaron estos vuelos',
   sure: (n, other, gap) =>
-    `${plural(n, 'vuelo elegido', 'vuelos elegidos')} por el menor BIC; el siguiente, ${other}, queda ${gap} más arriba.`,
-  unsure: (n, other, gap) => `${n} tiene el menor BIC, pero ${other} queda solo ${gap} más arriba (menos de 6).`,
+    `La captura se explica mejor con ${plural(n, 'vuelo', 'vuelos')} (el menor BIC); con ${other}, peor: ${gap} de diferencia.`,
+  unsure: (n, other, gap) =>
+    `La captura se explica mejor con ${n} (el menor BIC), pero con ${other} casi igual: ${gap} de diferencia (menos de 6).`,
   unsureShort: 'incierto',
   onlyOne: (n) => `${plural(n, 'vuelo', 'vuelos')}; no se pudo ajustar otro número.`,
   none: 'Ningún vuelo se distingue de las polillas sueltas.',
-  basis: (moths, traps, design) => `Según ${moths} polillas en ${plural(traps, 'trampa', 'trampas')} de este campo: ${design}.`,
+  basis: (moths, traps, design) => `Según ${moths} polillas en ${plural(traps, 'trampa', 'trampas')} de esta parcela: ${design}.`,
   together: (moths, traps, intervals, km) =>
     `Ajustadas juntas: ${moths} polillas en ${plural(intervals, 'revisión', 'revisiones')} de ${plural(traps, 'trampa', 'trampas')} de este diseño a menos de ${km} km. Cuándo llega el máximo y cuánto dura el vuelo es de la región; cuántas polillas llegan es de cada trampa.`,
   alone: (intervals, km) =>
@@ -120,7 +121,7 @@ export const flightsEs: FlightsWords = {
   why: {
     'no-trap': 'Ninguna trampa aquí esta temporada.',
     'no-model': 'Ningún modelo de calor en el catálogo: no hay eje sobre el cual separar vuelos.',
-    'no-weather-source': 'Ninguna fuente del tiempo para este campo.',
+    'no-weather-source': 'Ninguna fuente del tiempo para esta parcela.',
     'no-heat': 'No se conoce el calor de estas noches.',
     'nothing-caught': 'Nada capturado todavía: ningún vuelo que separar.',
   },

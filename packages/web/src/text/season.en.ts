@@ -282,7 +282,7 @@ export const seasonEn = {
       'driving-hour': 'h',
       'driving-km': 'km',
     },
-    drivingNote: 'Great-circle distances times a road factor, at an assumed speed, without the way from home.',
+    drivingNote: 'Straight-line distances times a road factor, at an assumed speed, without the way from home.',
   },
 
   truth: {
