@@ -42,7 +42,7 @@ export function FieldPage() {
   useTitle(view?.field.name ?? words.loading);
 
   // The map stood here once; a field of this name comes first.
-  if (fieldId === 'map' && error instanceof ApiError && error.status === 404) return <Navigate to="/map" search replace />;
+  if (fieldId === 'map' && error instanceof ApiError && error.status === 404) return <MovedMap />;
   if (error && !view) return <Failure error={error} again={refetch} />;
   const source = flights.data?.weatherSource ?? null;
   return (
@@ -70,6 +70,9 @@ export function FieldPage() {
     </main>
   );
 }
+
+/** With all that its address says, which a field's page does not read. */
+const MovedMap = () => <Navigate to="/map" search={Object.fromEntries(new URLSearchParams(window.location.search))} replace />;
 
 /** Farm and crop, the stage and how old it is, planting and harvest. */
 function describe({ field, stages, on }: FieldView): string {
