@@ -196,7 +196,7 @@ test('two people on one record: both are shown, one is kept, the other can take 
 
 test('a form that is closed gives the focus back to the menu that opened it', { tag: '@desk' }, async ({ page }) => {
   await page.goto('/fields/quernstead-kiln');
-  for (const name of ['Stage seen', 'Sample', 'Treatment', 'Field, planting, harvest']) {
+  for (const name of ['Stage seen', 'Sample', 'Treatment', 'Monthly normals', 'Field, planting, harvest']) {
     await record(page, name);
     await expect(page.getByRole('dialog')).toBeVisible();
     await page.keyboard.press('Escape');

@@ -53,7 +53,7 @@ export function FieldPage() {
           <h1>{view?.field.name ?? fieldId}</h1>
           <p className="sub">{view ? describe(view) : words.loading}</p>
         </div>
-        {view && <RecordMenu view={view} insect={insect} typeWeather={source === null ? null : type} />}
+        {view && <RecordMenu view={view} insect={insect} typeWeather={source === null ? null : type} typing={typing !== null} />}
       </div>
       {typing === 'forecast' && view && source && (
         <ForecastForm source={source} on={view.on} unit={unit} close={() => type(null)} />

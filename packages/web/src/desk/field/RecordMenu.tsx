@@ -1,5 +1,5 @@
 import type { FieldInsectView, FieldView } from '@duskwatch/core';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { HistoryPanel } from '../../shared/history/HistoryPanel.tsx';
 import { AnswerPanel } from '../../shared/record/AnswerPanel.tsx';
 import { useDesk } from '../../shared/record/desk.ts';
@@ -20,17 +20,22 @@ export function RecordMenu(props: {
   insect: FieldInsectView | null;
   /** Opens somebody's own weather forecast, or the normals of its source; null where there is no source they can be for. */
   typeWeather: ((what: 'forecast' | 'normals') => void) | null;
+  /** That form is open. */
+  typing: boolean;
 }) {
-  const { view, insect, typeWeather } = props;
+  const { view, insect, typeWeather, typing } = props;
   const w = recordWords.record;
   const [open, setOpen] = useState<Open | null>(null);
   const mayWrite = useMayWrite();
   const menu = useRef<HTMLDivElement>(null);
-  const close = () => {
-    setOpen(null);
-    // The item it was opened from is gone: the focus goes back to the button of its menu, once the sheet has closed.
-    requestAnimationFrame(() => menu.current?.querySelector<HTMLElement>('.menu-button')?.focus());
-  };
+  const close = () => setOpen(null);
+  const sheet = open !== null || typing;
+  const stood = useRef(sheet);
+  // The item it was opened from is gone: the focus goes back to the button of its menu, once the sheet has closed.
+  useEffect(() => {
+    if (stood.current && !sheet) menu.current?.querySelector<HTMLElement>('.menu-button')?.focus();
+    stood.current = sheet;
+  }, [sheet]);
   const waits = useDesk().entries.filter(({ state, revision }) => {
     const { value } = revision;
     return state === 'pending' && value !== null && 'fieldId' in value && value.fieldId === view.field.fieldId;
