@@ -73,6 +73,38 @@ describe('a round read after days without signal', () => {
     expect(there(on('2025-07-18', { ...program, skips, checks: [...program.checks, check] })).skipped).toBeNull();
   });
 
+  it('tells at the stop what is in doubt about its trap, until it is put right, has a fresh lure or catches again', () => {
+    const ids = Array.from({ length: 12 }, (_, i) => `T${i + 1}`);
+    const dates = Array.from({ length: 14 }, (_, i) => formatDay(addDays(day('2025-06-01'), 7 * i)));
+    const doubted = programOf({
+      fields: [fieldOf()],
+      traps: ids.map((trapId) => trapOf({ trapId, station: trapId, hungOn: '2025-05-25' })),
+      stages: [stageAt('silk', '2025-08-28')],
+      lures: [lureAt('2025-05-25', 120)],
+      checks: dates.flatMap((date) => ids.map((trapId, i) => checkOf(date, i === 0 ? 0 : 60 + 2 * i, { trapId }))),
+    });
+    const fetched = on('2025-09-01', doubted);
+    const doubt = (view: typeof fetched) => view.stops.flatMap(({ traps }) => traps).find(({ trapId }) => trapId === 'T1')!.doubt;
+    expect(doubt(fetched)).toMatchObject({ kind: 'silent', nights: 98, count: 0 });
+    expect(doubt(fetched)!.expected).toBeCloseTo(14 * 72, 0);
+    expect(fetched.stops.flatMap(({ traps }) => traps).filter((trap) => trap.doubt)).toHaveLength(1);
+
+    const later = (written: Partial<Parameters<typeof roundLater>[2]>) =>
+      doubt(roundLater(fetched, '2025-09-04', { ...nothing, ...written }));
+    expect(later({})).toEqual(doubt(fetched));
+    expect(later({ checks: [checkOf('2025-09-03', 0)] })).toEqual(doubt(fetched));
+    for (const written of [
+      { ...nothing, checks: [checkOf('2025-09-03', 3)] },
+      { ...nothing, checks: [checkOf('2025-09-03', 0, { condition: 'doubtful' })] },
+      { ...nothing, lures: [lureAt('2025-09-03', 28)] },
+    ]) {
+      expect(later(written)).toBeNull();
+      const checks = [...doubted.checks, ...written.checks];
+      const lures = [...doubted.lures, ...written.lures];
+      expect(doubt(on('2025-09-04', { ...doubted, checks, lures }))).toBeNull();
+    }
+  });
+
   it('leaves a newer visit of somebody else standing over an own older one', () => {
     const later = roundLater(on('2025-07-14'), '2025-07-15', { ...nothing, checks: [checkOf('2025-07-10', 99)] });
     expect(later).toEqual(on('2025-07-15'));
@@ -105,40 +137,5 @@ describe('the order of a round', () => {
     );
     expect(stops.map(({ station }) => station).slice(0, 2)).toEqual(['S42', 'S43']);
     expect(new Set(stops.map(({ station }) => station)).size).toBe(70);
-  });
-
-  it('tells at the stop what is in doubt about its trap, until it is put right, has a fresh lure or catches again', () => {
-    const ids = Array.from({ length: 12 }, (_, i) => `T${i + 1}`);
-    const dates = Array.from({ length: 14 }, (_, i) => formatDay(addDays(day('2025-06-01'), 7 * i)));
-    const doubted = programOf({
-      fields: [fieldOf()],
-      traps: ids.map((trapId) => trapOf({ trapId, station: trapId, hungOn: '2025-05-25' })),
-      stages: [stageAt('silk', '2025-08-28')],
-      lures: [lureAt('2025-05-25', 120)],
-      checks: dates.flatMap((date) => ids.map((trapId, i) => checkOf(date, i === 0 ? 0 : 60 + 2 * i, { trapId }))),
-    });
-    const fetched = on('2025-09-01', doubted);
-    const doubt = (view: typeof fetched) => view.stops.flatMap(({ traps }) => traps).find(({ trapId }) => trapId === 'T1')!.doubt;
-    expect(doubt(fetched)).toMatchObject({ kind: 'silent', nights: 98, count: 0 });
-    expect(doubt(fetched)!.expected).toBeCloseTo(14 * 72, 0);
-    expect(fetched.stops.flatMap(({ traps }) => traps).filter((trap) => trap.doubt)).toHaveLength(1);
-
-    const later = (written: Partial<Parameters<typeof roundLater>[2]>) =>
-      doubt(roundLater(fetched, '2025-09-04', { ...nothing, ...written }));
-    expect(later({})).toEqual(doubt(fetched));
-    expect(later({ checks: [checkOf('2025-09-03', 0)] })).toEqual(doubt(fetched));
-    for (const written of [
-      { checks: [checkOf('2025-09-03', 3)] },
-      { checks: [checkOf('2025-09-03', 0, { condition: 'doubtful' })] },
-      { lures: [lureAt('2025-09-03', 28)] },
-    ]) {
-      expect(later(written)).toBeNull();
-      const known = {
-        ...doubted,
-        ...('checks' in written ? { checks: [...doubted.checks, ...written.checks!] } : {}),
-        ...('lures' in written ? { lures: [...doubted.lures, ...written.lures!] } : {}),
-      };
-      expect(doubt(on('2025-09-04', known))).toBeNull();
-    }
   });
 });

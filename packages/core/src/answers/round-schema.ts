@@ -2,8 +2,8 @@
 import { z } from 'zod';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema, standingSchema } from '../catalogue/schema.ts';
-import { conditionSchema, isoDay, SKIP_REASONS, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
-import { keepOutSchema, namedFieldSchema, namedProgramSchema, observedStageSchema } from './schema.ts';
+import { conditionSchema, isoDay, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
+import { keepOutSchema, namedFieldSchema, namedProgramSchema, observedStageSchema, skippedSchema } from './schema.ts';
 
 const roundTrapSchema = z
   .object({
@@ -28,10 +28,7 @@ const roundTrapSchema = z
     told: z
       .array(z.object({ count: z.int(), nights: z.int() }))
       .describe('Its last visits that say something of their nights, oldest first: what the next should find.'),
-    skipped: z
-      .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
-      .nullable()
-      .describe('Why it was last passed by, when nobody has visited it since.'),
+    skipped: skippedSchema,
     doubt: z
       .object({
         kind: z.enum(['silent', 'loud']),

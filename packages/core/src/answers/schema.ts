@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { ratePointSchema } from '../advice/rate-points.ts';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema } from '../catalogue/schema.ts';
-import { isoDay, trapDesignSchema } from '../records/schema.ts';
+import { isoDay, SKIP_REASONS, trapDesignSchema } from '../records/schema.ts';
 
 export const namedProgramSchema = z
   .object({ name: z.string(), invented: z.boolean().describe('True for demonstration data.') })
@@ -17,6 +17,11 @@ export type InsectName = Shape<typeof insectNameSchema>;
 export const observedStageSchema = z.object({ stage: z.string(), observedOn: isoDay }).meta({ id: 'ObservedStage' });
 
 export const namedFieldSchema = z.object({ fieldId: z.string(), name: z.string(), farm: z.string() }).meta({ id: 'NamedField' });
+
+export const skippedSchema = z
+  .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
+  .nullable()
+  .describe('Why it was last passed by, when nobody has visited it since.');
 
 /** A sample as far as it is shown. */
 export const sampleShownSchema = z

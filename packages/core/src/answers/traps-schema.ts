@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { ratePointSchema } from '../advice/rate-points.ts';
 import type { Shape } from '../base/shape.ts';
 import { localTextSchema, standingSchema } from '../catalogue/schema.ts';
-import { conditionSchema, isoDay, SKIP_REASONS, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
-import { insectNameSchema, namedFieldSchema, namedProgramSchema } from './schema.ts';
+import { conditionSchema, isoDay, trapDesignSchema, UNFIT_REASONS } from '../records/schema.ts';
+import { insectNameSchema, namedFieldSchema, namedProgramSchema, skippedSchema } from './schema.ts';
 
 const degrees = z.number().nullable();
 const perNight = z.number().describe('Moths per night.');
@@ -104,10 +104,7 @@ const stationTrapSchema = z
       })
       .nullable(),
     lastVisit: trapVisitSchema.nullable(),
-    skipped: z
-      .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
-      .nullable()
-      .describe('Why it was last passed by, when nobody has visited it since.'),
+    skipped: skippedSchema,
     newest: z
       .object({ from: isoDay, to: isoDay, nights: z.int(), perNight })
       .nullable()

@@ -3,8 +3,15 @@ import { z } from 'zod';
 import { adviceSchema, missingSchema, outOfSeasonSchema, verbSchema } from '../advice/types.ts';
 import type { Shape } from '../base/shape.ts';
 import { unusableSchema } from '../catch/types.ts';
-import { isoDay, SKIP_REASONS } from '../records/schema.ts';
-import { insectNameSchema, namedFieldSchema, namedProgramSchema, observedStageSchema, rateLineSchema } from './schema.ts';
+import { isoDay } from '../records/schema.ts';
+import {
+  insectNameSchema,
+  namedFieldSchema,
+  namedProgramSchema,
+  observedStageSchema,
+  rateLineSchema,
+  skippedSchema,
+} from './schema.ts';
 
 const cellReasonSchema = z
   .discriminatedUnion('kind', [
@@ -50,10 +57,7 @@ const dueTrapSchema = z
     why: z.enum(['check-due', 'check-overdue', 'unfit', 'lure-due', 'lure-overdue']),
     due: isoDay,
     daysLate: z.int().describe('Days past due; 0 today.'),
-    skipped: z
-      .object({ on: isoDay, reason: z.enum(SKIP_REASONS) })
-      .nullable()
-      .describe('Why it was last passed by, when nobody has visited it since.'),
+    skipped: skippedSchema,
     fieldId: z.string().nullable().describe("A field whose advice rests on this trap; null when none of the week's does."),
   })
   .meta({ id: 'DueTrap' });

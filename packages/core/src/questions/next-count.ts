@@ -25,6 +25,12 @@ export function expectedFrom(visits: readonly CountedNights[]): ExpectedCount {
   return { perNight: moths / nights, k: joint(scatter, scatter * visits.length, moths, drift) };
 }
 
+/** Which way so many moths in so many nights are too far off to be taken without a question; null: they are not. */
+export function oddSide(expected: ExpectedCount, nights: number, count: number): 'high' | 'low' | null {
+  if (oddlyHigh(expected, nights, count)) return 'high';
+  return oddlyLow(expected, nights, count) ? 'low' : null;
+}
+
 /** Whether so many moths in so many nights are too far above what was expected to be taken without a question. */
 export function oddlyHigh({ perNight, k }: ExpectedCount, nights: number, count: number): boolean {
   const mean = perNight * nights;

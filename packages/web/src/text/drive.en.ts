@@ -29,7 +29,6 @@ export const driveEn = {
       `${count} in ${plural(nights, 'night', 'nights')}, others about ${others}: look at lure, opening and place`,
     loud: (nights: number, count: string, others: string) =>
       `${count} in ${plural(nights, 'night', 'nights')}, others about ${others}: look whether all are the target`,
-    skipped: (date: string, reason: string) => `skipped ${date}: ${reason}`,
   },
 
   way: {

@@ -30,7 +30,6 @@ export const driveEs: DriveWords = {
       `${count} en ${plural(nights, 'noche', 'noches')}, las otras unas ${others}: mire atrayente, entrada y lugar`,
     loud: (nights, count, others) =>
       `${count} en ${plural(nights, 'noche', 'noches')}, las otras unas ${others}: mire si todas son de la plaga`,
-    skipped: (date, reason) => `se saltó el ${date}: ${reason}`,
   },
 
   way: {

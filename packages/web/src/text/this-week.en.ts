@@ -35,7 +35,6 @@ export const thisWeekEn = {
     'lure-due': 'ends now',
     'lure-overdue': (days: number) => `spent for ${plural(days, 'day', 'days')}`,
   },
-  skipped: (date: string, reason: string) => `skipped ${date}: ${reason}`,
   startRound: 'Go on the round',
   quietWatch: (check: string) => `Watch, next check ${check}`,
   quietWatchOnly: 'Watch',

@@ -37,7 +37,6 @@ export const thisWeekEs: ThisWeekWords = {
     'lure-due': 'se acaba ahora',
     'lure-overdue': (days) => `vencido hace ${plural(days, 'día', 'días')}`,
   },
-  skipped: (date, reason) => `se saltó el ${date}: ${reason}`,
   startRound: 'Salir a la ronda',
   quietWatch: (check) => `Vigilar, próxima revisión ${check}`,
   quietWatchOnly: 'Vigilar',

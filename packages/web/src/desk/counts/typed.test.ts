@@ -1,28 +1,12 @@
 import type { RoundTrap, RoundView, UnfitReason } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
+import { roundTrap, visitOf } from '../../shared/check/invented-round.testing.ts';
 import { choose, typeCount } from '../../shared/check/unsaved-check.ts';
 import { filled, NOTHING, rowsOf, TypedCounts } from './typed.ts';
 
 const ON = '2026-07-15';
-const trap = (trapId: string, lastOn: string, count: number): RoundTrap => ({
-  trapId,
-  insect: 'helicoverpa-zea',
-  insectName: { en: 'corn earworm', es: 'gusano elotero' },
-  scientificName: 'Helicoverpa zea',
-  design: 'mesh-cone',
-  hungOn: '2026-06-01',
-  heightM: null,
-  lastVisit: { on: lastOn, visit: 1, count, condition: 'fit', emptied: true, unfitReason: null },
-  most: count,
-  told: [{ count, nights: 7 }],
-  doubt: null,
-  skipped: null,
-  checkDue: ON,
-  due: true,
-  lure: null,
-  marks: null,
-  lookAlikes: [],
-});
+const trap = (trapId: string, lastOn: string, count: number): RoundTrap =>
+  roundTrap(trapId, { lastVisit: visitOf(lastOn, count), most: count, told: [{ count, nights: 7 }] });
 const view: RoundView = {
   program: { name: 'Invented', invented: true },
   on: ON,

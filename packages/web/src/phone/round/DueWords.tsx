@@ -1,5 +1,6 @@
 import type { IsoDay, RoundStop, RoundTrap } from '@duskwatch/core';
 import { shortDay } from '../../format/day.ts';
+import { skippedText } from '../../shared/traps/skipped.ts';
 import { driveWords } from '../../text/drive.ts';
 import { roundWords as w } from '../../text/round.ts';
 import { type DueWhy, whyDue } from '../shared/due-why.ts';
@@ -40,10 +41,9 @@ export function dueText(why: DueWhy): string {
     case 'lure':
       return why.daysLeft < 0 ? d.lurePast(-why.daysLeft) : why.daysLeft === 0 ? d.lureLast : d.lureSoon(why.daysLeft);
     case 'silent':
-      return d.silent(why.nights, whole(why.count), whole(Math.round(why.expected)));
     case 'loud':
-      return d.loud(why.nights, whole(why.count), whole(Math.round(why.expected)));
+      return d[why.kind](why.nights, whole(why.count), whole(Math.round(why.expected)));
     case 'skipped':
-      return d.skipped(shortDay(why.on), w.skipSheet.reasons[why.reason]);
+      return skippedText(why);
   }
 }

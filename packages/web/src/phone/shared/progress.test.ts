@@ -1,30 +1,11 @@
 import type { CheckRecord, RoundStop, RoundTrap, RoundView } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
+import { roundTrap as trap } from '../../shared/check/invented-round.testing.ts';
 import { newRevision } from '../../sync/new-revision.ts';
 import type { OutboxEntry } from '../../sync/types.ts';
 import { nextPlace, planOrder, progressOf, type Round, visitNumber } from './progress.ts';
 import { writtenRecords } from './written.ts';
 
-const trap = (trapId: string, rest: Partial<RoundTrap> = {}): RoundTrap => ({
-  trapId,
-  insect: 'helicoverpa-zea',
-  insectName: { en: 'corn earworm', es: 'gusano elotero' },
-  scientificName: 'Helicoverpa zea',
-  design: 'bucket',
-  hungOn: '2025-06-01',
-  heightM: null,
-  lastVisit: null,
-  checkDue: '2025-07-12',
-  due: true,
-  lure: null,
-  most: null,
-  told: [],
-  doubt: null,
-  skipped: null,
-  marks: null,
-  lookAlikes: [],
-  ...rest,
-});
 const stop = (station: string, latitude: number, traps: RoundTrap[]): RoundStop => ({
   station,
   latitude,

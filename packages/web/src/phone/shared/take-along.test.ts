@@ -1,29 +1,12 @@
 import type { RoundStop, RoundTrap } from '@duskwatch/core';
 import { describe, expect, it } from 'vitest';
+import { roundTrap, visitOf } from '../../shared/check/invented-round.testing.ts';
 import { whyDue } from './due-why.ts';
 import { takeAlong } from './take-along.ts';
 import { mapHref, wayFrom } from './way.ts';
 
-const trap = (trapId: string, rest: Partial<RoundTrap> = {}): RoundTrap => ({
-  trapId,
-  insect: 'helicoverpa-zea',
-  insectName: { en: 'corn earworm', es: 'gusano elotero' },
-  scientificName: 'Helicoverpa zea',
-  design: 'bucket',
-  hungOn: '2025-06-01',
-  heightM: null,
-  lastVisit: { on: '2025-07-09', visit: 1, count: 3, condition: 'fit', emptied: true, unfitReason: null },
-  most: 3,
-  told: [],
-  doubt: null,
-  skipped: null,
-  checkDue: '2025-07-12',
-  due: true,
-  lure: null,
-  marks: null,
-  lookAlikes: [],
-  ...rest,
-});
+const trap = (trapId: string, rest: Partial<RoundTrap> = {}): RoundTrap =>
+  roundTrap(trapId, { lastVisit: visitOf('2025-07-09', 3), most: 3, ...rest });
 const spent = { placedOn: '2025-06-12', lifeDays: 28, ageDays: 30, change: true };
 const unfit = { on: '2025-07-09', visit: 1, count: null, condition: 'unfit', emptied: true, unfitReason: 'down' } as const;
 const stop = (station: string, ...traps: RoundTrap[]): RoundStop => ({

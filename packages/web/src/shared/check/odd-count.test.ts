@@ -1,28 +1,11 @@
 import type { RoundTrap, RoundView } from '@duskwatch/core';
 import { expect, test } from 'vitest';
+import { roundTrap, visitOf } from './invented-round.testing.ts';
 import { oddCount } from './odd-count.ts';
 
 const ON = '2026-07-15';
-const trap = (trapId: string, count: number, over: Partial<RoundTrap> = {}): RoundTrap => ({
-  trapId,
-  insect: 'helicoverpa-zea',
-  insectName: { en: 'corn earworm', es: 'gusano elotero' },
-  scientificName: 'Helicoverpa zea',
-  design: 'mesh-cone',
-  hungOn: '2026-06-01',
-  heightM: null,
-  lastVisit: { on: '2026-07-12', visit: 1, count, condition: 'fit', emptied: true, unfitReason: null },
-  most: count,
-  told: [{ count, nights: 3 }],
-  doubt: null,
-  skipped: null,
-  checkDue: ON,
-  due: true,
-  lure: null,
-  marks: null,
-  lookAlikes: [],
-  ...over,
-});
+const trap = (trapId: string, count: number, over: Partial<RoundTrap> = {}): RoundTrap =>
+  roundTrap(trapId, { lastVisit: visitOf('2026-07-12', count), most: count, told: [{ count, nights: 3 }], ...over });
 const round = (...traps: RoundTrap[]): RoundView => ({
   program: { name: 'Invented', invented: true },
   on: ON,
@@ -49,7 +32,7 @@ test('412 after 12 is asked about for being high, and nothing after 12 is not as
 
 test('moths that were left in are taken off first; fewer than those are no fewer than none', () => {
   const left = trap('A', 60, {
-    lastVisit: { on: '2026-07-12', visit: 1, count: 60, condition: 'fit', emptied: false, unfitReason: null },
+    lastVisit: { ...visitOf('2026-07-12', 60), emptied: false },
   });
   expect(asked(left, 115)).toBeNull();
   expect(asked(left, 60)).toMatchObject({ side: 'low' });

@@ -1,14 +1,5 @@
 /** Whether a count is to be asked about before it is saved, and what to hold it against. */
-import {
-  day,
-  daysBetween,
-  expectedFrom,
-  type IsoDay,
-  oddlyHigh,
-  oddlyLow,
-  type RoundTrap,
-  type RoundView,
-} from '@duskwatch/core';
+import { day, daysBetween, expectedFrom, type IsoDay, oddSide, type RoundTrap, type RoundView } from '@duskwatch/core';
 
 /** As many neighbours as are read at a glance. */
 const AROUND = 3;
@@ -24,12 +15,7 @@ export function oddCount(trap: RoundTrap, view: RoundView, on: IsoDay, now: numb
   const nights = nightsCounted(trap, on);
   if (told.length === 0 || nights === 0) return null;
   const leftIn = lastVisit && !lastVisit.emptied ? (lastVisit.count ?? 0) : 0;
-  const [expected, caught] = [expectedFrom(told), Math.max(0, now - leftIn)];
-  const side: 'high' | 'low' | null = oddlyHigh(expected, nights, caught)
-    ? 'high'
-    : oddlyLow(expected, nights, caught)
-      ? 'low'
-      : null;
+  const side = oddSide(expectedFrom(told), nights, Math.max(0, now - leftIn));
   if (side === null) return null;
   const last = lastVisit?.count ?? told.at(-1)!.count;
   return { side, last, now, most: trap.most, around: countsAround(trap, view, on) };
