@@ -45,18 +45,36 @@ for (const half of [0, 1])
       });
   });
 
-test('the week on paper names every decision, field to scout, trap to check and lure that is due', async ({ page, request }) => {
+test('the week on paper is a sheet for the wall, one for the cab and one of every field, on A4 and on Letter', async ({
+  page,
+  request,
+}) => {
+  const { due, fields } = await weekOf(request);
+  await page.goto('/');
+  await page.getByRole('link', { name: 'Print' }).click();
+  await expect(page.locator('.sheet-grid')).toBeVisible();
+  for (const format of ['A4', 'Letter'] as const) {
+    const sheets = await rendered(await page.pdf({ format }));
+    const [wall, cab, all, ...more] = sheets.map(({ text }) => text.replaceAll(/\s+/g, ' '));
+    expect(more, format).toEqual([]);
+    for (const { name } of [...due.decisions, ...due.scouting]) expect(wall, format).toContain(name);
+    for (const { dueSince } of due.decisions) if (dueSince) expect(wall).toMatch(/\d days? late/);
+    for (const { station } of due.checks) expect(cab, format).toContain(station);
+    for (const { trapId } of due.lures) expect(cab, format).toContain(trapId);
+    for (const { name, farm } of fields) for (const said of [name, farm]) expect(all, format).toContain(said);
+  }
+});
+
+test('this week as it stands, printed, names every decision, field to scout, trap to check and lure that is due', async ({
+  page,
+  request,
+}) => {
   const { due } = await weekOf(request);
   await page.goto('/');
   await expect(page.locator('.week')).toBeVisible();
-  for (const format of ['A4', 'Letter'] as const) {
-    const sheets = await rendered(await page.pdf({ format }));
-    const all = sheets
-      .map(({ text }) => text)
-      .join(' ')
-      .replaceAll(/\s+/g, ' ');
-    for (const { name } of [...due.decisions, ...due.scouting]) expect(all, format).toContain(name);
-    for (const { station } of [...due.checks, ...due.lures]) expect(all, format).toContain(station);
-    expect(all).not.toMatch(/and \d+ more/);
-  }
+  const sheets = await rendered(await page.pdf({ format: 'A4' }));
+  const all = sheets.map(({ text }) => text.replaceAll(/\s+/g, ' ')).join(' ');
+  for (const { name } of [...due.decisions, ...due.scouting]) expect(all).toContain(name);
+  for (const { station } of [...due.checks, ...due.lures]) expect(all).toContain(station);
+  expect(all).not.toMatch(/and \d+ more/);
 });

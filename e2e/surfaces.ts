@@ -111,6 +111,7 @@ export const SURFACES: readonly Surface[] = [
   { name: 'a season planned', path: () => '/season', ready: 'main h2' },
   { name: 'rounds planned', path: () => '/rounds', ready: 'main h1' },
   { name: 'the bulletin', path: () => '/bulletin', ready: '.bulletin-sheet h3' },
+  { name: 'the week on paper', path: () => '/sheet', ready: '.sheet-grid' },
   { name: 'the sheet of counts', path: () => '/rounds/counts', ready: '.counts-box' },
   { name: 'scouting plans', path: () => '/rounds/scouting', ready: 'main h1' },
   { name: 'one scouting plan', path: ({ due }) => scoutingOf(due.scouting[0]!), ready: 'main svg' },

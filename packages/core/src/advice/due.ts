@@ -5,20 +5,20 @@ import { ASSUMPTIONS } from '../catalogue/index.ts';
 import type { LureRecord, TrapRecord } from '../records/schema.ts';
 import { historyOf, type Prepared } from './prepare.ts';
 
-/**
- * The next visit to a trap: its last visit plus the rhythm it has been visited in (median of its last five gaps,
- * at most a week; a week while there is no rhythm yet).
- */
+/** The next visit to a trap: its last visit, or the day it was hung, plus the rhythm it is visited in. */
 export function checkDue(prepared: Prepared, trap: TrapRecord): Day {
-  const { intervals } = historyOf(prepared, trap);
-  const last = intervals.at(-1)?.to ?? day(trap.hungOn);
-  const gaps = intervals
-    .slice(-5)
+  const last = historyOf(prepared, trap).intervals.at(-1)?.to ?? day(trap.hungOn);
+  return addDays(last, checkRhythm(prepared, trap));
+}
+
+/** Days between visits to a trap: median of its last five gaps, at most a week; a week while there is no rhythm yet. */
+export function checkRhythm(prepared: Prepared, trap: TrapRecord): number {
+  const gaps = historyOf(prepared, trap)
+    .intervals.slice(-5)
     .map((interval) => interval.nights)
     .sort((a, b) => a - b);
   const week = ASSUMPTIONS.usualCheckGapDays.value;
-  const rhythm = gaps.length < 2 ? week : Math.min(week, gaps[Math.floor(gaps.length / 2)]!);
-  return addDays(last, rhythm);
+  return gaps.length < 2 ? week : Math.min(week, gaps[Math.floor(gaps.length / 2)]!);
 }
 
 /** The soonest visit among traps that still hang, which may have been due before today; null when none hangs. */

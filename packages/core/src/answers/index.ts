@@ -31,4 +31,6 @@ export * from './traps-schema.ts';
 export { type WeatherSourcesView, weatherSourcesSchema, weatherSourcesView } from './weather-sources.ts';
 export { weekView } from './week.ts';
 export * from './week-schema.ts';
+export { weekSheetView } from './week-sheet.ts';
+export * from './week-sheet-schema.ts';
 export { daysLateOn, needsNothing, soonestCheck, type WeekSummary, weekSummary } from './week-summary.ts';

@@ -24,14 +24,7 @@ interface AdvisedField {
 }
 
 export function weekView(prepared: Prepared): WeekView {
-  const fields = prepared.program.fields
-    .filter((field) => inThisYear(prepared, field))
-    .map(
-      (field): AdvisedField => ({
-        field,
-        advice: prepared.insects.map((insect) => adviseCell(prepared, field.fieldId, insect)),
-      }),
-    );
+  const fields = advisedFields(prepared);
   const leadsTo = fieldsOfTraps(fields);
   const { name, invented } = prepared.program.settings;
   const traps = hanging(prepared, [...prepared.traps.values()]);
@@ -55,6 +48,20 @@ export function weekView(prepared: Prepared): WeekView {
     },
     fields: fields.map((field) => weekField(prepared, field)),
   };
+}
+
+const advisedFields = (prepared: Prepared): AdvisedField[] =>
+  prepared.program.fields
+    .filter((field) => inThisYear(prepared, field))
+    .map((field) => ({
+      field,
+      advice: prepared.insects.map((insect) => adviseCell(prepared, field.fieldId, insect)),
+    }));
+
+/** The fields where a decision or a walk is due, the latest first. */
+export function dueFieldsOf(prepared: Prepared): Readonly<Record<'decide' | 'scout', DueField[]>> {
+  const fields = advisedFields(prepared);
+  return { decide: dueFields(fields, 'decide'), scout: dueFields(fields, 'scout') };
 }
 
 /** A field whose crop came off long ago, or is planted next year, has no line on this week's page. */
@@ -150,7 +157,10 @@ function dueTrap(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo, why: Du
 }
 
 /** Station by station, as one may drive past them: the list is worked through outdoors. */
-function inRoundOrder(traps: readonly TrapRecord[], due: readonly DueTrap[]): DueTrap[] {
+export function inRoundOrder<T extends { readonly trapId: string; readonly station: string }>(
+  traps: readonly TrapRecord[],
+  due: readonly T[],
+): T[] {
   const asked = new Set(due.map(({ station }) => station));
   const places = new Map<string, TrapRecord>();
   for (const trap of traps) {

@@ -6,7 +6,7 @@ import { decision, decisionReason } from './decisions.en.ts';
 import { doubtLine } from './doubt.en.ts';
 import { evidence, noRule, outOfSeason } from './evidence.en.ts';
 import { exact, figure, percent } from './figures.ts';
-import { inShort } from './in-short.en.ts';
+import { grounds, inShort } from './in-short.en.ts';
 import { larvaeReason } from './larvae.en.ts';
 import { askedReason, closeCall } from './reasons.en.ts';
 import { skipReasonWords } from './skip-reason.ts';
@@ -39,6 +39,7 @@ export function english(options: WordingOptions): Wording {
     when: (advice) => when(advice, date),
     headline: (advice) => doubtedHeadline(advice, date),
     inShort: (advice) => inShort(advice, date, (item) => evidence(item, degrees, date, options.temperature)),
+    grounds: (advice) => grounds(advice, date, (item) => evidence(item, degrees, date, options.temperature)),
     evidence: (item) => evidence(item, degrees, date, options.temperature),
     caution: (item) => caution(item, date),
   };

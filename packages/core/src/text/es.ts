@@ -5,7 +5,7 @@ import { spanishDay as date, daysLate } from './days.ts';
 import { decision, decisionReason } from './decisions.es.ts';
 import { doubtLine } from './doubt.es.ts';
 import { evidence, noRule, outOfSeason } from './evidence.es.ts';
-import { inShort } from './in-short.es.ts';
+import { grounds, inShort } from './in-short.es.ts';
 import { larvaeReason } from './larvae.es.ts';
 import { askedReason, closeCall } from './reasons.es.ts';
 import { skipReasonWords } from './skip-reason.ts';
@@ -54,6 +54,7 @@ export function spanish(options: WordingOptions): Wording {
     when,
     headline: doubtedHeadline,
     inShort: (advice) => inShort(advice, (item) => evidence(item, degrees, options.temperature)),
+    grounds: (advice) => grounds(advice, (item) => evidence(item, degrees, options.temperature)),
     evidence: (item) => evidence(item, degrees, options.temperature),
     caution,
   };

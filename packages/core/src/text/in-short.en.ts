@@ -11,6 +11,22 @@ type Sentence = (item: Evidence) => string;
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What a verb rests on, without what to do about it: a line of a sheet that says that above. */
+export function grounds({ verb, because }: Advice, date: Dates, sentence: Sentence): string {
+  const first = <K extends Evidence['kind']>(kind: K) => because.find((item): item is Of<K> => item.kind === kind);
+  const [lead] = because;
+  if (lead?.kind === 'sample') return sample(lead, date) ?? sentence(lead);
+  const told = verb === 'scout' ? sent(lead, date) : null;
+  if (told) return told;
+  return [caught(first('rate'), first('trend')), asks(first('threshold'), first('tier'))].filter(Boolean).join(' ');
+}
+
+/** The figure from which a rule acts; null where it speaks of none. */
+function asks(threshold: Of<'threshold'> | undefined, tier: Of<'tier'> | undefined): string | null {
+  if (threshold) return `The rule: ${figure(threshold.threshold)} a ${threshold.per}.`;
+  return tier && tier.from !== null ? `The rule: ${figure(tier.from)} a night and more.` : null;
+}
+
 export function inShort({ verb, because }: Advice, date: Dates, sentence: Sentence): string {
   const first = <K extends Evidence['kind']>(kind: K) => because.find((item): item is Of<K> => item.kind === kind);
   const [lead] = because;

@@ -8,6 +8,22 @@ import { capital, event, number, plural, says, stageName, unitName, writes } fro
 type Of<K extends Evidence['kind']> = Evidence & { readonly kind: K };
 type Sentence = (item: Evidence) => string;
 
+/** What a verb rests on, without what to do about it: a line of a sheet that says that above. */
+export function grounds({ verb, because }: Advice, sentence: Sentence): string {
+  const first = <K extends Evidence['kind']>(kind: K) => because.find((item): item is Of<K> => item.kind === kind);
+  const [lead] = because;
+  if (lead?.kind === 'sample') return sample(lead) ?? sentence(lead);
+  const told = verb === 'scout' ? sent(lead) : null;
+  if (told) return told;
+  return [caught(first('rate'), first('trend')), asks(first('threshold'), first('tier'))].filter(Boolean).join(' ');
+}
+
+/** The figure from which a rule acts; null where it speaks of none. */
+function asks(threshold: Of<'threshold'> | undefined, tier: Of<'tier'> | undefined): string | null {
+  if (threshold) return `La regla: ${number(threshold.threshold)} por ${threshold.per === 'night' ? 'noche' : 'semana'}.`;
+  return tier && tier.from !== null ? `La regla: ${number(tier.from)} por noche o más.` : null;
+}
+
 export function inShort({ verb, because }: Advice, sentence: Sentence): string {
   const first = <K extends Evidence['kind']>(kind: K) => because.find((item): item is Of<K> => item.kind === kind);
   const [lead] = because;

@@ -43,6 +43,8 @@ export interface Wording {
   readonly headline: (advice: Advice) => string;
   /** The reason for the verb in a few words that a grower reads while walking; the verb itself stands before it. */
   readonly inShort: (advice: Advice) => string;
+  /** What the verb rests on, without what to do about it. */
+  readonly grounds: (advice: Advice) => string;
   readonly evidence: (evidence: Evidence) => string;
   readonly caution: (caution: Caution) => string;
 }

@@ -1,4 +1,4 @@
-import { weekSchema, weekView } from '@duskwatch/core';
+import { weekSchema, weekSheetSchema, weekSheetView, weekView } from '@duskwatch/core';
 import { EVERY_ROLE, personOf } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
@@ -17,5 +17,20 @@ export const weekRoute: Route = (app, { reader, dayFor }) => {
       },
     },
     async (request) => weekView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
+  );
+
+  app.get(
+    '/api/week/sheet',
+    {
+      config: { allow: EVERY_ROLE },
+      schema: {
+        operationId: 'getWeekSheet',
+        tags: ['advice'],
+        summary: 'For a printed week: why each thing is due, and the drives of seven days with the lures for each',
+        querystring: asOf,
+        response: { 200: weekSheetSchema, 400: problems },
+      },
+    },
+    async (request) => weekSheetView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 };

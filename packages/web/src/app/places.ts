@@ -13,6 +13,7 @@ export const PLACES = [
     pages: [
       { id: 'week', to: '/', roles: ALL },
       { id: 'bulletin', to: '/bulletin', roles: STAFF },
+      { id: 'sheet', to: '/sheet', roles: ALL },
     ],
   },
   {
@@ -88,7 +89,7 @@ export const isOfToday = (path: string): boolean =>
 
 /** Which place an address belongs to, or the program's own pages; null: the door, or nowhere. */
 export function placeOf(path: string): PlaceId | 'program' | null {
-  if (path === '/' || path === '/bulletin') return 'week';
+  if (path === '/' || path === '/bulletin' || path === '/sheet') return 'week';
   if (/^\/fields\/[^/]+\/scouting\//.test(path)) return 'rounds';
   if (/^\/(program\/|help(\/|$))/.test(path)) return 'program';
   // Also of a page below, such as one trap.

@@ -136,6 +136,12 @@ const bulletin = createRoute({
   validateSearch: daySearch,
   component: lazyRouteComponent(() => import('../desk/bulletin/BulletinPage.tsx'), 'BulletinPage'),
 });
+const sheet = createRoute({
+  getParentRoute,
+  path: '/sheet',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../desk/sheet/WeekSheetPage.tsx'), 'WeekSheetPage'),
+});
 const counts = createRoute({
   getParentRoute,
   path: '/rounds/counts',
@@ -294,6 +300,7 @@ export const routerOver = (queries: QueryClient) =>
       rounds,
       season,
       bulletin,
+      sheet,
       counts,
       scouting,
       plan,

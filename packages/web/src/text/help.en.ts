@@ -41,6 +41,10 @@ export const helpEn = {
       title: 'Bulletin',
       text: 'The week for the growers, drafted from the counts: what flies, where it is heading, what to decide or look at by crop, and what is expected next. No figure is given of fewer than three farms, and no place. Words can be changed; when the draft comes to say something else, it says so. Nothing is sent from here.',
     },
+    sheet: {
+      title: 'The week on paper',
+      text: 'For the wall and the cab. The first sheet is what to decide and to scout, with room to write who decided and what was found. The second is for the drives: a box to tick for each visit of seven days, and the lures for each day. The third is every field with its verbs. Late is said in words, for a grey printer.',
+    },
     counts: {
       title: 'Enter counts',
       text: 'Counts written on paper, entered for one day: digits and Tab, or a column pasted from a spreadsheet. Nothing is kept until you save, and then all of it together; Undo takes it back together. A trap whose visit of that day is in the records already is corrected on its own page.',

@@ -42,6 +42,10 @@ export const helpEs: HelpWords = {
       title: 'Boletín',
       text: 'La semana para los productores, redactada con los conteos: qué vuela, hacia dónde va, qué decidir o ir a mirar por cultivo, y qué se espera. No se da ninguna cifra de menos de tres fincas, ni lugares. Las palabras se pueden cambiar; si el borrador llega a decir otra cosa, lo dice. Desde aquí no se envía nada.',
     },
+    sheet: {
+      title: 'La semana en papel',
+      text: 'Para la pared y la camioneta. La primera hoja trae lo que hay que decidir y revisar, con lugar para escribir quién decidió y qué se halló. La segunda es para las salidas: una casilla por visita en siete días y los cebos de cada día. La tercera trae todas las parcelas con sus verbos. El atraso va en palabras, para impresoras grises.',
+    },
     counts: {
       title: 'Anotar conteos',
       text: 'Conteos escritos en papel, anotados para un día: cifras y Tab, o una columna pegada de una hoja de cálculo. No queda nada hasta que usted guarda, y entonces todo junto; Deshacer lo quita junto. Una trampa cuya visita de ese día ya está en los registros se corrige en su propia página.',

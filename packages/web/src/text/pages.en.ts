@@ -8,6 +8,7 @@ export const pagesEn = {
   pages: {
     week: 'This week',
     bulletin: 'Bulletin',
+    sheet: 'On paper',
     list: 'List',
     map: 'Map',
     questions: 'Questions',

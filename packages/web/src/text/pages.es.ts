@@ -9,6 +9,7 @@ export const pagesEs: PagesWords = {
   pages: {
     week: 'Esta semana',
     bulletin: 'Boletín',
+    sheet: 'En papel',
     list: 'Lista',
     map: 'Mapa',
     questions: 'Preguntas',

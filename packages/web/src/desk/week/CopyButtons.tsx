@@ -1,4 +1,5 @@
 import type { WeekView } from '@duskwatch/core';
+import { Link } from '@tanstack/react-router';
 import { words } from '../../text/index.ts';
 import { useWording } from '../../text/wording.ts';
 import { TakeAlong } from '../../ui/table/TakeAlong.tsx';
@@ -16,9 +17,9 @@ export function CopyButtons({ view, selection }: { view: WeekView; selection: We
         csv={() => weekAsCsv(selection)}
         className="button"
       />
-      <button type="button" className="button" onClick={() => window.print()}>
+      <Link to="/sheet" className="button">
         {w.print}
-      </button>
+      </Link>
     </>
   );
 }
