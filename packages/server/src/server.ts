@@ -23,6 +23,7 @@ import { invitationsRoute } from './routes/invitations.ts';
 import { labelsRoute } from './routes/labels.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { ownFieldsRoute } from './routes/own-fields.ts';
+import { passKeysRoute } from './routes/pass-keys.ts';
 import { peopleRoute } from './routes/people.ts';
 import { programRoute } from './routes/program.ts';
 import { reviewRoute } from './routes/review.ts';
@@ -125,6 +126,7 @@ export function buildServer({
       checklistsRoute,
       reviewRoute,
       sessionRoute,
+      passKeysRoute,
       invitationsRoute,
       peopleRoute,
       openApiRoute,

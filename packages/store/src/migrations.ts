@@ -1,5 +1,5 @@
 /** The schema's history. Each step runs once, in a transaction, and is never edited after its release. */
-import { createAccountTables } from './accounts/tables.ts';
+import { createAccountTables, createPassKeyTables } from './accounts/tables.ts';
 import { createCalendarTables } from './calendars/tables.ts';
 import { StoreError } from './error.ts';
 import { createImportTables } from './imports/tables.ts';
@@ -42,6 +42,7 @@ const MIGRATIONS: readonly ((flavour: Flavour) => readonly string[])[] = [
   createCalendarTables,
   reasonsOutOfNotes,
   createImportTables,
+  createPassKeyTables,
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

@@ -1,6 +1,7 @@
 /** What people do with accounts, whichever route they come by. */
 import { type Language, nameKey, type Person, tidyName } from '@duskwatch/core';
 import { type Accepted, type AccountStore, type Invitation, uuidv7 } from '@duskwatch/store';
+import { type PassKeys, passKeysIn } from './pass-keys.ts';
 import { hashPassword, isPassword } from './passwords.ts';
 import { isFromTheFuture, type Sessions, sessionsIn } from './sessions.ts';
 import { type Throttle, throttle } from './throttle.ts';
@@ -29,6 +30,7 @@ export type Attempt = { readonly person: Person } | { readonly waitS: number } |
 export interface Accounts {
   readonly store: AccountStore;
   readonly sessions: Sessions;
+  readonly passKeys: PassKeys;
   readonly now: () => Date;
   signIn(name: string, password: string, address: string): Promise<Attempt>;
   needsFirstPerson(): Promise<boolean>;
@@ -88,6 +90,7 @@ export function accountsOn({
   return {
     store,
     sessions: sessionsIn(store, now, publicOrigin),
+    passKeys: passKeysIn(store, now),
     now,
     signIn(name, password, address) {
       const key = nameKey(name);

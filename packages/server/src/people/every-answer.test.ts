@@ -7,6 +7,7 @@ import { expect, it, onTestFinished } from 'vitest';
 import { answersAreDescribed } from '../described.testing.ts';
 import { buildServer } from '../server.ts';
 import { memoryStore, smallProgram } from '../small-program.testing.ts';
+import { device } from './device.testing.ts';
 import { PASSWORD, served } from './served.testing.ts';
 
 const READING = { kind: 'counts', traps: 1, checks: 1, insects: [], from: null, to: null, words: [], days: 1 } as const;
@@ -58,9 +59,16 @@ it('what a coordinator does in a day is answered as described', async () => {
   const { path } = (await ida.post('/api/calendar', {})).json();
   expect((await ida.get(path)).statusCode).toBe(200);
   expect((await server.browser().signIn('Ida Brook', PASSWORD)).statusCode).toBe(200);
+  const phone = device('http://localhost');
+  const made = phone.make((await ida.post('/api/pass-keys/options', { password: PASSWORD })).json());
+  expect((await ida.post('/api/pass-keys', { name: 'Phone', response: made })).statusCode).toBe(201);
+  const signed = phone.sign((await ida.post('/api/session/pass-key-options', {})).json());
+  expect((await server.browser().post('/api/session/pass-key', signed)).statusCode).toBe(200);
+  expect((await ida.send('DELETE', `/api/pass-keys?id=${phone.id}`)).statusCode).toBe(204);
 
   const here = [
     'DELETE /api/invitations/:id',
+    'DELETE /api/pass-keys',
     'GET /api/invitations/by-token/:token',
     'GET /api/photos/:photo',
     'GET /api/scouting.pdf',
@@ -69,9 +77,11 @@ it('what a coordinator does in a day is answered as described', async () => {
     'POST /api/conflicts/settle',
     'POST /api/imports',
     'POST /api/imports/:importId/undo',
+    'POST /api/pass-keys',
     'POST /api/photos',
     'POST /api/revisions/:revisionId/restore',
     'POST /api/session',
+    'POST /api/session/pass-key',
   ];
   expect([...server.succeeded].filter((route) => here.includes(route)).sort()).toEqual(here);
 });

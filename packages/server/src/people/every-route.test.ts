@@ -24,6 +24,16 @@ interface Asked {
 const PLACE = { id: 'a', latitude: 44, longitude: -62 };
 const LABELS = { grid: 'a4-3x7', startAt: 1, trapIds: null, language: 'en', length: 'm', contact: '', outlines: false };
 
+const KEY_MADE = { clientDataJSON: 'AAAA', attestationObject: 'AAAA' };
+/** Of a key that nobody has. */
+const KEY_ANSWER = {
+  id: 'AAAA',
+  rawId: 'AAAA',
+  type: 'public-key',
+  clientExtensionResults: {},
+  response: { clientDataJSON: 'AAAA', authenticatorData: 'AAAA', signature: 'AAAA' },
+};
+
 /** A check of a trap that nobody has. */
 const IMPORT = {
   importId: uuidv7(),
@@ -168,6 +178,15 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'POST /api/photos': ['400 400 403 403 401', () => ({ url: '/api/photos' })],
   'GET /api/session': ['200 200 200 200 200', () => ({ url: '/api/session' })],
   'POST /api/session': ['401 401 401 401 401', () => ({ url: '/api/session', body: { name: 'somebody', password: PASSWORD } })],
+  'POST /api/session/pass-key-options': ['200 200 200 200 200', () => ({ url: '/api/session/pass-key-options' })],
+  'POST /api/session/pass-key': ['401 401 401 401 401', () => ({ url: '/api/session/pass-key', body: KEY_ANSWER })],
+  'GET /api/pass-keys': ['200 200 200 200 401', () => ({ url: '/api/pass-keys' })],
+  'POST /api/pass-keys/options': ['200 200 200 200 401', () => ({ url: '/api/pass-keys/options', body: { password: PASSWORD } })],
+  'POST /api/pass-keys': [
+    '400 400 400 400 401',
+    () => ({ url: '/api/pass-keys', body: { name: 'Phone', response: { ...KEY_ANSWER, response: KEY_MADE } } }),
+  ],
+  'DELETE /api/pass-keys': ['404 404 404 404 401', () => ({ url: '/api/pass-keys?id=AAAA' })],
   'PATCH /api/session': ['204 204 204 204 401', () => ({ url: '/api/session', body: { language: 'es' } })],
   'DELETE /api/session': ['204 204 204 204 204', () => ({ url: '/api/session' })],
   'DELETE /api/sessions': ['204 204 204 204 401', () => ({ url: '/api/sessions' })],
@@ -191,6 +210,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
 /** Those that here only refuse: `every-answer` has them succeed. */
 const SUCCEED_ELSEWHERE = [
   'DELETE /api/invitations/:id',
+  'DELETE /api/pass-keys',
   'GET /api/invitations/by-token/:token',
   'GET /api/photos/:photo',
   'GET /api/scouting.pdf',
@@ -199,10 +219,12 @@ const SUCCEED_ELSEWHERE = [
   'POST /api/conflicts/settle',
   'POST /api/imports',
   'POST /api/imports/:importId/undo',
+  'POST /api/pass-keys',
   'POST /api/photos',
   'POST /api/revisions/:revisionId/restore',
   'POST /api/rounds/driving-times',
   'POST /api/session',
+  'POST /api/session/pass-key',
 ];
 
 describe('every route', () => {

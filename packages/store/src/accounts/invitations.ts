@@ -1,5 +1,6 @@
 import type { Person } from '@duskwatch/core';
 import { type Context, type Procedure, rows, run } from '../procedure.ts';
+import { endPassKeysOf } from './pass-keys.ts';
 import { add, note, personById, personNamed } from './people.ts';
 import { endSessionsOf } from './sessions.ts';
 import { invitationOf } from './tables.ts';
@@ -91,6 +92,7 @@ function* setPassword(context: Context, personId: string, passwordHash: string):
       .where('person_id', '=', personId),
   );
   yield* endSessionsOf(context, personId);
+  yield* endPassKeysOf(context, personId);
 }
 
 function* remove({ db, program }: Context, invitationId: string): Procedure<void> {

@@ -1,5 +1,6 @@
 import type { Context, Driver } from '../procedure.ts';
 import { accept, invitationFor, invitations, invite, withdraw } from './invitations.ts';
+import { addPassKey, passKey, passKeysOf, passKeyUsed, removePassKey } from './pass-keys.ts';
 import { addFirst, change, log, people, personNamed, setLanguage } from './people.ts';
 import { endSession, endSessionsOf, seen, session, startSession } from './sessions.ts';
 import type { AccountStore } from './types.ts';
@@ -22,6 +23,11 @@ export function accountStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>, 
     seen: (tokenHash, at) => write(program, seen(context, tokenHash, at)),
     endSession: (tokenHash) => write(program, endSession(context, tokenHash)),
     endSessionsOf: (personId) => write(program, endSessionsOf(context, personId)),
+    addPassKey: (key) => write(program, addPassKey(context, key)),
+    passKeysOf: (personId) => read(passKeysOf(context, personId)),
+    passKey: (credentialId) => read(passKey(context, credentialId)),
+    passKeyUsed: (credentialId, counter, at) => write(program, passKeyUsed(context, credentialId, counter, at)),
+    removePassKey: (personId, credentialId, at) => write(program, removePassKey(context, personId, credentialId, at)),
     log: (limit) => read(log(context, limit)),
   };
 }

@@ -1,5 +1,5 @@
 import type { Language, Person, Role } from '@duskwatch/core';
-import type { Invitation, PeopleAction, Session } from './types.ts';
+import type { Invitation, PassKey, PeopleAction, Session } from './types.ts';
 
 export interface PersonRow {
   program_id: string;
@@ -35,6 +35,19 @@ export interface SessionRow {
   seen_at: string;
 }
 
+export interface PassKeyRow {
+  program_id: string;
+  credential_id: string;
+  person_id: string;
+  public_key: string;
+  counter: number;
+  /** JSON array. */
+  transports: string;
+  name: string;
+  made_at: string;
+  used_at: string | null;
+}
+
 interface PeopleLogRow {
   program_id: string;
   entry_id: string;
@@ -50,10 +63,11 @@ export interface AccountTables {
   invitations: InvitationRow;
   sessions: SessionRow;
   people_log: PeopleLogRow;
+  pass_keys: PassKeyRow;
 }
 
 /** What a backup holds, in the order in which they depend on one another. Sessions end with the database they began in. */
-export const BACKED_UP_TABLES = ['people', 'invitations', 'people_log', 'calendar_feeds', 'imports'] as const;
+export const BACKED_UP_TABLES = ['people', 'invitations', 'people_log', 'calendar_feeds', 'imports', 'pass_keys'] as const;
 
 /** Instants are text that is compared as bytes on both databases. */
 export function createAccountTables(flavour: 'sqlite' | 'postgres'): readonly string[] {
@@ -110,6 +124,25 @@ export function createAccountTables(flavour: 'sqlite' | 'postgres'): readonly st
   ];
 }
 
+export function createPassKeyTables(flavour: 'sqlite' | 'postgres'): readonly string[] {
+  return [
+    `create table pass_keys (
+      program_id text not null,
+      credential_id text not null,
+      person_id text not null,
+      public_key text not null,
+      counter ${flavour === 'postgres' ? 'double precision' : 'integer'} not null,
+      transports text not null,
+      name text not null,
+      made_at text not null,
+      used_at text,
+      primary key (program_id, credential_id),
+      foreign key (program_id, person_id) references people (program_id, person_id)
+    ) ${flavour === 'sqlite' ? 'strict' : ''}`,
+    'create index pass_keys_person on pass_keys (program_id, person_id)',
+  ];
+}
+
 export const PERSON_COLUMNS = ['people.person_id', 'name', 'role', 'farms', 'language', 'disabled'] as const;
 
 export const personOf = (row: Omit<PersonRow, 'program_id' | 'name_key' | 'password_hash'>): Person => ({
@@ -137,4 +170,15 @@ export const sessionOf = (row: Omit<SessionRow, 'program_id'>): Session => ({
   personId: row.person_id,
   startedAt: row.started_at,
   seenAt: row.seen_at,
+});
+
+export const passKeyOf = (row: Omit<PassKeyRow, 'program_id'>): PassKey => ({
+  credentialId: row.credential_id,
+  personId: row.person_id,
+  publicKey: row.public_key,
+  counter: row.counter,
+  transports: JSON.parse(row.transports) as string[],
+  name: row.name,
+  madeAt: row.made_at,
+  usedAt: row.used_at,
 });

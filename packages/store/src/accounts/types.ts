@@ -41,6 +41,22 @@ export interface Session {
   readonly seenAt: string;
 }
 
+/** A key of Web Authentication that somebody's device keeps; here is its public half. */
+export interface PassKey {
+  /** Base64url, as is the key. */
+  readonly credentialId: string;
+  readonly personId: string;
+  /** COSE. */
+  readonly publicKey: string;
+  /** How often it has signed, as far as its device says; 0 where it does not. */
+  readonly counter: number;
+  readonly transports: readonly string[];
+  /** What its owner calls it. */
+  readonly name: string;
+  readonly madeAt: string;
+  readonly usedAt: string | null;
+}
+
 export const PEOPLE_ACTIONS = [
   'first-person',
   'invited',
@@ -51,6 +67,8 @@ export const PEOPLE_ACTIONS = [
   'farms-changed',
   'disabled',
   'enabled',
+  'pass-key-added',
+  'pass-key-removed',
 ] as const;
 export type PeopleAction = (typeof PEOPLE_ACTIONS)[number];
 
@@ -89,7 +107,7 @@ export interface AccountStore {
   invitationFor(tokenHash: string): Promise<{ readonly invitation: Invitation; readonly person: Person | null } | null>;
   /**
    * Uses an invitation up. A newcomer gets the invitation's role and farms; somebody known gets the new password
-   * alone, and their sessions end.
+   * alone, and their sessions and pass-keys end.
    */
   accept(
     tokenHash: string,
@@ -106,6 +124,17 @@ export interface AccountStore {
   seen(tokenHash: string, at: string): Promise<void>;
   endSession(tokenHash: string): Promise<void>;
   endSessionsOf(personId: string): Promise<void>;
+
+  /** Refused when the credential is known already. */
+  addPassKey(key: PassKey): Promise<boolean>;
+  /** The newest first. */
+  passKeysOf(personId: string): Promise<PassKey[]>;
+  /** Of a person who is not disabled. */
+  passKey(credentialId: string): Promise<{ readonly key: PassKey; readonly person: Person } | null>;
+  /** Keeps how often it has signed; false when it has signed as often already, as a copy of it may have. */
+  passKeyUsed(credentialId: string, counter: number, at: string): Promise<boolean>;
+  /** False when the person has no such key. */
+  removePassKey(personId: string, credentialId: string, at: string): Promise<boolean>;
 
   /** Newest first. */
   log(limit: number): Promise<PeopleLogEntry[]>;

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join as joinPath } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import type { AccountStore, By, Invitation, NewPerson } from '../accounts/types.ts';
+import type { AccountStore, By, Invitation, NewPerson, PassKey } from '../accounts/types.ts';
 import { uuidv7 } from '../uuid.ts';
 import type { Bench } from './bench.ts';
 
@@ -184,11 +184,49 @@ export function accountContract(bench: Bench): void {
     expect(await accounts.people()).toHaveLength(2);
   });
 
+  test('a pass-key is its owner’s alone, signs onwards only, and ends with a new password', async () => {
+    const accounts = await started();
+    await join(accounts, 'Bo');
+    const key = (credentialId: string, personId = 'id-Ida', counter = 0): PassKey => ({
+      credentialId,
+      personId,
+      publicKey: 'pQECAyYg',
+      counter,
+      transports: ['internal'],
+      name: 'Phone',
+      madeAt: at,
+      usedAt: null,
+    });
+    expect([await accounts.addPassKey(key('a')), await accounts.addPassKey(key('b', 'id-Bo', 3))]).toEqual([true, true]);
+    expect(await accounts.addPassKey(key('a', 'id-Bo'))).toBe(false);
+    expect(await accounts.passKey('a')).toMatchObject({ key: key('a'), person: { name: 'Ida' } });
+    expect(await accounts.passKey('never')).toBeNull();
+    // One that does not count says 0 each time; of one that counts, a copy gives itself away.
+    expect([await accounts.passKeyUsed('a', 0, later), await accounts.passKeyUsed('a', 0, later)]).toEqual([true, true]);
+    expect([await accounts.passKeyUsed('b', 4, later), await accounts.passKeyUsed('b', 4, later)]).toEqual([true, false]);
+    expect(await accounts.passKeyUsed('b', 0, later)).toBe(false);
+    expect((await accounts.passKeysOf('id-Bo')).map(({ counter, usedAt }) => [counter, usedAt])).toEqual([[4, later]]);
+    expect(await accounts.removePassKey('id-Ida', 'b', later)).toBe(false);
+    expect([await accounts.removePassKey('id-Ida', 'a', later), await accounts.passKeysOf('id-Ida')]).toEqual([true, []]);
+    await accounts.change('id-Bo', { disabled: true }, byIda);
+    expect(await accounts.passKey('b')).toBeNull();
+    await accounts.change('id-Bo', { disabled: false }, byIda);
+    const again = invitation({ personId: 'id-Bo' });
+    await accounts.invite(again, byIda);
+    await accounts.accept(again.tokenHash, () => true, newPerson('Bo'), later);
+    expect(await accounts.passKeysOf('id-Bo')).toEqual([]);
+    const [last] = await accounts.log(100);
+    expect(last!.action).toBe('new-password');
+    expect((await accounts.log(100)).map(({ action, detail }) => `${action} ${detail}`)).toContain('pass-key-removed Phone');
+  });
+
   test('a backup keeps people and invitations and no session', async () => {
     const url = await bench.harness.fresh();
     const accounts = await started(url);
     await accounts.startSession(session('id-Ida', 'a'), NOTHING_OLD);
     await accounts.invite(invitation(), byIda);
+    const key = { credentialId: 'k', personId: 'id-Ida', publicKey: 'pQ', counter: 1, transports: [], name: 'Phone', madeAt: at };
+    await accounts.addPassKey({ ...key, usedAt: null });
     const folder = mkdtempSync(joinPath(tmpdir(), 'duskwatch-backup-'));
     onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
     const file = joinPath(folder, 'copy.sqlite');
@@ -197,6 +235,7 @@ export function accountContract(bench: Bench): void {
     expect(await copy.people()).toEqual(await accounts.people());
     expect(await copy.invitations()).toEqual(await accounts.invitations());
     expect(await copy.log(10)).toEqual(await accounts.log(10));
+    expect(await copy.passKeysOf('id-Ida')).toEqual(await accounts.passKeysOf('id-Ida'));
     expect(await copy.session('a')).toBeNull();
   });
 }
