@@ -81,6 +81,51 @@ test('a wrong password is told in a way that helps, and a right one opens the pa
   await expect(page).toHaveURL(/settings/);
 });
 
+test('a pass-key made in the settings opens the door without a password, until it is taken away', { tag: '@desk' }, async ({
+  page,
+  context,
+}) => {
+  // Keys belong to a name: not to a bare address.
+  const url = server.url.replace('127.0.0.1', 'localhost');
+  const device = await context.newCDPSession(page);
+  await device.send('WebAuthn.enable');
+  await device.send('WebAuthn.addVirtualAuthenticator', {
+    options: {
+      protocol: 'ctap2',
+      transport: 'internal',
+      hasResidentKey: true,
+      hasUserVerification: true,
+      isUserVerified: true,
+      automaticPresenceSimulation: true,
+    },
+  });
+  await page.goto(`${url}/program/settings`);
+  await page.getByLabel('Name').fill('Ida Brook');
+  await page.getByLabel('Password', { exact: true }).fill(PASSWORD);
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await page.getByRole('button', { name: 'Add a pass-key' }).click();
+  const sheet = page.getByRole('dialog', { name: 'Add a pass-key' });
+  await sheet.getByLabel('What to call it').fill('Desk');
+  await sheet.getByLabel('Password', { exact: true }).fill('something else entirely');
+  await sheet.getByRole('button', { name: 'Go on' }).click();
+  await expect(sheet.getByText('That is not your password.')).toBeVisible();
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await sheet.getByLabel('Password', { exact: true }).fill(PASSWORD);
+  await sheet.getByRole('button', { name: 'Go on' }).click();
+  await expect(sheet).toBeHidden();
+  await expect(page.locator('.pass-keys li')).toContainText('Desk, added');
+  await page.getByRole('button', { name: 'Sign out', exact: true }).click();
+  await page.getByRole('button', { name: 'Sign in with a pass-key' }).click();
+  await expect(page.locator('.cell').first()).toBeVisible();
+  await page.goto(`${url}/program/settings`);
+  await expect(page.locator('.pass-keys li')).toContainText('last used');
+  await page.getByRole('button', { name: 'Take the pass-key Desk away' }).click();
+  await expect(page.locator('.pass-keys li')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Sign out', exact: true }).click();
+  await page.getByRole('button', { name: 'Sign in with a pass-key' }).click();
+  await expect(page.getByRole('alert')).toContainText('not known here any more');
+});
+
 test('a grower joins by a link, sees own farms and nothing of others', async ({ page, playwright, context, isMobile }) => {
   const coordinator = await playwright.request.newContext();
   await server.signIn(coordinator, 'Ida Brook');

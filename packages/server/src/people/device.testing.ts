@@ -86,6 +86,8 @@ export function device(origin: string, { counts = true } = {}) {
       };
     },
     /** A copy of it would go on from where it stands. */
-    rewind: () => void (count -= 1),
+    rewind: () => {
+      count -= 1;
+    },
   };
 }

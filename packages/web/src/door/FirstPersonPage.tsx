@@ -3,14 +3,14 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { send } from '../api/client.ts';
 import { type Session, sessionQuery } from '../api/session.ts';
+import { TextEntry } from '../shared/entry/entries.tsx';
+import { Form } from '../shared/entry/Form.tsx';
 import { type Faults, hasFault, serverFaults } from '../shared/faults.ts';
 import { language } from '../text/language.ts';
 import { peopleWords } from '../text/people.ts';
 import { LanguageChoice } from '../ui/LanguageChoice.tsx';
 import { useTitle } from '../ui/media.ts';
 import { enter } from './enter.ts';
-import { TextEntry } from './entries.tsx';
-import { Form } from './Form.tsx';
 import { IntroductionEntries, introductionFaults } from './Introduction.tsx';
 
 /** The first start: the code from the terminal makes the first coordinator. */

@@ -1,7 +1,7 @@
 import { PASSWORD_MIN_LENGTH } from '@duskwatch/core';
+import { PasswordEntry, TextEntry } from '../shared/entry/entries.tsx';
 import { type Faults, nameTrouble, passwordTrouble } from '../shared/faults.ts';
 import { peopleWords } from '../text/people.ts';
-import { PasswordEntry, TextEntry } from './entries.tsx';
 
 export interface Introduced {
   readonly name: string;

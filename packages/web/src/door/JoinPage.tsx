@@ -5,6 +5,7 @@ import { ApiError, send } from '../api/client.ts';
 import { type Session, sessionQuery } from '../api/session.ts';
 import { dayText } from '../format/day.ts';
 import { localDay } from '../format/local-day.ts';
+import { Form } from '../shared/entry/Form.tsx';
 import { type Faults, hasFault, serverFaults } from '../shared/faults.ts';
 import { language } from '../text/language.ts';
 import { peopleWords } from '../text/people.ts';
@@ -12,7 +13,6 @@ import { Failure } from '../ui/Failure.tsx';
 import { LanguageChoice } from '../ui/LanguageChoice.tsx';
 import { useTitle } from '../ui/media.ts';
 import { enter } from './enter.ts';
-import { Form } from './Form.tsx';
 import { IntroductionEntries, introductionFaults } from './Introduction.tsx';
 import { type InvitedTo, invitationQuery } from './queries.ts';
 

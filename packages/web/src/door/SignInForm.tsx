@@ -2,10 +2,10 @@ import type { Person } from '@duskwatch/core';
 import { useState } from 'react';
 import { send } from '../api/client.ts';
 import type { Session } from '../api/session.ts';
+import { PasswordEntry, TextEntry } from '../shared/entry/entries.tsx';
+import { Form } from '../shared/entry/Form.tsx';
 import { type Faults, hasFault, serverFaults } from '../shared/faults.ts';
 import { peopleWords } from '../text/people.ts';
-import { PasswordEntry, TextEntry } from './entries.tsx';
-import { Form } from './Form.tsx';
 
 /** Name and password. `signedIn` gets whoever they belong to. */
 export function SignInForm({ name: known = '', signedIn }: { name?: string; signedIn: (person: Person) => void }) {

@@ -6,6 +6,7 @@ import { peopleWords } from '../text/people.ts';
 import { LanguageChoice } from '../ui/LanguageChoice.tsx';
 import { useTitle } from '../ui/media.ts';
 import { enter } from './enter.ts';
+import { PassKeyButton } from './PassKeyButton.tsx';
 import { SignInForm } from './SignInForm.tsx';
 
 /** Stands at its own address, and in place of any page that needs somebody known. */
@@ -29,6 +30,7 @@ export function SignInPage() {
       ) : (
         <>
           <p>{w.lead}</p>
+          <PassKeyButton signedIn={(person) => enter(person, here)} />
           <SignInForm signedIn={(person) => enter(person, here)} />
           <p className="door-foot">{w.forgot}</p>
           <LanguageChoice />

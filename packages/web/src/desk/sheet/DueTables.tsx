@@ -100,7 +100,7 @@ function Part({ title, note, none, children }: { title: string; note: string; no
       <h3>
         <b className="sheet-number">{number}</b> {rest.join(' ')} <i>{note}</i>
       </h3>
-      {none === false ? children : <p>{none}</p>}
+      {none === false ? children : <p className="sheet-none">{none}</p>}
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { forgetSession, sessionQuery } from '../../api/session.ts';
 import { peopleWords } from '../../text/people.ts';
 import { Setting } from '../../ui/Setting.tsx';
 import { useDesk } from '../record/desk.ts';
+import { PassKeys } from './PassKeys.tsx';
 
 /** Who is signed in here, and the ways out. */
 export function You() {
@@ -26,19 +27,22 @@ export function You() {
     location.assign('/sign-in');
   };
   return (
-    <Setting title={w.title} note={w.everywhereText}>
-      <p>
-        <b>{name}</b>. {w.as(peopleWords.roles[role].name)}. {farms.join(', ')}
-      </p>
-      {waiting > 0 && <p className="entries-fault">{w.unsent(waiting)}</p>}
-      <p className="actions">
-        <button type="button" className="button" onClick={() => leave('/api/session')}>
-          {w.signOut}
-        </button>
-        <button type="button" className="button" onClick={() => leave('/api/sessions')}>
-          {w.everywhere}
-        </button>
-      </p>
-    </Setting>
+    <>
+      <Setting title={w.title} note={w.everywhereText}>
+        <p>
+          <b>{name}</b>. {w.as(peopleWords.roles[role].name)}. {farms.join(', ')}
+        </p>
+        {waiting > 0 && <p className="entries-fault">{w.unsent(waiting)}</p>}
+        <p className="actions">
+          <button type="button" className="button" onClick={() => leave('/api/session')}>
+            {w.signOut}
+          </button>
+          <button type="button" className="button" onClick={() => leave('/api/sessions')}>
+            {w.everywhere}
+          </button>
+        </p>
+      </Setting>
+      <PassKeys />
+    </>
   );
 }

@@ -1,6 +1,6 @@
 import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react';
-import { type Faults, hasFault } from '../shared/faults.ts';
-import { peopleWords } from '../text/people.ts';
+import { peopleWords } from '../../text/people.ts';
+import { type Faults, hasFault } from '../faults.ts';
 
 /** A form that keeps what was typed, says what is wrong, and leads to the first entry that needs a look. */
 export function Form(props: {

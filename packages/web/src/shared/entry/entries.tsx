@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { peopleWords } from '../text/people.ts';
-import { type BoxProps, Field } from '../ui/Field.tsx';
+import { peopleWords } from '../../text/people.ts';
+import { type BoxProps, Field } from '../../ui/Field.tsx';
 
 interface EntryProps {
   readonly label: string;
