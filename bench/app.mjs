@@ -79,6 +79,25 @@ function observe(selector) {
 }
 
 /**
+ * Milliseconds of each task of the page's own thread while something is done with it, the longest first: the time that the
+ * processor worked on it. Beside another program on the same processor a task lasts longer, and is no heavier.
+ */
+export async function tasksDuring(browser, page, act) {
+  await browser.startTracing(page, { categories: ['disabled-by-default-devtools.timeline'] });
+  await act();
+  const { traceEvents } = JSON.parse((await browser.stopTracing()).toString());
+  const pages = new Set(
+    traceEvents.filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain').map(threadOf),
+  );
+  return traceEvents
+    .filter((event) => event.name === 'RunTask' && pages.has(threadOf(event)))
+    .map(({ tdur }) => tdur / 1_000)
+    .sort((a, b) => b - a);
+}
+
+const threadOf = ({ pid, tid }) => `${pid} ${tid}`;
+
+/**
  * A page at a slowed processor until what is waited for stands and no long task that began before is still running. It has
  * been open before, as on most days: the browser has its scripts, and has read them.
  */

@@ -16,6 +16,8 @@ export const run = () => withDemo(PORT, (base) => withBrowser((browser) => measu
 const quantile = (values, share) => [...values].sort((a, b) => a - b)[Math.ceil(values.length * share) - 1];
 
 async function measure(browser, base) {
+  const { stops } = await (await fetch(`${base}/api/round`)).json();
+  const before = new Map(stops.flatMap(({ traps }) => traps).map(({ trapId, lastVisit }) => [trapId, lastVisit?.count ?? 1]));
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.addInitScript(watchSaves);
   await page.goto(`${base}/round`);
@@ -24,7 +26,7 @@ async function measure(browser, base) {
   await page.getByRole('button', { name: 'Start the round' }).click();
   await page.context().setOffline(true);
   await page.getByRole('button', { name: /^Next:/ }).click();
-  for (let trap = 0; trap < TRAPS; trap += 1) await check(page);
+  for (let trap = 0; trap < TRAPS; trap += 1) await check(page, before);
   await page.waitForFunction((traps) => window.answered.length === traps && window.moved.length === traps, TRAPS);
   const { answered, moved } = await page.evaluate(() => ({ answered: window.answered, moved: window.moved }));
   const bare = await page.evaluate(bareWrites, TRAPS);
@@ -42,13 +44,16 @@ async function measure(browser, base) {
   };
 }
 
-async function check(page) {
+/** As many as the time before, so that no question about the count stands between the tap and the next trap. */
+async function check(page, before) {
   const save = page.getByRole('button', { name: /^Save/ });
   const outside = page.getByRole('button', { name: /stands outside/ });
   await save.or(outside).waitFor();
   if (await outside.isVisible()) await outside.click();
-  for (const digit of '12') await page.getByRole('button', { name: digit, exact: true }).click();
   const trap = new URL(page.url()).searchParams.get('trap');
+  for (const digit of String(before.get(trap))) await page.getByRole('button', { name: digit, exact: true }).click();
+  const keepLure = page.getByRole('button', { name: 'Not today' });
+  if (await keepLure.isVisible()) await keepLure.click();
   await save.click();
   await page.waitForURL((url) => url.searchParams.get('trap') !== trap);
 }

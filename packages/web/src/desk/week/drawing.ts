@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 
 /** How far above and below the window things are drawn, so that they are there before they are seen. */
-const MARGIN = '450px 0px';
+const MARGIN = '250px 0px';
 
 /** How much of a piece stands on the page: only its place, its words, or its pictures too. */
 type Extent = 'place' | 'words' | 'all';
