@@ -20,9 +20,12 @@ test('from what to trap to what to order: a decision changes plan, lures and bud
   const own = (view: SeasonView) => view.lines.filter((line) => line.insect === insect);
   await page.goto('/season?year=2027');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Season 2027');
-  const section = page.getByRole('region', { name, exact: true });
+  // Each insect is a line until it is opened; the first is open.
+  const section = page.locator('details.insect-plan', { has: page.getByRole('heading', { name, exact: true }) });
+  await section.getByRole('heading', { name, exact: true }).click();
   await expect(section.getByText('earliest plausible', { exact: false }).first()).toBeVisible();
-  for (const summary of await section.locator('summary:visible').all()) await summary.click();
+  for (const summary of await section.locator('summary:visible').all())
+    if ((await summary.locator('..').getAttribute('open')) === null) await summary.click();
   await expect(section.getByText('The harvest date written before', { exact: false }).first()).toBeVisible();
   await expectWithinPage(page);
 

@@ -3,6 +3,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 
 export const flightsEn = {
   title: 'Flights',
+  later: (n: number) => `${n} more, later than a week from now`,
   sub: (n: number) =>
     n === 0
       ? 'Nothing dated happens in the next seven days.'

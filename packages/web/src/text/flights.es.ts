@@ -4,6 +4,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 
 export const flightsEs: FlightsWords = {
   title: 'Vuelos',
+  later: (n) => `${n} más, a más de una semana`,
   sub: (n) =>
     n === 0
       ? 'Ninguna fecha cae en los próximos siete días.'

@@ -324,6 +324,7 @@ export const seasonEn = {
     },
     riskGrown: (planned: string, now: string) => `the risk of missing the rule grew from about ${planned} to ${now}`,
     areas: (n: number) => plural(n, 'area', 'areas'),
+    showAreas: (n: number) => `Show the ${plural(n, 'area', 'areas')}`,
     acts: {
       blind: (traps: number) => `Go and check: ${plural(traps, 'trap', 'traps')}`,
       'not-hung': (traps: number) => `Hanging list: ${plural(traps, 'trap', 'traps')}, as many lures`,

@@ -328,6 +328,7 @@ export const seasonEs: SeasonWords = {
     },
     riskGrown: (planned, now) => `el riesgo de no ver la regla creció de cerca de ${planned} a ${now}`,
     areas: (n) => plural(n, 'área', 'áreas'),
+    showAreas: (n) => (n === 1 ? 'Mostrar 1 área' : `Mostrar las ${n} áreas`),
     acts: {
       blind: (traps) => `Ir a revisar: ${plural(traps, 'trampa', 'trampas')}`,
       'not-hung': (traps) => `Lista para colgar: ${plural(traps, 'trampa', 'trampas')}, otros tantos atrayentes`,

@@ -11,8 +11,8 @@ export function Folded(props: { title: ReactNode; note?: string; open?: boolean;
       onToggle={(event) => event.currentTarget.open && ask(true)}
     >
       <summary>{title}</summary>
-      {asked && note && <p className="basis">{note}</p>}
-      {asked && children}
+      {(asked || props.open) && note && <p className="basis">{note}</p>}
+      {(asked || props.open) && children}
     </details>
   );
 }

@@ -1,4 +1,5 @@
-import { useCallback, useEffect, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
+import { flushSync } from 'react-dom';
 import { words } from '../text/index.ts';
 
 function useMedia(query: string): boolean {
@@ -25,4 +26,20 @@ export function useTitle(title: string) {
   useEffect(() => {
     document.title = `${title} · ${words.app.name}`;
   }, [title]);
+}
+
+/** Paper has no window: while something is printed all of it is drawn. */
+export function useOnPaper(): boolean {
+  const [paper, setPaper] = useState(false);
+  useEffect(() => {
+    const begin = () => flushSync(() => setPaper(true));
+    const end = () => setPaper(false);
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', end);
+    return () => {
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', end);
+    };
+  }, []);
+  return paper;
 }

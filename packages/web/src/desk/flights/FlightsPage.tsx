@@ -13,7 +13,7 @@ import { useWidth } from '../../ui/chart/useWidth.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { SelectField } from '../../ui/Field.tsx';
 import { Folded } from '../../ui/Folded.tsx';
-import { useTitle } from '../../ui/media.ts';
+import { useOnPaper, useTitle, useWide } from '../../ui/media.ts';
 import { Table } from '../../ui/table/Table.tsx';
 import { calendarAxis, type FlightAxis, heatAxis } from './axis.ts';
 import { AxisHead, FlightPicture, KeyMark } from './FlightRow.tsx';
@@ -32,6 +32,8 @@ export function FlightsPage() {
   const navigate = route.useNavigate();
   const { data, error, refetch, hasNextPage, isFetching, fetchNextPage } = useInfiniteQuery(flightsQuery(search.on));
   const [ref, width] = useWidth<HTMLDivElement>();
+  const wide = useWide();
+  const paper = useOnPaper();
   useTitle(w.title);
   useEffect(() => {
     if (hasNextPage && !isFetching && !error) void fetchNextPage();
@@ -53,7 +55,10 @@ export function FlightsPage() {
   // The axes of insects differ in their rules: farms are lined up by the heat of one.
   const heat = search.axis === 'heat' && (search.insect !== undefined || insects.length === 1);
   const axis = on && width > 0 ? (heat ? heatAxis : calendarAxis)(flying, on, drawn) : null;
+  // On a phone the week comes first and the rest behind it; with nothing in the week, all stands.
   const week = on ? flying.filter(({ next }) => next && next.dates.middle <= inAWeek(on)).length : 0;
+  const soon = flying.slice(0, wide || paper || week === 0 ? flying.length : week);
+  const later = flying.slice(soon.length);
   return (
     <main className="page flights-page" id="page" aria-busy={hasNextPage || !data}>
       <div className="page-head">
@@ -111,7 +116,12 @@ export function FlightsPage() {
       <div ref={ref}>
         {on && axis && flying.length > 0 && (
           <>
-            <Rows rows={flying} axis={axis} on={on} day={search.on} />
+            <Rows rows={soon} axis={axis} on={on} day={search.on} />
+            {later.length > 0 && (
+              <Folded title={w.later(later.length)} open={paper}>
+                <Rows rows={later} axis={axis} on={on} day={search.on} />
+              </Folded>
+            )}
             <Key />
           </>
         )}

@@ -1,20 +1,35 @@
 import type { SeasonLineView, SeasonView } from '@duskwatch/core';
 import { insectName } from '../../text/names.ts';
 import { seasonWords } from '../../text/season.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { AreaTable } from './AreaTable.tsx';
 import { Decide } from './Decide.tsx';
 import { Flights } from './Flights.tsx';
 import { Why } from './Why.tsx';
 
 /** One insect: what is decided for it everywhere, when its flight came before, and each area. */
-export function InsectPlan({ view, insect }: { view: SeasonView; insect: string }) {
+export function InsectPlan({ view, insect, open }: { view: SeasonView; insect: string; open: boolean }) {
   const w = seasonWords.plan;
   const lines = view.lines.filter((line) => line.insect === insect);
   const notHosts = view.notHosts.find((each) => each.insect === insect)?.fields ?? 0;
   const [first] = lines;
   return (
-    <section className="insect-plan" aria-labelledby={`plan-${insect}`}>
-      <h2 id={`plan-${insect}`}>{insectName(insect)}</h2>
+    <Folded
+      open={open}
+      className="insect-plan"
+      title={
+        <>
+          <h2>{insectName(insect)}</h2>
+          <span>
+            {first &&
+              w.lead(
+                lines.reduce((sum, { traps }) => sum + traps.count, 0),
+                lines.length,
+              )}
+          </span>
+        </>
+      }
+    >
       {first ? (
         <>
           <Decide view={view} insect={insect} line={first} />
@@ -33,7 +48,7 @@ export function InsectPlan({ view, insect }: { view: SeasonView; insect: string 
         <p className="absent">{w.nothing}</p>
       )}
       {notHosts > 0 && <p className="absent">{w.notHosts(notHosts)}</p>}
-    </section>
+    </Folded>
   );
 }
 

@@ -3,6 +3,7 @@ import { Practices } from '../../shared/record/Practices.tsx';
 import { cropName, insectName } from '../../text/names.ts';
 import { recordWords } from '../../text/record.ts';
 import { seasonWords } from '../../text/season.ts';
+import { useOnPaper } from '../../ui/media.ts';
 import { Asks } from './Asks.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { InsectPlan } from './InsectPlan.tsx';
@@ -14,6 +15,7 @@ export function PlanPart({ view }: { view: SeasonView }) {
   const w = seasonWords.plan;
   const insects = [...new Set(view.lines.map(({ insect }) => insect))];
   const chosen = view.written?.insects.length ? view.written.insects : insects;
+  const paper = useOnPaper();
   const budget = view.written?.trapBudget ?? null;
   return (
     <>
@@ -37,8 +39,8 @@ export function PlanPart({ view }: { view: SeasonView }) {
         <Asks view={view} text={w.edit} />
       </section>
       <Questions view={view} />
-      {chosen.map((insect) => (
-        <InsectPlan key={insect} view={view} insect={insect} />
+      {chosen.map((insect, nth) => (
+        <InsectPlan key={insect} view={view} insect={insect} open={nth === 0 || paper} />
       ))}
       <List name={`${seasonWords.parts.plan}, ${view.season}`} {...planList(view)} />
       <Practices acts={['setting-posts', 'handling-lures', 'walking-fields']} only="caution" title={seasonWords.cautions} />

@@ -98,6 +98,7 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
             group
           )
         }
+        foldOf={(group, members) => (wide || group === groupOf(lines[0]!) ? null : w.showAreas(members.length))}
         columns={[
           {
             head: w.columns.area,

@@ -8,8 +8,7 @@ import { words } from '../../text/index.ts';
 import { shortInsect } from '../../text/names.ts';
 import { thisWeekWords as t } from '../../text/this-week.ts';
 import { Folded } from '../../ui/Folded.tsx';
-import { useWide } from '../../ui/media.ts';
-import { useOnPaper } from './useChunks.ts';
+import { useOnPaper, useWide } from '../../ui/media.ts';
 
 type Kind = 'decisions' | 'scouting' | 'checks' | 'lures';
 

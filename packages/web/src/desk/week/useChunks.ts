@@ -1,5 +1,5 @@
 import { startTransition, useEffect, useMemo, useState } from 'react';
-import { flushSync } from 'react-dom';
+import { useOnPaper } from '../../ui/media.ts';
 import { chunksOf, type Portions, type WeekChunk } from './chunks.ts';
 import type { WeekGroup } from './select.ts';
 
@@ -28,20 +28,4 @@ export function useChunks(groups: readonly WeekGroup[], portions: Portions, unfo
     chunks: chunks.filter(({ always }) => always),
     toFollow: later.reduce((sum, { fields }) => sum + fields.length, 0),
   };
-}
-
-/** Paper has no window: while something is printed all of it is drawn. */
-export function useOnPaper(): boolean {
-  const [paper, setPaper] = useState(false);
-  useEffect(() => {
-    const begin = () => flushSync(() => setPaper(true));
-    const end = () => setPaper(false);
-    addEventListener('beforeprint', begin);
-    addEventListener('afterprint', end);
-    return () => {
-      removeEventListener('beforeprint', begin);
-      removeEventListener('afterprint', end);
-    };
-  }, []);
-  return paper;
 }

@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo, useState } from 'react';
+import { useOnPaper } from '../media.ts';
 import { Scroll } from '../Scroll.tsx';
 import { BareTable } from './BareTable.tsx';
 import { asCsv, asText, type CellValue, nextSort, type Sort, sorted } from './cells.ts';
@@ -42,6 +43,8 @@ export interface TableProps<R> {
   readonly groupOf?: (row: R) => string;
   /** What stands over a group. */
   readonly groupHead?: (group: string, rows: readonly R[]) => ReactNode;
+  /** Rows of a group stay behind a button that says this, until it is pressed; null: they stand. On paper all stand. */
+  readonly foldOf?: (group: string, rows: readonly R[]) => string | null;
   readonly className?: string;
   readonly rowClass?: (row: R, before: R | undefined) => string | undefined;
 }
@@ -62,7 +65,10 @@ export function Table<R>(props: TableProps<R>) {
     rowClass,
     groupOf,
     groupHead,
+    foldOf,
   } = props;
+  const paper = useOnPaper();
+  const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
   const columns = useMemo(() => props.columns.map(whole), [props.columns]);
   const [own, setOwn] = useState<Sort | null>(null);
   const sort = stands ? stands.sort : own;
@@ -95,24 +101,36 @@ export function Table<R>(props: TableProps<R>) {
               ))}
             </tr>
           </thead>
-          {groups.map(([group, members]) => (
-            <tbody key={group}>
-              {groupHead && (
-                <tr className="group-head">
-                  <th colSpan={columns.length} scope="rowgroup">
-                    {groupHead(group, members)}
-                  </th>
-                </tr>
-              )}
-              {members.map((row, index) => (
-                <tr key={props.keyOf(row, index)} className={rowClass?.(row, members[index - 1])}>
-                  {columns.map((column) => (
-                    <Cell key={column.head} column={column} row={row} before={members[index - 1]} />
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          ))}
+          {groups.map(([group, members]) => {
+            const fold = paper || unfolded.has(group) ? null : (foldOf?.(group, members) ?? null);
+            return (
+              <tbody key={group}>
+                {groupHead && (
+                  <tr className="group-head">
+                    <th colSpan={columns.length} scope="rowgroup">
+                      {groupHead(group, members)}
+                    </th>
+                  </tr>
+                )}
+                {fold !== null && (
+                  <tr>
+                    <td colSpan={columns.length}>
+                      <button type="button" className="plain-button" onClick={() => setUnfolded(new Set([...unfolded, group]))}>
+                        {fold}
+                      </button>
+                    </td>
+                  </tr>
+                )}
+                {(fold === null ? members : []).map((row, index) => (
+                  <tr key={props.keyOf(row, index)} className={rowClass?.(row, members[index - 1])}>
+                    {columns.map((column) => (
+                      <Cell key={column.head} column={column} row={row} before={members[index - 1]} />
+                    ))}
+                  </tr>
+                ))}
+              </tbody>
+            );
+          })}
         </BareTable>
       </Scroll>
       {takeAlong && held.length > 0 && rows.length > 0 && (
