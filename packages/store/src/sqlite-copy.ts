@@ -99,7 +99,7 @@ function checked(part: string, to: string, [least, most]: Expected): Copied {
     const photos = copy
       .prepare(
         `select distinct json_extract(value, '$.photo') as photo from revisions
-        where kind = 'checks' and json_valid(value) and json_extract(value, '$.photo') is not null order by photo`,
+        where kind in ('checks', 'samples') and json_valid(value) and json_extract(value, '$.photo') is not null order by photo`,
       )
       .all()
       .map(({ photo }) => String(photo));

@@ -131,7 +131,7 @@ export interface Verification {
 export interface Copied {
   /** Of all its programs. */
   readonly revisions: number;
-  /** Names of the photos that any revision of a check ever named. */
+  /** Names of the photos that any revision of a check or a sample ever named. */
   readonly photos: readonly string[];
 }
 

@@ -44,7 +44,8 @@ async function photosOf(store: Store, folder: string) {
         fix: 'Take that file from a backup, or remove it: the check that names it stays.',
       });
   }
-  const named = new Set((await store.loadProgram()).checks.flatMap(({ photo }) => photo ?? []));
+  const { checks, samples } = await store.loadProgram();
+  const named = new Set([...checks, ...samples].flatMap(({ photo }) => photo ?? []));
   const missing = [...named].filter((photo) => !names.includes(photo)).length;
   const unnamed = names.filter((name) => !named.has(name)).length;
   return {

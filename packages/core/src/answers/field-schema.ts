@@ -175,7 +175,7 @@ const fieldInsectSchema = z
     ),
     lures: z.array(z.object({ trapId: z.string(), placedOn: isoDay, lifeDays: z.int().nullable() })),
     heat: z.array(heatStripSchema),
-    samples: z.array(sampleShownSchema),
+    samples: z.array(sampleShownSchema.extend({ photo: z.string().nullable() })),
     treatments: z.array(treatmentShownSchema),
     decisions: z.array(decisionSchema.pick({ decidedOn: true, decision: true, reason: true, note: true })),
     rules: z.array(ruleShownSchema).describe('The one in use first.'),

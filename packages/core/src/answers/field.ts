@@ -75,12 +75,13 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
       .filter((strip) => strip !== null),
     samples: (prepared.samplesByCell.get(key) ?? [])
       .filter((sample) => sample.sampledOn >= start)
-      .map(({ sampledOn, kind, unitsExamined, unitsInfested, totalCount }) => ({
+      .map(({ sampledOn, kind, unitsExamined, unitsInfested, totalCount, photo = null }) => ({
         sampledOn,
         kind,
         examined: unitsExamined,
         infested: unitsInfested,
         total: totalCount,
+        photo,
       })),
     treatments: (prepared.treatmentsByCell.get(key) ?? [])
       .filter((treatment) => treatment.appliedOn >= start)

@@ -103,6 +103,7 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
       'Infested/examined at each place in the order walked, with ; between: 1/5;0/5;2/5. Empty when not written down.',
       { extension: true },
     ],
+    photo: ['Photo of what was found, named by the SHA-256 of its bytes.', { extension: true }],
   },
   treatments: {
     field_id: 'Field treated.',

@@ -150,6 +150,8 @@ export const sampleSchema = z.object({
   totalCount: count.nullable(),
   /** Infested of examined at each place, in the order walked: `1/5`, `0/5`; left out when nobody wrote it down. */
   byPlace: z.array(z.string().regex(/^\d{1,4}\/\d{1,4}$/, { error: 'expected infested/examined, such as 1/5' })).optional(),
+  /** A photo of what was found, by its name; may be left out. */
+  photo: photoSchema.nullable().optional(),
 });
 
 /** Product on an area, or in the water it is mixed with. US fluid measures and acres. */

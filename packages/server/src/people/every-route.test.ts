@@ -175,7 +175,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'POST /api/imports': ['409 403 403 403 401', () => ({ url: '/api/imports', body: IMPORT })],
   'POST /api/imports/:importId/undo': ['404 403 403 403 401', () => ({ url: '/api/imports/none/undo' })],
   'GET /api/photos/:photo': ['404 404 404 403 401', () => ({ url: `/api/photos/${'0'.repeat(64)}` })],
-  'POST /api/photos': ['400 400 403 403 401', () => ({ url: '/api/photos' })],
+  'POST /api/photos': ['400 400 400 403 401', () => ({ url: '/api/photos' })],
   'GET /api/session': ['200 200 200 200 200', () => ({ url: '/api/session' })],
   'POST /api/session': ['401 401 401 401 401', () => ({ url: '/api/session', body: { name: 'somebody', password: PASSWORD } })],
   'POST /api/session/pass-key-options': ['200 200 200 200 200', () => ({ url: '/api/session/pass-key-options' })],

@@ -1,6 +1,6 @@
 import { photoSchema } from '@duskwatch/core';
 import { z } from 'zod';
-import { FIELD_WORKERS, personOf, WITH_PLACES } from '../people/guard.ts';
+import { personOf, WITH_PLACES } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
 import type { RecordsRoute } from '../records/context.ts';
 import { MAX_PHOTO_BYTES, PHOTO_TYPES, photoType } from '../records/photos.ts';
@@ -18,11 +18,11 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
       '/api/photos',
       {
         bodyLimit: MAX_PHOTO_BYTES,
-        config: { allow: FIELD_WORKERS },
+        config: { allow: WITH_PLACES },
         schema: {
           operationId: 'keepPhoto',
           tags: ['records'],
-          summary: `Keep a photo (${PHOTO_TYPES.join(', ')}; at most 4 MB); its name goes into a check`,
+          summary: `Keep a photo (${PHOTO_TYPES.join(', ')}; at most 4 MB); its name goes into a check or a sample`,
           response: { 200: z.object({ photo: photoSchema }), 400: problems, 415: problems },
         },
       },
@@ -56,16 +56,16 @@ export const photosRoute: RecordsRoute = (app, { reader, photos }) => {
     },
     async (request, reply) => {
       const { photo } = request.params;
-      // A photo is seen by whoever sees a check that names it; before the check arrives, by nobody.
-      const { checks } = await reader.program(personOf(request));
-      const seen = photoSchema.safeParse(photo).success && checks.some((check) => check.photo === photo);
+      // A photo is seen by whoever sees a check or a sample that names it; before that arrives, by nobody.
+      const { checks, samples } = await reader.program(personOf(request));
+      const seen = photoSchema.safeParse(photo).success && [...checks, ...samples].some((each) => each.photo === photo);
       const photoBytes = seen ? await photos.get(photo) : null;
       const type = photoBytes && photoType(photoBytes);
       if (!photoBytes || !type) {
         return refuse(reply, 404, {
           where: { parameter: 'photo' },
           got: photo,
-          expected: 'the photo of a check',
+          expected: 'the photo of a check or a sample',
           fix: 'it may still be on the phone that took it',
         });
       }

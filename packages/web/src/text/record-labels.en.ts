@@ -85,6 +85,7 @@ export const labelsEn: Labels = {
     unitsInfested: { label: 'Infested', hint: 'Empty when not recorded.' },
     totalCount: { label: 'Insects in all', hint: 'Empty when not counted.' },
     byPlace: { label: 'Place by place', hint: 'Infested/examined, with ; between places: 1/5;0/5. Empty when not written down.' },
+    photo: { label: 'Photo' },
   },
   treatments: {
     fieldId,

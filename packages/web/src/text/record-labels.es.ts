@@ -85,6 +85,7 @@ export const labelsEs: Labels = {
     unitsInfested: { label: 'Infestadas', hint: 'Vacío si no se anotó.' },
     totalCount: { label: 'Insectos en total', hint: 'Vacío si no se contaron.' },
     byPlace: { label: 'Punto por punto', hint: 'Infestadas/examinadas, con ; entre puntos: 1/5;0/5. Vacío si no se anotó.' },
+    photo: { label: 'Foto' },
   },
   treatments: {
     fieldId,

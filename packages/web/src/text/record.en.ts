@@ -152,6 +152,7 @@ export const recordEn = {
     source: 'Source',
   },
 
+  photoOf: (date: string) => `Photo of ${date}`,
   photo: {
     take: 'Take a photo',
     choose: 'Choose a file',

@@ -148,6 +148,7 @@ export const recordEs: RecordWords = {
     source: 'Fuente',
   },
 
+  photoOf: (date) => `Foto del ${date}`,
   photo: {
     take: 'Tomar una foto',
     choose: 'Elegir un archivo',

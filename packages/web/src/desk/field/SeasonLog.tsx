@@ -16,6 +16,7 @@ interface Written {
   readonly kind: Kind;
   readonly key: string;
   readonly said: string;
+  readonly photo?: string | null;
 }
 
 /** All that was written down of the field this season, the newest first, each with its history. */
@@ -37,7 +38,23 @@ export function SeasonLog({ view }: { view: FieldView }) {
           columns={[
             { head: recordWords.day, value: ({ on }) => on, cell: ({ on }) => dayText(on) },
             { head: recordWords.kindHead, value: ({ kind }) => recordWords.kinds[kind] },
-            { head: recordWords.said, value: ({ said }) => said },
+            {
+              head: recordWords.said,
+              value: ({ said }) => said,
+              cell: ({ said, photo, on }) => (
+                <>
+                  {said}
+                  {photo && (
+                    <>
+                      {', '}
+                      <a href={`/api/photos/${photo}`} target="_blank" rel="noreferrer">
+                        {recordWords.photoOf(dayText(on))}
+                      </a>
+                    </>
+                  )}
+                </>
+              ),
+            },
             {
               head: historyWords.button,
               cell: ({ kind, key }) => <HistoryButton kind={kind} recordKey={key} />,
@@ -64,11 +81,12 @@ function useWritten(view: FieldView): Written[] {
     ...view.insects.flatMap(({ insect, samples, treatments, decisions }) => {
       const of = wording.insect(insect.id);
       return [
-        ...samples.map(({ sampledOn, kind, infested, examined }) => ({
+        ...samples.map(({ sampledOn, kind, infested, examined, photo }) => ({
           on: sampledOn,
           kind: 'samples' as const,
           key: `${fieldId}|${insect.id}|${sampledOn}|${kind}`,
           said: `${of}: ${infested ?? recordWords.nothing} / ${examined} ${sampleKind(kind)}`,
+          photo,
         })),
         ...decisions.map(({ decidedOn, decision, reason, note }) => ({
           on: decidedOn,

@@ -23,7 +23,7 @@ const FIXED: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   lures: ['trapId'],
   checks: ['trapId', 'visit', 'photo'],
   skips: ['trapId'],
-  samples: ['fieldId'],
+  samples: ['fieldId', 'photo'],
   treatments: ['fieldId'],
   decisions: ['fieldId', 'insect'],
   seasons: ['season'],

@@ -98,7 +98,11 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
     case 'skips':
       return { note: { as: 'long' } };
     case 'samples':
-      return { insect, kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') } };
+      return {
+        insect,
+        kind: { as: 'chips', options: sampled(typeof said.kind === 'string' ? said.kind : '') },
+        photo: { as: 'photo' },
+      };
     case 'treatments':
       return {
         insect,

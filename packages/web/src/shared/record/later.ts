@@ -50,12 +50,13 @@ export function fieldLater(view: FieldView, entries: readonly OutboxEntry[]): Fi
         insect.samples,
         samples
           .filter((each) => each.insect === insect.insect.id)
-          .map(({ sampledOn, kind, unitsExamined, unitsInfested, totalCount }) => ({
+          .map(({ sampledOn, kind, unitsExamined, unitsInfested, totalCount, photo = null }) => ({
             sampledOn,
             kind,
             examined: unitsExamined,
             infested: unitsInfested,
             total: totalCount,
+            photo,
           })),
         (each) => `${each.sampledOn}|${each.kind}`,
       ),
