@@ -1,6 +1,7 @@
 /**
  * Takes the pictures of docs/pictures/ from the demo, at phone and desk width, by day and by night, and from an empty
- * program what stands before it: `node scripts/pictures.mjs`.
+ * program what stands before it: `node scripts/pictures.mjs`. With a folder and names of sizes, takes those into that:
+ * `node scripts/pictures.mjs /tmp/pictures small landscape tablet wide`.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -10,21 +11,30 @@ import { root } from './lib.mjs';
 import { served } from './served.mjs';
 
 const PORTS = { demo: 4198, empty: 4199 };
-const SIZES = { desk: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } };
+const SIZES = {
+  desk: { width: 1440, height: 900 },
+  phone: { width: 390, height: 844 },
+  small: { width: 360, height: 640 },
+  landscape: { width: 844, height: 390 },
+  tablet: { width: 1024, height: 768 },
+  wide: { width: 1920, height: 1080 },
+};
+const PHONES = ['phone', 'small', 'landscape'];
+const [to = join(root, 'docs/pictures'), ...asked] = process.argv.slice(2);
+const sizes = asked.length > 0 ? asked : ['desk', 'phone'];
 /** Of the one person on an empty program, which lives as long as its pictures take. */
 const PASSWORD = 'herons over wet clover';
 
-const folder = join(root, 'docs/pictures');
-mkdirSync(folder, { recursive: true });
+mkdirSync(to, { recursive: true });
 const demo = await served(PORTS.demo, '--demo');
 const browser = await chromium.launch({
   executablePath: (await findChromium()) ?? undefined,
   args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
 });
 try {
-  for (const [size, viewport] of Object.entries(SIZES))
+  for (const size of sizes)
     for (const colorScheme of ['light', 'dark']) {
-      const look = { viewport, colorScheme, locale: 'en-US', isMobile: size === 'phone' };
+      const look = { viewport: SIZES[size], colorScheme, locale: 'en-US', isMobile: PHONES.includes(size) };
       await inside(look, `${size}-${colorScheme}`);
       await atTheDoor(look, `${size}-${colorScheme}`);
     }
@@ -49,7 +59,7 @@ function camera(page, address, ending) {
   return {
     save: async (name) => {
       await page.evaluate(() => document.fonts.ready);
-      writeFileSync(join(folder, `${name}-${ending}.png`), await still(page));
+      writeFileSync(join(to, `${name}-${ending}.png`), await still(page));
     },
     visit: async (path, shown) => {
       await page.goto(new URL(path, address).href);
@@ -133,6 +143,8 @@ async function inside(look, ending) {
   await save('sample-form');
   await visit('/bulletin', '.bulletin-sheet h3');
   await save('bulletin');
+  await visit('/sheet', '.sheet-grid');
+  await save('sheet');
   await visit('/rounds/counts', '.counts-box');
   await save('counts');
   await visit('/map', '.station-mark');

@@ -44,7 +44,7 @@ export const helpEs: HelpWords = {
     },
     sheet: {
       title: 'La semana en papel',
-      text: 'Para la pared y la camioneta. La primera hoja trae lo que hay que decidir y revisar, con lugar para escribir quién decidió y qué se halló. La segunda es para las salidas: una casilla por visita en siete días y los cebos de cada día. La tercera trae todas las parcelas con sus verbos. El atraso va en palabras, para impresoras grises.',
+      text: 'Para la pared y la camioneta. La primera hoja trae lo que hay que decidir y revisar, con lugar para escribir quién decidió y qué se halló. La segunda es para las salidas: una casilla por visita en siete días y los atrayentes de cada día. La tercera trae todas las parcelas con sus verbos. El atraso va en palabras, para impresoras grises.',
     },
     counts: {
       title: 'Anotar conteos',

@@ -142,7 +142,7 @@ export const seasonEs: SeasonWords = {
   numbers: {
     lead: 'Lo que deja pasar cada número de trampas. No se ve: vuelan polillas muy por encima de la regla y las trampas muestran menos. En vano: vuelan muy por debajo y las trampas muestran más. Más noches entre revisiones ayudan poco; más trampas, sí.',
     plain: (traps, missed, above, vain, below) =>
-      `${plural(traps, 'trampa', 'trampas')} por área: de 100 veces que vuelan polillas a ${above} de la regla, ${missed} no se ven; de 100 veces a ${below}, ${vain} se llaman en vano.`,
+      `${plural(traps, 'trampa', 'trampas')} por zona: de 100 veces que vuelan polillas a ${above} de la regla, ${missed} no se ven; de 100 veces a ${below}, ${vain} se llaman en vano.`,
     tables: { missed: 'No se ven, de 100', vain: 'En vano, de 100', enough: 'Basta' },
     accept: (missed, vain) => `Basta: a lo más ${missed} sin verse y ${vain} en vano, de 100 cada vez.`,
     steps: 'Las capturas son polillas enteras: donde la regla pide pocas, una trampa más puede ser un poco peor que una menos.',
@@ -327,8 +327,8 @@ export const seasonEs: SeasonWords = {
       'as-planned': { head: 'Según el plan', cost: 'nada que corregir' },
     },
     riskGrown: (planned, now) => `el riesgo de no ver la regla creció de cerca de ${planned} a ${now}`,
-    areas: (n) => plural(n, 'área', 'áreas'),
-    showAreas: (n) => (n === 1 ? 'Mostrar 1 área' : `Mostrar las ${n} áreas`),
+    areas: (n) => plural(n, 'zona', 'zonas'),
+    showAreas: (n) => (n === 1 ? 'Mostrar 1 zona' : `Mostrar las ${n} zonas`),
     acts: {
       blind: (traps) => `Ir a revisar: ${plural(traps, 'trampa', 'trampas')}`,
       'not-hung': (traps) => `Lista para colgar: ${plural(traps, 'trampa', 'trampas')}, otros tantos atrayentes`,
