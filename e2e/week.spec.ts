@@ -183,3 +183,12 @@ test('targets are 44 pixels high for a finger, and never below the 24 that WCAG 
     );
   expect(heights.filter(({ height }) => height < least - 0.5)).toEqual([]);
 });
+
+test('on a small desk the due lists leave every name room to be read', { tag: '@desk' }, async ({ page }) => {
+  await page.setViewportSize({ width: 1024, height: 768 });
+  await page.goto('/');
+  const names = page.locator('.due-field');
+  await expect(names.first()).toBeVisible();
+  const narrowest = await names.evaluateAll((all) => Math.min(...all.map((name) => name.getBoundingClientRect().width)));
+  expect(narrowest).toBeGreaterThan(100);
+});
