@@ -103,6 +103,20 @@ test('a pass-key made in the settings opens the door without a password, until i
   await page.getByLabel('Name').fill('Ida Brook');
   await page.getByLabel('Password', { exact: true }).fill(PASSWORD);
   await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await expect(page.locator('.sessions')).toContainText('Here: signed in');
+  await page.getByRole('button', { name: 'Change the password' }).click();
+  const change = page.getByRole('dialog', { name: 'Change the password' });
+  await change.getByLabel('The password you have now').fill('something else entirely');
+  await change.getByLabel('Password of your choice').fill('too short');
+  await change.getByRole('button', { name: 'Change the password' }).click();
+  await expect(change.getByText('9 characters so far')).toBeVisible();
+  // The same once more: the others of this file sign in with it.
+  await change.getByLabel('Password of your choice').fill(PASSWORD);
+  await change.getByRole('button', { name: 'Change the password' }).click();
+  await expect(change.getByText('That is not your password.')).toBeVisible();
+  await change.getByLabel('The password you have now').fill(PASSWORD);
+  await change.getByRole('button', { name: 'Change the password' }).click();
+  await expect(page.getByText('The password is changed.')).toBeVisible();
   await page.getByRole('button', { name: 'Add a pass-key' }).click();
   const sheet = page.getByRole('dialog', { name: 'Add a pass-key' });
   await sheet.getByLabel('What to call it').fill('Desk');

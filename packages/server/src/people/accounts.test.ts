@@ -189,6 +189,27 @@ describe('sessions', () => {
     expect(planted.cookie).not.toContain('AAAA');
   });
 
+  it('a password changed by its owner, who types the old one, ends all sessions but the one it was changed in', async () => {
+    const { ida, browser, join } = await served();
+    const here = await ida();
+    const there = browser();
+    await there.signIn('Ida Brook');
+    const { browser: bo } = await join(here, 'Bo Fell', 'scout');
+    const lists = async () => (await here.get('/api/sessions')).json<{ here: boolean }[]>().map((each) => each.here);
+    expect((await lists()).sort()).toEqual([false, true]);
+    const next = 'gravel owls under seven ladders';
+    const change = async (password: string, newPassword: string) =>
+      (await here.post('/api/session/password', { password, newPassword })).statusCode;
+    expect([await change('not the old one at all', next), await change(PASSWORD, 'short')]).toEqual([401, 400]);
+    expect(await change(PASSWORD, 'Ida Brook Ida Brook')).toBe(400);
+    expect(await change(PASSWORD, next)).toBe(204);
+    expect(await lists()).toEqual([true]);
+    expect((await there.get('/api/session')).json().person).toBeNull();
+    expect((await bo.get('/api/session')).json().person.name).toBe('Bo Fell');
+    expect((await browser().signIn('Ida Brook')).statusCode).toBe(401);
+    expect((await browser().signIn('Ida Brook', next)).statusCode).toBe(200);
+  });
+
   it('sign-out everywhere ends all of that person and of nobody else', async () => {
     const { ida, join, browser } = await served(smallProgram());
     const coordinator = await ida();

@@ -33,6 +33,8 @@ export interface Accounts {
   readonly passKeys: PassKeys;
   readonly now: () => Date;
   signIn(name: string, password: string, address: string): Promise<Attempt>;
+  /** Somebody's own new password; `sessionHash` of the session that stays. */
+  changePassword(person: Person, password: string, sessionHash: string): Promise<void>;
   needsFirstPerson(): Promise<boolean>;
   firstPerson(code: string, introduction: Introduction, address: string): Promise<Attempt>;
   /** Its token is told once and kept nowhere. */
@@ -100,6 +102,9 @@ export function accountsOn({
         const right = await isPassword(password, known?.passwordHash ?? null);
         return right && !known!.person.disabled ? known!.person : null;
       });
+    },
+    async changePassword(person, password, sessionHash) {
+      await store.changePassword(person.id, await hashPassword(password), sessionHash, now().toISOString());
     },
     needsFirstPerson: async () => (await store.people()).length === 0,
     firstPerson(code, introduction, address) {

@@ -65,6 +65,8 @@ it('what a coordinator does in a day is answered as described', async () => {
   const signed = phone.sign((await ida.post('/api/session/pass-key-options', {})).json());
   expect((await server.browser().post('/api/session/pass-key', signed)).statusCode).toBe(200);
   expect((await ida.send('DELETE', `/api/pass-keys?id=${phone.id}`)).statusCode).toBe(204);
+  const changed = { password: PASSWORD, newPassword: 'gravel owls under seven ladders' };
+  expect((await ida.post('/api/session/password', changed)).statusCode).toBe(204);
 
   const here = [
     'DELETE /api/invitations/:id',
@@ -82,6 +84,7 @@ it('what a coordinator does in a day is answered as described', async () => {
     'POST /api/revisions/:revisionId/restore',
     'POST /api/session',
     'POST /api/session/pass-key',
+    'POST /api/session/password',
   ];
   expect([...server.succeeded].filter((route) => here.includes(route)).sort()).toEqual(here);
 });

@@ -189,6 +189,11 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'DELETE /api/pass-keys': ['404 404 404 404 401', () => ({ url: '/api/pass-keys?id=AAAA' })],
   'PATCH /api/session': ['204 204 204 204 401', () => ({ url: '/api/session', body: { language: 'es' } })],
   'DELETE /api/session': ['204 204 204 204 204', () => ({ url: '/api/session' })],
+  'GET /api/sessions': ['200 200 200 200 401', () => ({ url: '/api/sessions' })],
+  'POST /api/session/password': [
+    '400 400 400 400 401',
+    () => ({ url: '/api/session/password', body: { password: PASSWORD, newPassword: 'short' } }),
+  ],
   'DELETE /api/sessions': ['204 204 204 204 401', () => ({ url: '/api/sessions' })],
   'POST /api/first-person': [
     '409 409 409 409 409',
@@ -225,6 +230,7 @@ const SUCCEED_ELSEWHERE = [
   'POST /api/rounds/driving-times',
   'POST /api/session',
   'POST /api/session/pass-key',
+  'POST /api/session/password',
 ];
 
 describe('every route', () => {

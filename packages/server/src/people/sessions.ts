@@ -28,6 +28,10 @@ export interface Sessions {
   /** Ends the session the request came with and begins another: an id from before signing in is worth nothing after. */
   begin(request: FastifyRequest, reply: FastifyReply, person: Person): Promise<void>;
   person(request: FastifyRequest): Promise<Person | null>;
+  /** Those of whoever asks, the last seen first, and which of them it is asked in. */
+  own(request: FastifyRequest, person: Person): Promise<readonly (Session & { readonly here: boolean })[]>;
+  /** The hash of the token that the request came with; null: it came with none. */
+  hash(request: FastifyRequest): string | null;
   end(request: FastifyRequest, reply: FastifyReply): Promise<void>;
   endAll(reply: FastifyReply, person: Person): Promise<void>;
 }
@@ -65,6 +69,14 @@ export function sessionsIn(store: AccountStore, now: () => Date, publicOrigin: s
       if (found === null || !isAlive(found.session, at)) return null;
       if (at.getTime() - Date.parse(found.session.seenAt) > SEEN_EVERY_MS) await store.seen(hash!, at.toISOString());
       return found.person;
+    },
+    hash: hashIn,
+    async own(request, person) {
+      const hash = hashIn(request);
+      const at = now();
+      return (await store.sessionsOf(person.id))
+        .filter((session) => isAlive(session, at))
+        .map((session) => ({ ...session, here: session.tokenHash === hash }));
     },
     async end(request, reply) {
       const hash = hashIn(request);

@@ -4,7 +4,7 @@ import { PASSWORD_LIMIT, PEOPLE_BODY_BYTES } from '../people/limits.ts';
 import { choiceProblems, refuseAttempt, refuseWithoutAccounts } from '../people/refusals.ts';
 import { refuse } from '../problems.ts';
 import { problems } from '../schemas/common.ts';
-import { credentials, introduction, language, session } from '../schemas/people.ts';
+import { credentials, introduction, language, ownSession, passwordChange, session } from '../schemas/people.ts';
 import type { Route } from './route.ts';
 
 export const sessionRoute: Route = (app, { accounts, reader }) => {
@@ -83,6 +83,60 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
     },
     async (request, reply) => {
       await accounts?.sessions.end(request, reply);
+      return reply.code(204).send(null);
+    },
+  );
+
+  app.get(
+    '/api/sessions',
+    {
+      config: { allow: EVERY_ROLE },
+      schema: {
+        operationId: 'listOwnSessions',
+        tags: ['people'],
+        summary: 'Where one is signed in, the last seen first',
+        response: { 200: z.array(ownSession) },
+      },
+    },
+    async (request) =>
+      ((await accounts?.sessions.own(request, personOf(request))) ?? []).map(({ startedAt, seenAt, here }) => ({
+        startedAt,
+        seenAt,
+        here,
+      })),
+  );
+
+  app.post(
+    '/api/session/password',
+    {
+      bodyLimit: PEOPLE_BODY_BYTES,
+      config: { allow: EVERY_ROLE, rateLimit: PASSWORD_LIMIT },
+      schema: {
+        operationId: 'changeOwnPassword',
+        tags: ['people'],
+        summary: "Change one's own password; one's sessions elsewhere end",
+        body: passwordChange,
+        response: { 204: z.null(), 400: problems, 401: problems, 409: problems, 429: problems },
+      },
+    },
+    async (request, reply) => {
+      const sessionHash = accounts?.sessions.hash(request) ?? null;
+      if (accounts === null || sessionHash === null) return refuseWithoutAccounts(reply);
+      const person = personOf(request);
+      const { password, newPassword } = request.body;
+      const attempt = await accounts.signIn(person.name, password, request.ip);
+      if (typeof attempt === 'string' || 'waitS' in attempt) {
+        return refuseAttempt(reply, attempt, {
+          where: { parameter: 'password' },
+          got: 'another password',
+          expected: 'the password you have now',
+          fix: 'type it again, or ask a coordinator for a link for a new one',
+        });
+      }
+      const { settings } = await reader.everything();
+      const faults = choiceProblems(null, newPassword, [settings.name, person.name]);
+      if (faults.length > 0) return refuse(reply, 400, ...faults);
+      await accounts.changePassword(person, newPassword, sessionHash);
       return reply.code(204).send(null);
     },
   );

@@ -29,6 +29,12 @@ export const session = z.object({
 const typed = z.string().max(2_000);
 
 export const credentials = z.object({ name: typed, password: typed });
+export const passwordChange = z.object({ password: typed.describe('The one that holds now.'), newPassword: typed });
+export const ownSession = z.object({
+  startedAt: instant,
+  seenAt: instant.describe('To within the hour.'),
+  here: z.boolean().describe('The one that asks.'),
+});
 export const introduction = credentials.extend({ language: language.default('en') });
 
 export const invitation = z.object({

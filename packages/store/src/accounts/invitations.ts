@@ -1,7 +1,7 @@
 import type { Person } from '@duskwatch/core';
 import { type Context, type Procedure, rows, run } from '../procedure.ts';
 import { endPassKeysOf } from './pass-keys.ts';
-import { add, note, personById, personNamed } from './people.ts';
+import { add, note, personById, personNamed, setPasswordHash } from './people.ts';
 import { endSessionsOf } from './sessions.ts';
 import { invitationOf } from './tables.ts';
 import type { Accepted, By, Invitation, NewPerson } from './types.ts';
@@ -83,14 +83,7 @@ export function* accept(
 }
 
 function* setPassword(context: Context, personId: string, passwordHash: string): Procedure<void> {
-  const { db, program } = context;
-  yield* run(
-    db
-      .updateTable('people')
-      .set({ password_hash: passwordHash })
-      .where('program_id', '=', program)
-      .where('person_id', '=', personId),
-  );
+  yield* setPasswordHash(context, personId, passwordHash);
   yield* endSessionsOf(context, personId);
   yield* endPassKeysOf(context, personId);
 }

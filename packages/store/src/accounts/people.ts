@@ -2,7 +2,7 @@ import type { Language, Person } from '@duskwatch/core';
 import { endFeedOf } from '../calendars/end.ts';
 import { type Context, type Procedure, rows, run } from '../procedure.ts';
 import { uuidv7 } from '../uuid.ts';
-import { endSessionsOf } from './sessions.ts';
+import { endOtherSessionsOf, endSessionsOf } from './sessions.ts';
 import { PERSON_COLUMNS, personOf } from './tables.ts';
 import type { By, NewPerson, PeopleAction, PeopleLogEntry, PersonChange } from './types.ts';
 
@@ -102,6 +102,28 @@ function differences(before: Person, after: Person): [PeopleAction, string][] {
 
 export function* setLanguage({ db, program }: Context, personId: string, language: Language): Procedure<void> {
   yield* run(db.updateTable('people').set({ language }).where('program_id', '=', program).where('person_id', '=', personId));
+}
+
+export function* changePassword(
+  context: Context,
+  personId: string,
+  passwordHash: string,
+  sessionHash: string,
+  at: string,
+): Procedure<void> {
+  yield* setPasswordHash(context, personId, passwordHash);
+  yield* endOtherSessionsOf(context, personId, sessionHash);
+  yield* note(context, { actor: personId, at }, 'password-changed', personId, '');
+}
+
+export function* setPasswordHash({ db, program }: Context, personId: string, passwordHash: string): Procedure<void> {
+  yield* run(
+    db
+      .updateTable('people')
+      .set({ password_hash: passwordHash })
+      .where('program_id', '=', program)
+      .where('person_id', '=', personId),
+  );
 }
 
 /** Writes a line of the log. */

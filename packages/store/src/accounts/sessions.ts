@@ -58,3 +58,22 @@ export function* endSession({ db, program }: Context, tokenHash: string): Proced
 export function* endSessionsOf({ db, program }: Context, personId: string): Procedure<void> {
   yield* run(db.deleteFrom('sessions').where('program_id', '=', program).where('person_id', '=', personId));
 }
+
+export function* sessionsOf({ db, program }: Context, personId: string): Procedure<Session[]> {
+  const found = yield* rows(
+    db
+      .selectFrom('sessions')
+      .select(['token_hash', 'person_id', 'started_at', 'seen_at'])
+      .where('program_id', '=', program)
+      .where('person_id', '=', personId)
+      .orderBy('seen_at', 'desc')
+      .orderBy('started_at', 'desc'),
+  );
+  return found.map(sessionOf);
+}
+
+export function* endOtherSessionsOf({ db, program }: Context, personId: string, kept: string): Procedure<void> {
+  yield* run(
+    db.deleteFrom('sessions').where('program_id', '=', program).where('person_id', '=', personId).where('token_hash', '<>', kept),
+  );
+}

@@ -1,8 +1,8 @@
 import type { Context, Driver } from '../procedure.ts';
 import { accept, invitationFor, invitations, invite, withdraw } from './invitations.ts';
 import { addPassKey, passKey, passKeysOf, passKeyUsed, removePassKey } from './pass-keys.ts';
-import { addFirst, change, log, people, personNamed, setLanguage } from './people.ts';
-import { endSession, endSessionsOf, seen, session, startSession } from './sessions.ts';
+import { addFirst, change, changePassword, log, people, personNamed, setLanguage } from './people.ts';
+import { endSession, endSessionsOf, seen, session, sessionsOf, startSession } from './sessions.ts';
 import type { AccountStore } from './types.ts';
 
 export function accountStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>, context: Context): AccountStore {
@@ -13,6 +13,7 @@ export function accountStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>, 
     addFirst: (person, at) => write(program, addFirst(context, person, at)),
     change: (personId, wanted, by) => write(program, change(context, personId, wanted, by)),
     setLanguage: (personId, language) => write(program, setLanguage(context, personId, language)),
+    changePassword: (personId, hash, kept, at) => write(program, changePassword(context, personId, hash, kept, at)),
     invite: (invitation, by) => write(program, invite(context, invitation, by)),
     invitations: () => read(invitations(context)),
     withdraw: (invitationId, by) => write(program, withdraw(context, invitationId, by)),
@@ -20,6 +21,7 @@ export function accountStoreOn({ read, write }: Pick<Driver, 'read' | 'write'>, 
     accept: (tokenHash, isValid, newcomer, at) => write(program, accept(context, tokenHash, isValid, newcomer, at)),
     startSession: (begun, forget) => write(program, startSession(context, begun, forget)),
     session: (tokenHash) => read(session(context, tokenHash)),
+    sessionsOf: (personId) => read(sessionsOf(context, personId)),
     seen: (tokenHash, at) => write(program, seen(context, tokenHash, at)),
     endSession: (tokenHash) => write(program, endSession(context, tokenHash)),
     endSessionsOf: (personId) => write(program, endSessionsOf(context, personId)),

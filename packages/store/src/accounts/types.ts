@@ -67,6 +67,7 @@ export const PEOPLE_ACTIONS = [
   'farms-changed',
   'disabled',
   'enabled',
+  'password-changed',
   'pass-key-added',
   'pass-key-removed',
 ] as const;
@@ -98,6 +99,8 @@ export interface AccountStore {
    */
   change(personId: string, change: PersonChange, by: By): Promise<'changed' | 'unknown' | 'last-coordinator'>;
   setLanguage(personId: string, language: Language): Promise<void>;
+  /** Somebody's own choice: ends their sessions but the one it was made in; pass-keys stay. */
+  changePassword(personId: string, passwordHash: string, sessionHash: string, at: string): Promise<void>;
 
   invite(invitation: Invitation, by: By): Promise<void>;
   /** Those neither used nor withdrawn, newest first; expired ones too. */
@@ -122,6 +125,8 @@ export interface AccountStore {
   session(tokenHash: string): Promise<{ readonly session: Session; readonly person: Person } | null>;
   /** Never moves backwards. */
   seen(tokenHash: string, at: string): Promise<void>;
+  /** The last seen first. */
+  sessionsOf(personId: string): Promise<Session[]>;
   endSession(tokenHash: string): Promise<void>;
   endSessionsOf(personId: string): Promise<void>;
 

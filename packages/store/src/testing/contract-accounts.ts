@@ -160,6 +160,20 @@ export function accountContract(bench: Bench): void {
     expect([await accounts.session('a'), await accounts.session('d')]).toEqual([null, null]);
   });
 
+  test('a password that somebody changes ends their other sessions, and no one else’s', async () => {
+    const accounts = await started();
+    await join(accounts, 'Bo');
+    for (const token of ['here', 'there']) await accounts.startSession(session('id-Ida', token), NOTHING_OLD);
+    await accounts.startSession(session('id-Bo', 'bo'), NOTHING_OLD);
+    await accounts.seen('there', later);
+    expect((await accounts.sessionsOf('id-Ida')).map(({ tokenHash }) => tokenHash)).toEqual(['there', 'here']);
+    await accounts.changePassword('id-Ida', 'another hash', 'here', later);
+    expect((await accounts.personNamed('ida'))!.passwordHash).toBe('another hash');
+    expect((await accounts.sessionsOf('id-Ida')).map(({ tokenHash }) => tokenHash)).toEqual(['here']);
+    expect(await accounts.sessionsOf('id-Bo')).toHaveLength(1);
+    expect((await accounts.log(1))[0]).toMatchObject({ actor: 'id-Ida', action: 'password-changed' });
+  });
+
   test('the log tells who changed whom to what, newest first', async () => {
     const accounts = await started();
     await join(accounts, 'Bo');

@@ -4,7 +4,9 @@ import { forgetSession, sessionQuery } from '../../api/session.ts';
 import { peopleWords } from '../../text/people.ts';
 import { Setting } from '../../ui/Setting.tsx';
 import { useDesk } from '../record/desk.ts';
+import { ChangePassword } from './ChangePassword.tsx';
 import { PassKeys } from './PassKeys.tsx';
+import { Sessions } from './Sessions.tsx';
 
 /** Who is signed in here, and the ways out. */
 export function You() {
@@ -32,6 +34,7 @@ export function You() {
         <p>
           <b>{name}</b>. {w.as(peopleWords.roles[role].name)}. {farms.join(', ')}
         </p>
+        <Sessions />
         {waiting > 0 && <p className="entries-fault">{w.unsent(waiting)}</p>}
         <p className="actions">
           <button type="button" className="button" onClick={() => leave('/api/session')}>
@@ -40,6 +43,7 @@ export function You() {
           <button type="button" className="button" onClick={() => leave('/api/sessions')}>
             {w.everywhere}
           </button>
+          <ChangePassword name={name} />
         </p>
       </Setting>
       <PassKeys />
