@@ -77,7 +77,7 @@ test('a sample is asked for as the rule asks for it', { tag: '@desk' }, async ({
   await form.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('Saved: sample')).toBeVisible();
   const insect = (await fieldOf(request, fieldId)).insects.find((each) => each.insect.id === 'helicoverpa-zea')!;
-  expect(insect.samples).toContainEqual({ sampledOn, kind: 'ears', examined: 100, infested: 3, total: null });
+  expect(insect.samples).toContainEqual({ sampledOn, kind: 'ears', examined: 100, infested: 3, total: null, photo: null });
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByText('Undone.')).toBeVisible();
 });

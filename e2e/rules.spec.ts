@@ -1,3 +1,4 @@
+import { catalogue, type RulesView, ruleById } from '../packages/core/src/index.ts';
 import { test } from './own-test.ts';
 import { accessibilityProblems, expect, expectNoSidewaysScroll } from './page.ts';
 
@@ -52,4 +53,33 @@ test('a rule of one’s own speaks of an insect that the catalogue does not hold
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(row).toHaveCount(0);
   expect(await own()).toBeUndefined();
+});
+
+test('a rule is switched off with a reason, speaks for no field, is named in the evidence, and comes back', {
+  tag: '@desk',
+}, async ({ page, request }) => {
+  const { speaking } = (await (await request.get('/api/rules')).json()) as RulesView;
+  const { ruleId, fields } = speaking.find(({ fields: of }) => of.some(({ verb }) => verb === 'decide'))!;
+  const rule = ruleById(ruleId)!;
+  await page.goto('/program/rules');
+  const index = catalogue.rules.findIndex(({ id }) => id === ruleId);
+  const own = page.locator('.all-rules-table tbody tr').nth(index);
+  await expect(own).toContainText(`${fields.length} field`);
+  await own.getByRole('button', { name: /^Switch off/ }).click();
+  const sheet = page.getByRole('dialog', { name: 'Switch a rule off' });
+  await sheet.getByRole('button', { name: 'Switch off' }).click();
+  await expect(sheet.getByText('Say why')).toBeVisible();
+  await sheet.getByLabel('Why').fill('agreed with our adviser');
+  await sheet.getByRole('button', { name: 'Switch off' }).click();
+  await expect(own).toContainText('off: agreed with our adviser');
+  await expect(own).toContainText('no field today');
+  const { fieldId, insect } = fields.find(({ verb }) => verb === 'decide')!;
+  const advice = await (await request.get(`/api/advice/${fieldId}/${insect}`)).json();
+  expect(advice.because).toContainEqual({ kind: 'rule-off', ruleId, region: rule.region, reason: 'agreed with our adviser' });
+  expect(await accessibilityProblems(page, '.all-rules')).toEqual([]);
+  await own.getByRole('button', { name: /^Switch on/ }).click();
+  await expect(own).toContainText('yes');
+  await expect
+    .poll(async () => ((await (await request.get('/api/rules')).json()) as RulesView).speaking.map((each) => each.ruleId))
+    .toContain(ruleId);
 });

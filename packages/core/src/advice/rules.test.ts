@@ -134,6 +134,38 @@ describe('a catch that sends people to look, and one that decides (New York Stat
 
 const northeast = { name: 'Test', invented: true, pinnedOn: null, region: 'Northeastern United States' };
 
+describe('a rule that the program has switched off', () => {
+  const tenAWeek = weekOf(ARMYWORM, 10);
+  const without = (...ruleIds: string[]) =>
+    adviceOn(
+      '2025-07-08',
+      {
+        ...tenAWeek,
+        settings: { ...northeast, region: 'Maine', rulesOff: ruleIds.map((ruleId) => ({ ruleId, reason: 'too low for us' })) },
+      },
+      ARMYWORM,
+    );
+  const [northeastern, maine] = ['sweet-corn-fall-armyworm-catch', 'sweet-corn-fall-armyworm-catch-maine'];
+
+  it('speaks no more, gives way to its rival, and stays in the evidence with the reason', () => {
+    expect(without().rule?.id).toBe(maine);
+    const advice = without(maine);
+    expect(advice).toMatchObject({ verb: 'watch', rule: { id: northeastern } });
+    expect(evidenceOf(advice, 'rule-off')).toEqual([
+      { kind: 'rule-off', ruleId: maine, region: 'Maine', reason: 'too low for us' },
+    ]);
+    expect(evidenceOf(advice, 'other-rule').map(({ ruleId }) => ruleId)).not.toContain(maine);
+  });
+
+  it('leaves nothing to say where it was the last: the field is blind, never quietly watched', () => {
+    const advice = without(maine, northeastern);
+    expect(evidenceOf(advice, 'threshold')).toEqual([]);
+    expect(evidenceOf(advice, 'rule-off')).toHaveLength(2);
+    expect(['blind', 'scout', 'none']).toContain(advice.verb);
+    expect(advice.verb).not.toBe('watch');
+  });
+});
+
 describe('rival rules stand side by side, and the program chooses', () => {
   const tenAWeek = weekOf(ARMYWORM, 10);
   const inRegion = (settings: object) =>

@@ -351,6 +351,9 @@ export const evidenceSchema = z
       source: z.string(),
     }),
     z
+      .object({ kind: z.literal('rule-off'), ruleId: z.string(), region: z.string(), reason: z.string() })
+      .describe('A rule that would hold here, which the program has switched off.'),
+    z
       .object({ kind: z.literal('choice-open'), ruleId: z.string(), region: z.string() })
       .describe('Rivals stand and the program has not chosen among them: the strictest speaks.'),
     z

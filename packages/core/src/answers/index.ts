@@ -16,6 +16,8 @@ export { type ProgramHead, programHead, programHeadSchema } from './program.ts';
 export { type RoundPlace, type RoundWay, roundAlong, roundPlace, roundStops, roundView, roundWay } from './round.ts';
 export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './round-later.ts';
 export * from './round-schema.ts';
+export { rulesView } from './rules.ts';
+export * from './rules-schema.ts';
 export * from './schema.ts';
 export { scoutingView } from './scouting.ts';
 export * from './scouting-schema.ts';

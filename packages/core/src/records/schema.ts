@@ -344,6 +344,11 @@ export const settingsSchema = z.object({
   region: text.nullable().optional(),
   /** Rules of the catalogue that the program chose among rivals, by their ids: they go before the region's. */
   chosenRules: z.array(id).nullable().optional(),
+  /** Rules of the catalogue that the program does not go by, each with why. */
+  rulesOff: z
+    .array(z.object({ ruleId: id, reason: text }))
+    .nullable()
+    .optional(),
 });
 
 export type FieldRecord = z.infer<typeof fieldSchema>;

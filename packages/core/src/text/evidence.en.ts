@@ -7,7 +7,7 @@ import { decision, decisionReason } from './decisions.en.ts';
 import { doubtSentence } from './doubt.en.ts';
 import { exact, figure, fine, heatSpan, percent } from './figures.ts';
 import { larvaeSentence } from './larvae.en.ts';
-import { askedSentence, choiceOpenSentence, otherRuleSentence, sampleSentence } from './reasons.en.ts';
+import { askedSentence, choiceOpenSentence, otherRuleSentence, ruleOffSentence, sampleSentence } from './reasons.en.ts';
 import { cropName, design, event, plural, productName, readable, standing, verb } from './words.en.ts';
 
 /** Where the crop may be by now, where that is not only the stage seen. */
@@ -109,6 +109,8 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, da
       return missing(item, date);
     case 'other-rule':
       return otherRuleSentence(item, verb);
+    case 'rule-off':
+      return ruleOffSentence(item);
     case 'choice-open':
       return choiceOpenSentence(item);
     case 'other-design':

@@ -7,7 +7,7 @@ import { decision, decisionReason } from './decisions.es.ts';
 import { doubtSentence } from './doubt.es.ts';
 import { fine, heatSpan } from './figures.ts';
 import { larvaeSentence } from './larvae.es.ts';
-import { askedSentence, choiceOpenSentence, otherRuleSentence, sampleSentence } from './reasons.es.ts';
+import { askedSentence, choiceOpenSentence, otherRuleSentence, ruleOffSentence, sampleSentence } from './reasons.es.ts';
 import {
   capital,
   cropName,
@@ -130,6 +130,8 @@ export function evidence(item: Evidence, degrees: (valueC: number) => string, un
       return missing(item);
     case 'other-rule':
       return otherRuleSentence(item, writes);
+    case 'rule-off':
+      return ruleOffSentence(item);
     case 'choice-open':
       return choiceOpenSentence(item);
     case 'other-design':

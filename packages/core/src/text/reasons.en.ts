@@ -99,5 +99,8 @@ export function otherRuleSentence(item: Of<'other-rule'>, verb: Wording['verb'])
   return `Another rule${place(item.region)}: ${figures}${stages}. By it: ${verb[item.verb]}.${cited === null ? '' : ` ${cited}.`}`;
 }
 
+export const ruleOffSentence = ({ region, reason }: Of<'rule-off'>): string =>
+  `A rule${place(region)} is switched off for this program: ${reason}. It does not speak here.`;
+
 export const choiceOpenSentence = (item: Of<'choice-open'>): string =>
   `Rules of several regions fit, and this program has not said which holds here: the strictest${place(item.region)} speaks. Choose the region under Settings, with your adviser.`;

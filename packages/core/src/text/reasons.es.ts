@@ -113,5 +113,8 @@ export function otherRuleSentence(item: Of<'other-rule'>, { given, stage, verb }
   return `Otra regla${place(item.region)}: ${figures}${stages}. Según ella: ${verb[item.verb]}.${cited === null ? '' : ` ${cited}.`}`;
 }
 
+export const ruleOffSentence = ({ region, reason }: Of<'rule-off'>): string =>
+  `Una regla${place(region)} está apagada para este programa: ${reason}. Aquí no habla.`;
+
 export const choiceOpenSentence = (item: Of<'choice-open'>): string =>
   `Valen reglas de varias regiones y este programa no ha dicho cuál rige aquí: habla la más estricta${place(item.region)}. Elija la región en Ajustes, con su asesor.`;

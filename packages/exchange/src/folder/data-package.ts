@@ -25,6 +25,8 @@ export interface DataPackage {
     /** Written only where the program chose: its region, and rules of the catalogue by their ids. */
     readonly region?: string;
     readonly chosenRules?: readonly string[];
+    /** Rules of the catalogue that the program does not go by. */
+    readonly rulesOff?: readonly { readonly ruleId: string; readonly reason: string }[];
   };
   readonly resources: readonly Resource[];
 }
@@ -45,8 +47,12 @@ export const tablesToWrite = (program: Program): RecordKind[] =>
   RECORD_KINDS.filter((kind) => tables[kind].required || program[kind].length > 0);
 
 export function dataPackage(program: Program): DataPackage {
-  const { name, invented, pinnedOn, region, chosenRules } = program.settings;
-  const chosen = { ...(region ? { region } : {}), ...(chosenRules?.length ? { chosenRules } : {}) };
+  const { name, invented, pinnedOn, region, chosenRules, rulesOff } = program.settings;
+  const chosen = {
+    ...(region ? { region } : {}),
+    ...(chosenRules?.length ? { chosenRules } : {}),
+    ...(rulesOff?.length ? { rulesOff } : {}),
+  };
   return {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
     name: slug(name),
@@ -100,6 +106,7 @@ export function settingsFrom(text: string, fallback: ProgramSettings): Result<Pr
     pinnedOn: own.pinnedOn ?? fallback.pinnedOn,
     region: own.region ?? fallback.region,
     chosenRules: own.chosenRules ?? fallback.chosenRules,
+    rulesOff: own.rulesOff ?? fallback.rulesOff,
   });
   if (parsed.success) return ok(parsed.data);
   return refused(
@@ -118,6 +125,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   pinnedOn: 'null or a calendar day as YYYY-MM-DD',
   region: 'a region as the catalogue writes it, or its own words',
   chosenRules: 'a list of rule ids of the catalogue',
+  rulesOff: 'a list of { "ruleId", "reason" }, each a rule of the catalogue and why it is off',
 };
 
 const refused = (problems: Problem[]): Result<never> => ({ ok: false, problems });

@@ -66,6 +66,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/program.zip': ['200 200 200 403 401', () => ({ url: '/api/program.zip' })],
   'GET /api/program.xlsx': ['200 200 200 403 401', () => ({ url: '/api/program.xlsx' })],
   'GET /api/backup.zip': ['200 403 403 403 401', () => ({ url: '/api/backup.zip' })],
+  'GET /api/rules': ['200 200 200 200 401', () => ({ url: '/api/rules' })],
   'GET /api/program': ['200 200 200 200 401', () => ({ url: '/api/program' })],
   'GET /api/week/sheet': ['200 200 200 200 401', () => ({ url: '/api/week/sheet' })],
   'GET /api/week': ['200 200 200 200 401', () => ({ url: '/api/week' }), () => ({ url: '/api/week?on=2026-07-14' })],

@@ -1,5 +1,6 @@
-import { programHead, programHeadSchema } from '@duskwatch/core';
+import { programHead, programHeadSchema, rulesSchema, rulesView } from '@duskwatch/core';
 import { EVERY_ROLE, personOf } from '../people/guard.ts';
+import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
 export const programRoute: Route = (app, { reader, dayFor }) => {
@@ -15,5 +16,20 @@ export const programRoute: Route = (app, { reader, dayFor }) => {
       },
     },
     async (request) => programHead(await reader.program(personOf(request)), await dayFor(undefined)),
+  );
+
+  app.get(
+    '/api/rules',
+    {
+      config: { allow: EVERY_ROLE },
+      schema: {
+        operationId: 'getRules',
+        tags: ['advice'],
+        summary: 'For which fields each rule speaks',
+        querystring: asOf,
+        response: { 200: rulesSchema, 400: problems },
+      },
+    },
+    async (request) => rulesView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 };

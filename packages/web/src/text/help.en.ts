@@ -75,7 +75,7 @@ export const helpEn = {
     },
     rules: {
       title: 'Rules and insects',
-      text: 'Published rules hold for a region; choose the program’s with your adviser. Below stands the source of every fact that advice rests on. “From memory” and “common practice” are to be trusted less than “published”.',
+      text: 'Published rules hold for a region; choose the program’s with your adviser. Below stands the source of every fact that advice rests on. “From memory” and “common practice” are to be trusted less than “published”. Below stands every published rule with the fields that rest on it today; a coordinator may switch one off, with a reason that the evidence repeats.',
     },
     weather: {
       title: 'Weather',

@@ -76,7 +76,7 @@ export const helpEs: HelpWords = {
     },
     rules: {
       title: 'Reglas e insectos',
-      text: 'Las reglas publicadas valen para una región; elija la del programa con su asesor. Abajo está la fuente de cada dato en que se apoyan los avisos. «De memoria» y «práctica común» merecen menos confianza que «publicado».',
+      text: 'Las reglas publicadas valen para una región; elija la del programa con su asesor. Abajo está la fuente de cada dato en que se apoyan los avisos. «De memoria» y «práctica común» merecen menos confianza que «publicado». Abajo está cada regla publicada con las parcelas que hoy se apoyan en ella; la coordinación puede apagar una, con un motivo que la evidencia repite.',
     },
     weather: {
       title: 'Datos del tiempo',

@@ -13,6 +13,7 @@ export const labelsEn: Labels = {
     pinnedOn: { label: 'Read as of' },
     region: { label: 'Region' },
     chosenRules: { label: 'Rules chosen by name' },
+    rulesOff: { label: 'Rules switched off' },
   },
   fields: {
     fieldId: { label: 'Short name', hint: 'Stays the same for ever: tables refer to it.' },

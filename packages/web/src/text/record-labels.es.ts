@@ -13,6 +13,7 @@ export const labelsEs: Labels = {
     pinnedOn: { label: 'Se lee como en el día' },
     region: { label: 'Región' },
     chosenRules: { label: 'Reglas elegidas por su nombre' },
+    rulesOff: { label: 'Reglas apagadas' },
   },
   fields: {
     fieldId: { label: 'Nombre corto', hint: 'No cambia nunca: las tablas se refieren a él.' },

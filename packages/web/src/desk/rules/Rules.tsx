@@ -1,42 +1,17 @@
-import { type ActionRule, choosingRule, type ProgramSettings, REGIONS, regionName, rivalRules } from '@duskwatch/core';
-import { queryOptions, useQuery } from '@tanstack/react-query';
-import { getJson } from '../../api/client.ts';
-import { sessionQuery } from '../../api/session.ts';
-import type { StoredVersion } from '../../shared/record/queries.ts';
+import { type ActionRule, choosingRule, REGIONS, regionName, rivalRules } from '@duskwatch/core';
 import { ruleText } from '../../shared/record/rule-text.ts';
-import { useMayWrite } from '../../shared/record/useMayWrite.ts';
-import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { cropName, insectName, localName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
 import { SelectField } from '../../ui/Field.tsx';
 import { Setting } from '../../ui/Setting.tsx';
-
-const settingsQuery = queryOptions({
-  queryKey: ['records', 'settings'],
-  queryFn: async ({ signal }) => {
-    const [held] = await getJson<readonly StoredVersion<'settings'>[]>('/api/records/settings', signal);
-    return held ?? null;
-  },
-});
+import { useSettings } from './useSettings.ts';
 
 /** Which region's published rules hold for the program, and which of two rivals where it chooses by name. */
 export function Rules() {
   const w = settingsWords.rules;
-  const { data: session } = useQuery(sessionQuery);
-  const mayRead = session?.person !== null && session?.person !== undefined && session.person.role !== 'reader';
-  const { data: held } = useQuery({ ...settingsQuery, enabled: mayRead });
-  const mayWrite = useMayWrite()('settings');
-  const write = useWriteRecords();
-  if (!mayRead || !held?.value) return null;
-  const { value: settings } = held;
+  const { settings, mayWrite, keep } = useSettings();
+  if (!settings) return null;
   const chosen = settings.chosenRules ?? [];
-  const keep = (change: Partial<ProgramSettings>) =>
-    void write(w.saved, {
-      kind: 'settings',
-      value: { ...settings, ...change },
-      base: { revisionId: held.revisionId, recordId: held.recordId },
-      before: settings,
-    });
   const choose = (rivals: readonly ActionRule[], ruleId: string) =>
     keep(choosingRule(settings, ruleId) ?? { chosenRules: chosen.filter((id) => rivals.every((rule) => rule.id !== id)) });
   return (

@@ -1,5 +1,6 @@
 import { programWords } from '../../text/program.ts';
 import { useTitle } from '../../ui/media.ts';
+import { AllRules } from './AllRules.tsx';
 import { OwnRules } from './OwnRules.tsx';
 import { Rules } from './Rules.tsx';
 import { Sources } from './Sources.tsx';
@@ -20,6 +21,7 @@ export function RulesPage() {
         <Rules />
       </div>
       <OwnRules />
+      <AllRules />
       <Sources />
     </main>
   );

@@ -1,5 +1,5 @@
 /** Records and their values in words. */
-import { type FieldRecord, naturalKey, parseDay, type RecordKind, type Wording } from '@duskwatch/core';
+import { type FieldRecord, naturalKey, type ProgramSettings, parseDay, type RecordKind, type Wording } from '@duskwatch/core';
 import { dayTextFrom } from '../../format/day.ts';
 import type { StoredKind, ValueOf } from '../../sync/types.ts';
 import { cropName, stageName } from '../../text/names.ts';
@@ -90,6 +90,10 @@ export function propertyText(kind: StoredKind, property: string, value: unknown,
   if (typeof value === 'boolean') return value ? recordWords.yes : recordWords.no;
   if (Array.isArray(value)) {
     if (value.length === 0) return recordWords.nothing;
+    if (property === 'rulesOff')
+      return (value as NonNullable<ProgramSettings['rulesOff']>)
+        .map((off) => `${chosenRuleText(off.ruleId)} (${off.reason})`)
+        .join(', ');
     return value.map((each) => itemText(property, String(each), names)).join(', ');
   }
   if (typeof value !== 'string') return String(value);

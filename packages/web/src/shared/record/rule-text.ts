@@ -1,18 +1,30 @@
 /** A published rule in few words, where one is chosen among its rivals. */
 import { type ActionRule, regionName, ruleById } from '@duskwatch/core';
-import { cropName, insectName, localName } from '../../text/names.ts';
+import { percentText, rateText } from '../../format/number.ts';
+import { cropName, insectName, localName, sampleKind } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
+import { wordingIn } from '../../text/wording.ts';
 
 export function ruleText(rule: ActionRule): string {
   const w = settingsWords.rules;
   const region = rule.region === '' ? w.everywhere : localName(regionName(rule.region));
-  const figure =
-    rule.kind === 'catch-threshold'
-      ? w.figure(String(rule.threshold), w.per[rule.per], region)
-      : rule.kind === 'catch-table'
-        ? w.figure(String(rule.tiers[0]!.from), w.per.night, region)
-        : region;
-  return `${figure}: ${w.may[rule.may]}`;
+  return `${asked(rule, region)}: ${w.may[rule.may]}`;
+}
+
+function asked(rule: ActionRule, region: string): string {
+  const w = settingsWords.rules;
+  switch (rule.kind) {
+    case 'catch-threshold':
+      return w.figure(String(rule.threshold), w.per[rule.per], region);
+    case 'catch-table':
+      return w.figure(String(rule.tiers[0]!.from), w.per.night, region);
+    case 'infestation':
+      return rule.sign === 'egg-masses'
+        ? w.masses(rateText(rule.share), sampleKind(rule.unit), region)
+        : w.share(percentText(rule.share), sampleKind(rule.unit), w.signs[rule.sign], region);
+    case 'heat-scout':
+      return w.heat(wordingIn('C').event[rule.lookFor], region);
+  }
 }
 
 /** One that was chosen by its id, with what it is about; the id itself where the catalogue no longer has it. */
