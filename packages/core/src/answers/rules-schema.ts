@@ -18,6 +18,7 @@ export const rulesSchema = z
   .object({
     program: namedProgramSchema,
     on: isoDay,
+    off: z.array(z.object({ ruleId: z.string(), reason: z.string() })).describe('Rules that the program has switched off.'),
     speaking: z.array(speakingSchema).describe('Rules that speak for none are left out.'),
   })
   .meta({ id: 'Rules' });

@@ -21,6 +21,14 @@ describe('the fields that a rule speaks for', () => {
     expect(view.speaking.flatMap(({ fields }) => fields.map(({ fieldId }) => fieldId))).not.toContain('F2');
   });
 
+  it('are none for a rule that is off, which is told with its reason to whoever reads the rules', () => {
+    const [{ ruleId }] = view.speaking as [(typeof view.speaking)[number]];
+    const rulesOff = [{ ruleId, reason: 'not ours' }];
+    const without = rulesView(prepare({ ...program, settings: { ...program.settings, rulesOff } }, { on: day('2025-07-08') }));
+    expect(without.off).toEqual(rulesOff);
+    expect(without.speaking.map((each) => each.ruleId)).not.toContain(ruleId);
+  });
+
   it('are told just as the schema says', () => {
     expect(() => rulesSchema.parse(structuredClone(view))).not.toThrow();
   });

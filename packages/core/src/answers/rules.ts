@@ -8,7 +8,7 @@ import type { RulesView } from './rules-schema.ts';
 import { inThisYear } from './week.ts';
 
 export function rulesView(prepared: Prepared): RulesView {
-  const { name, invented } = prepared.program.settings;
+  const { name, invented, rulesOff } = prepared.program.settings;
   const cells = prepared.program.fields
     .filter((field) => inThisYear(prepared, field))
     .flatMap(({ fieldId, name: fieldName, farm }) =>
@@ -21,6 +21,7 @@ export function rulesView(prepared: Prepared): RulesView {
   return {
     program: { name, invented },
     on: formatDay(prepared.on),
+    off: rulesOff ?? [],
     speaking: [...speaking].map(([ruleId, those]) => ({ ruleId, fields: those.map(({ said }) => said) })),
   };
 }

@@ -28,8 +28,9 @@ export function AllRules() {
   const { settings, mayWrite, keep } = useSettings();
   const [insect, choose] = useState('');
   const [leaving, leave] = useState<ActionRule | null>(null);
-  const speaking = new Map(data?.speaking.map(({ ruleId, fields }) => [ruleId, fields]));
-  const off = new Map(settings?.rulesOff?.map(({ ruleId, reason }) => [ruleId, reason]));
+  if (!data) return null;
+  const speaking = new Map(data.speaking.map(({ ruleId, fields }) => [ruleId, fields]));
+  const off = new Map(data.off.map(({ ruleId, reason }) => [ruleId, reason]));
   const insects = [...new Set(catalogue.rules.map((rule) => rule.insect))];
   const put = (rule: ActionRule, reason: string | null) => {
     const others = (settings?.rulesOff ?? []).filter(({ ruleId }) => ruleId !== rule.id);
