@@ -1,12 +1,12 @@
 import { daysLateOn, groupBy, type IsoDay, type WeekCell, type WeekField, type WeekView } from '@duskwatch/core';
 import { shortDay } from '../../format/day.ts';
 import { rateText } from '../../format/number.ts';
+import { lineScales } from '../../shared/advice/line-scale.ts';
+import { isNoHost } from '../../shared/advice/no-host.ts';
+import { Sparkline } from '../../shared/advice/Sparkline.tsx';
 import { cropName, shortInsect, shortReason, stageName } from '../../text/names.ts';
 import { weekSheetWords as w } from '../../text/week-sheet.ts';
 import { useWording } from '../../text/wording.ts';
-import { lineScales } from '../week/line-scale.ts';
-import { Sparkline } from '../week/Sparkline.tsx';
-import { isNoHost } from '../week/WeekCell.tsx';
 
 /** Columns that a sheet of paper has room for; more insects stand in further tables. */
 const INSECTS_ACROSS = 5;

@@ -1,8 +1,8 @@
 import type { WeekCell as Cell, InsectName, WeekField, Wording } from '@duskwatch/core';
+import type { LineScale } from '../../shared/advice/line-scale.ts';
+import { Sparkline, SparkPlace } from '../../shared/advice/Sparkline.tsx';
 import { VerbMark } from '../../shared/advice/VerbMark.tsx';
 import { localName, shortReason } from '../../text/names.ts';
-import type { LineScale } from './line-scale.ts';
-import { Sparkline, SparkPlace } from './Sparkline.tsx';
 import { cellKey } from './select.ts';
 
 export interface CellProps {
@@ -19,10 +19,6 @@ export interface CellProps {
 }
 
 export const panelId = (field: string, insect: string) => `evidence-${field}-${insect}`;
-
-/** The insect does not live on this crop: there is nothing to say and nothing to open. */
-export const isNoHost = ({ advice: { verb, reason } }: Cell): boolean =>
-  verb === 'none' && reason?.kind === 'out-of-season' && reason.why === 'not-a-host';
 
 /** A verb, its date, its rate and its season: one button, and one click to the evidence. */
 export function WeekCellButton({

@@ -1,14 +1,15 @@
 import { memo, useMemo } from 'react';
+import { lineScales } from '../../shared/advice/line-scale.ts';
+import { isNoHost } from '../../shared/advice/no-host.ts';
 import { localName, shortReason } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
 import { openIn, PORTIONS } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { FoldLine } from './FoldLine.tsx';
 import { OpenEvidence } from './LazyEvidence.tsx';
-import { lineScales } from './line-scale.ts';
 import { cellKey } from './select.ts';
 import { useChunks } from './useChunks.ts';
-import { isNoHost, WeekCellButton } from './WeekCell.tsx';
+import { WeekCellButton } from './WeekCell.tsx';
 import { type ChunkProps, FieldName, type FieldProps, groupName, type WeekBodyProps } from './WeekTable.tsx';
 
 /** The same week for a narrow page: a field, and a line to an insect. */

@@ -1,6 +1,8 @@
 import type { WeekField, WeekView, Wording } from '@duskwatch/core';
 import { Link } from '@tanstack/react-router';
 import { type CSSProperties, Fragment, memo, useMemo } from 'react';
+import { lineScales } from '../../shared/advice/line-scale.ts';
+import { isNoHost } from '../../shared/advice/no-host.ts';
 import { words } from '../../text/index.ts';
 import { cropName, cropText, localName, stageName } from '../../text/names.ts';
 import { useWording } from '../../text/wording.ts';
@@ -9,10 +11,9 @@ import { openIn, PORTIONS, type WeekChunk } from './chunks.ts';
 import { useDrawn } from './drawing.ts';
 import { FoldLine, type Unfold } from './FoldLine.tsx';
 import { OpenEvidence } from './LazyEvidence.tsx';
-import { lineScales } from './line-scale.ts';
 import { cellKey, type WeekColumn, type WeekSelection } from './select.ts';
 import { useChunks } from './useChunks.ts';
-import { isNoHost, WeekCellButton } from './WeekCell.tsx';
+import { WeekCellButton } from './WeekCell.tsx';
 
 export interface WeekBodyProps {
   readonly view: WeekView;
