@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { week } from '../../shared/advice/week.fixture.ts';
 import { chunksOf, PORTIONS } from './chunks.ts';
-import { week } from './week.fixture.ts';
 
 const field = week.fields[0]!;
 const groups = (sizes: readonly number[]) =>

@@ -1,8 +1,8 @@
 import { english } from '@duskwatch/core';
 import { expect, test } from 'vitest';
+import { week } from '../../shared/advice/week.fixture.ts';
 import { weekAsCsv, weekAsText } from './copy.ts';
 import { selectWeek } from './select.ts';
-import { week } from './week.fixture.ts';
 
 test('the CSV holds plain numbers, ISO days and quoted commas, and leaves out what is out of season', () => {
   const lines = weekAsCsv(selectWeek(week, { crop: 'sweet-corn' })).split('\r\n');

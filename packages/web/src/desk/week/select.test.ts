@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { week } from '../../shared/advice/week.fixture.ts';
 import { countVerbs, selectWeek } from './select.ts';
-import { week } from './week.fixture.ts';
 
 const names = (search: Parameters<typeof selectWeek>[1]) =>
   selectWeek(week, search).groups.map((group) => [group.title, ...group.fields.map((field) => field.name)]);
