@@ -13,7 +13,7 @@ import { type Findings, isOpen } from './findings.ts';
 import { dueFrom } from './lateness.ts';
 import { type HeatFinding, heatFinding } from './phenology.ts';
 import { cellKey, type Prepared } from './prepare.ts';
-import { cellRules, isChosen, otherRules, whyOff } from './rules.ts';
+import { cellRules, isChosen, otherRules } from './rules.ts';
 import { sampleFinding } from './scouting.ts';
 import { asking, type Conclusion, firstOf, stageEvidence, treatmentEvidence } from './steps.ts';
 import { labelCautions, treatmentFinding } from './treatment.ts';
@@ -98,10 +98,7 @@ function outOfSeason(prepared: Prepared, field: FieldRecord, insect: string): Co
 /** Evidence that every verb should carry besides its own reason. */
 function contextOf(findings: Findings, conclusion: Conclusion, reasons: readonly Evidence[]): Evidence[] {
   const { caught, stage, heat, treatment, notTreated, notScouted, sample, field, rules } = findings;
-  const { settings } = findings.prepared.program;
-  const off = rules.off.map(
-    ({ id, region }): Evidence => ({ kind: 'rule-off', ruleId: id, region, reason: whyOff(settings, id) ?? '' }),
-  );
+  const off = rules.off.map(({ rule: { id, region }, reason }): Evidence => ({ kind: 'rule-off', ruleId: id, region, reason }));
   if (conclusion.verb === 'none') return off;
   const lead = conclusion.lead ?? null;
   const context: Evidence[] = [];
@@ -117,6 +114,7 @@ function contextOf(findings: Findings, conclusion: Conclusion, reasons: readonly
   if (treatment) context.push(...treatmentEvidence(treatment));
   for (const decided of [notTreated, notScouted]) if (decided) context.push(decided.because);
   const others = otherRules(rules, lead);
+  const { settings } = findings.prepared.program;
   if (lead?.rule && others.length > 0 && lead.rule.standing !== 'own' && !isChosen(settings, lead.rule))
     context.push({ kind: 'choice-open', ruleId: lead.rule.id, region: lead.rule.region });
   context.push(...others, ...off);

@@ -18,7 +18,7 @@ export interface CellRules {
   readonly infestation: readonly InfestationRule[];
   readonly heat: readonly HeatScoutRule[];
   /** Rules of the catalogue that would hold here but for the program, which goes by them no more. */
-  readonly off: readonly ActionRule[];
+  readonly off: readonly { readonly rule: ActionRule; readonly reason: string }[];
 }
 
 export function cellRules(prepared: Prepared, field: FieldRecord, insect: string): CellRules {
@@ -45,21 +45,25 @@ export function rulesAmong(
     )
     .map(ownRule);
   const published = rulesFor({ crop, insect, growthHabit });
-  const ordered = inOrder(
-    settings,
-    published.filter((rule) => whyOff(settings, rule.id) === null),
-  );
+  const off = published.flatMap((rule) => {
+    const reason = whyOff(settings, rule.id);
+    return reason === null ? [] : [{ rule, reason }];
+  });
+  const ordered = inOrder(settings, goneBy(settings, published));
   return {
     catch: [...own, ...ordered.filter(isCatchRule)],
     infestation: ordered.filter((rule) => rule.kind === 'infestation'),
     heat: ordered.filter((rule) => rule.kind === 'heat-scout'),
-    off: published.filter((rule) => whyOff(settings, rule.id) !== null),
+    off,
   };
 }
 
 /** Why the program does not go by a rule; null: it does. */
-export const whyOff = ({ rulesOff }: ProgramSettings, ruleId: string): string | null =>
+const whyOff = ({ rulesOff }: ProgramSettings, ruleId: string): string | null =>
   rulesOff?.find((off) => off.ruleId === ruleId)?.reason ?? null;
+
+const goneBy = <R extends ActionRule>(settings: ProgramSettings, rules: readonly R[]): R[] =>
+  rules.filter(({ id }) => whyOff(settings, id) === null);
 
 const inOrder = <R extends ActionRule>(settings: ProgramSettings, rules: readonly R[]): R[] =>
   [...rules].sort((a, b) => choiceRank(settings, a) - choiceRank(settings, b) || strictness(a) - strictness(b));
@@ -67,7 +71,7 @@ const inOrder = <R extends ActionRule>(settings: ProgramSettings, rules: readonl
 /** Rivals in the order in which they speak, and what put the first of them there. */
 export function speakingFirst(settings: ProgramSettings, rivals: readonly ActionRule[]) {
   // One that is off speaks only where all are, and then nobody listens to it.
-  const on = rivals.filter((rule) => whyOff(settings, rule.id) === null);
+  const on = goneBy(settings, rivals);
   const rules = inOrder(settings, on.length > 0 ? on : rivals);
   const rank = choiceRank(settings, rules[0]!);
   return { rules, by: rank < 0 ? ('name' as const) : rank < 2 ? ('region' as const) : ('strictest' as const) };

@@ -19,6 +19,7 @@ import { earlierSeasons } from './earlier-seasons.ts';
 import { decisionsAhead, otherwise, rulesShown } from './field-outlook.ts';
 import type { CheckMark, FieldInsectView, FieldView, HeatStrip } from './field-schema.ts';
 import { rateLines } from './rate-line.ts';
+import { sampleShown } from './sample-shown.ts';
 import { insectName } from './week.ts';
 
 /** Days shown after today, so that what is expected next has room on the axis. */
@@ -75,14 +76,7 @@ function insectView(prepared: Prepared, field: FieldRecord, insect: string): Fie
       .filter((strip) => strip !== null),
     samples: (prepared.samplesByCell.get(key) ?? [])
       .filter((sample) => sample.sampledOn >= start)
-      .map(({ sampledOn, kind, unitsExamined, unitsInfested, totalCount, photo = null }) => ({
-        sampledOn,
-        kind,
-        examined: unitsExamined,
-        infested: unitsInfested,
-        total: totalCount,
-        photo,
-      })),
+      .map((sample) => ({ ...sampleShown(sample), photo: sample.photo ?? null })),
     treatments: (prepared.treatmentsByCell.get(key) ?? [])
       .filter((treatment) => treatment.appliedOn >= start)
       .map(({ appliedOn, appliedAt, product, protectsDays, rate, rateUnit }) => ({

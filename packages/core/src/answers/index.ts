@@ -18,6 +18,7 @@ export { roundLater, roundLengthKm, roundOrder, type WrittenSince } from './roun
 export * from './round-schema.ts';
 export { rulesView } from './rules.ts';
 export * from './rules-schema.ts';
+export { sampleShown } from './sample-shown.ts';
 export * from './schema.ts';
 export { scoutingView } from './scouting.ts';
 export * from './scouting-schema.ts';

@@ -1,22 +1,19 @@
 /** For which fields each rule speaks, read off the evidence of every field's advice. */
-import { adviseCell } from '../advice/decide.ts';
 import type { Prepared } from '../advice/prepare.ts';
 import type { Advice } from '../advice/types.ts';
 import { formatDay } from '../base/day.ts';
 import { groupByEach } from '../base/group-by.ts';
 import type { RulesView } from './rules-schema.ts';
-import { inThisYear } from './week.ts';
+import { advisedFields } from './week.ts';
 
 export function rulesView(prepared: Prepared): RulesView {
   const { name, invented, rulesOff } = prepared.program.settings;
-  const cells = prepared.program.fields
-    .filter((field) => inThisYear(prepared, field))
-    .flatMap(({ fieldId, name: fieldName, farm }) =>
-      prepared.insects.map((insect) => {
-        const advice = adviseCell(prepared, fieldId, insect);
-        return { said: { fieldId, name: fieldName, farm, insect, verb: advice.verb }, rules: rulesBehind(advice) };
-      }),
-    );
+  const cells = advisedFields(prepared).flatMap(({ field: { fieldId, name: fieldName, farm }, advice }) =>
+    advice.map((each) => ({
+      said: { fieldId, name: fieldName, farm, insect: each.insect, verb: each.verb },
+      rules: rulesBehind(each),
+    })),
+  );
   const speaking = groupByEach(cells, ({ rules }) => rules);
   return {
     program: { name, invented },

@@ -33,6 +33,7 @@ export const sampleShownSchema = z
     total: z.int().nullable(),
   })
   .meta({ id: 'SampleShown' });
+export type SampleShown = Shape<typeof sampleShownSchema>;
 
 export const keepOutSchema = z
   .object({ until: isoDay, hours: z.number(), product: z.string() })

@@ -8,7 +8,7 @@ import { type PlanCurves, planCurves } from '../scouting/curve.ts';
 import { type PlanOptions, planFor, type ScoutingPlan, type WalkedPlaces } from '../scouting/plan-for.ts';
 import { placeNow, type SheetLine, sheetLines } from '../scouting/walking.ts';
 import type { InsectName } from './schema.ts';
-import { scoutingView } from './scouting.ts';
+import { lookIn, scoutingView } from './scouting.ts';
 import type { ScoutingField, ScoutingPair, ScoutingView } from './scouting-schema.ts';
 
 /** One sheet asked for; without a rule, the one that speaks for the crop now. */
@@ -78,7 +78,7 @@ function sheetOf(view: ScoutingView, wanted: SheetWanted, options: PlanOptions):
     field,
     pair,
     insect: view.insects.find(({ id }) => id === wanted.insect)!,
-    look: view.looks.find((look) => look.insect === wanted.insect && look.crop === field.crop && look.unit === unit) ?? null,
+    look: lookIn(view.looks, wanted.insect, field.crop, unit),
   };
   if (plan) {
     const { curve: _, ...curves } = planCurves(plan.value, 2);

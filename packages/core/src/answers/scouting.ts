@@ -12,6 +12,7 @@ import { clumpingFound } from '../scouting/clumping.ts';
 import { countingPlan } from '../scouting/counting.ts';
 import { planFor } from '../scouting/plan-for.ts';
 import { roundField } from './round.ts';
+import { sampleShown } from './sample-shown.ts';
 import type { ScoutingField, ScoutingPair, ScoutingView, StageMatch } from './scouting-schema.ts';
 import { insectName } from './week.ts';
 
@@ -54,6 +55,10 @@ export function scoutingView(prepared: Prepared): ScoutingView {
   };
 }
 
+/** What to look for on a unit of a sample; null where the catalogue has no word. */
+export const lookIn = (looks: ScoutingView['looks'], insect: string, crop: string, unit: string) =>
+  looks.find((look) => look.insect === insect && look.crop === crop && look.unit === unit) ?? null;
+
 function scoutingField(prepared: Prepared, field: FieldRecord): ScoutingField {
   const { stages: _, ...facts } = roundField(prepared, field);
   const { growthHabit, latitude, longitude } = field;
@@ -86,15 +91,7 @@ function pairOf(prepared: Prepared, field: FieldRecord, insect: string): Scoutin
     by: advice.by,
     dueSince: advice.dueSince,
     rules: rules.sort((a, b) => MATCHES.indexOf(a.match) - MATCHES.indexOf(b.match)),
-    lastSample: last
-      ? {
-          sampledOn: last.sampledOn,
-          kind: last.kind,
-          examined: last.unitsExamined,
-          infested: last.unitsInfested,
-          total: last.totalCount,
-        }
-      : null,
+    lastSample: last ? sampleShown(last) : null,
   };
 }
 

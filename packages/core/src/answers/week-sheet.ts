@@ -2,15 +2,13 @@
 
 import { adviseCell } from '../advice/decide.ts';
 import { checkDue, checkRhythm, hanging, lureEnds } from '../advice/due.ts';
-import { historyOf, type Prepared } from '../advice/prepare.ts';
+import type { Prepared } from '../advice/prepare.ts';
 import { addDays, type Day, daysBetween, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import type { TrapRecord } from '../records/schema.ts';
-import { scoutingView } from './scouting.ts';
+import { lookIn, scoutingView } from './scouting.ts';
 import type { ScoutingView } from './scouting-schema.ts';
-import { skipOf } from './skipped.ts';
-import { standingSkip } from './standing-skip.ts';
-import { dueFieldsOf, inRoundOrder } from './week.ts';
+import { dueFieldsOf, inRoundOrder, passedBy } from './week.ts';
 import type { DueField } from './week-schema.ts';
 import type { SheetLure, SheetStop, WeekSheetView } from './week-sheet-schema.ts';
 
@@ -54,16 +52,12 @@ function stopsOf(prepared: Prepared, traps: readonly TrapRecord[], visits: Reado
   const stations = groupBy(traps, ({ station }) => station);
   return [...stations].map(([station, own]) => {
     const days = [...new Set(own.flatMap(({ trapId }) => visits.get(trapId)!))].sort((a, b) => a - b);
-    const skips = own.map((trap) => {
-      const last = historyOf(prepared, trap).intervals.at(-1);
-      return standingSkip(skipOf(prepared, trap.trapId), last ? formatDay(last.to) : null);
-    });
     return {
       station,
       traps: own.map(({ trapId, insect }) => ({ trapId, insect })),
       visits: days.map(formatDay),
       daysLate: Math.max(0, ...own.map((trap) => daysBetween(checkDue(prepared, trap), prepared.on))),
-      skipped: skips.find((skip) => skip !== null) ?? null,
+      skipped: own.map((trap) => passedBy(prepared, trap)).find((skip) => skip !== null) ?? null,
     };
   });
 }
@@ -101,6 +95,9 @@ function sampleOf({ fields, plans, counting, looks }: ScoutingView, { fieldId, i
   const plan = plans.find((each) => each.ruleId === ruleId);
   const count = counting.find((each) => each.insect === insect);
   const unit = plan?.unit ?? count?.unit ?? 'plants';
-  const look = looks.find((each) => each.insect === insect && each.crop === field?.crop && each.unit === unit);
-  return { look: look?.text ?? null, units: plan?.maxSamples ?? count?.units ?? null, unit };
+  return {
+    look: (field && lookIn(looks, insect, field.crop, unit)?.text) ?? null,
+    units: plan?.maxSamples ?? count?.units ?? null,
+    unit,
+  };
 }

@@ -50,7 +50,8 @@ export function weekView(prepared: Prepared): WeekView {
   };
 }
 
-const advisedFields = (prepared: Prepared): AdvisedField[] =>
+/** This year's fields with the advice for each. */
+export const advisedFields = (prepared: Prepared): AdvisedField[] =>
   prepared.program.fields
     .filter((field) => inThisYear(prepared, field))
     .map((field) => ({
@@ -151,9 +152,22 @@ function lureDueAt(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo): DueT
 function dueTrap(prepared: Prepared, trap: TrapRecord, leadsTo: LeadsTo, why: DueTrap['why'], due: Day): DueTrap {
   const { trapId, station, insect } = trap;
   const daysLate = Math.max(0, daysBetween(due, prepared.on));
-  const lastVisit = historyOf(prepared, trap).intervals.at(-1);
-  const skipped = standingSkip(skipOf(prepared, trapId), lastVisit ? formatDay(lastVisit.to) : null);
-  return { trapId, station, insect, why, due: formatDay(due), daysLate, skipped, fieldId: leadsTo.get(trapId) ?? null };
+  return {
+    trapId,
+    station,
+    insect,
+    why,
+    due: formatDay(due),
+    daysLate,
+    skipped: passedBy(prepared, trap),
+    fieldId: leadsTo.get(trapId) ?? null,
+  };
+}
+
+/** Why a trap was last passed by, if nobody has been there since. */
+export function passedBy(prepared: Prepared, trap: TrapRecord) {
+  const last = historyOf(prepared, trap).intervals.at(-1);
+  return standingSkip(skipOf(prepared, trap.trapId), last ? formatDay(last.to) : null);
 }
 
 /** Station by station, as one may drive past them: the list is worked through outdoors. */

@@ -11,20 +11,21 @@ export function refuseForeignWrites(app: FastifyInstance, publicOrigin: string |
   app.addHook('onRequest', async (request, reply) => {
     if (READS.has(request.method)) return;
     const { origin, cookie } = request.headers;
-    const isOwn = origin === undefined ? cookie === undefined && !isCrossSite(request) : origin === ownOrigin(request);
+    const isOwn =
+      origin === undefined ? cookie === undefined && !isCrossSite(request) : origin === ownOrigin(request, publicOrigin);
     if (isOwn) return;
     return refuse(reply, 403, {
       where: {},
       got: `a write from ${origin ?? 'an unnamed page'}`,
-      expected: ownOrigin(request),
+      expected: ownOrigin(request, publicOrigin),
       fix: 'open Duskwatch at its own address and try again; behind a proxy, start it with --origin',
     });
   });
-
-  function ownOrigin(request: FastifyRequest): string {
-    return publicOrigin ?? `${request.protocol}://${request.host}`;
-  }
 }
+
+/** Where people reach the server: the address it was told of, or the one they came by. */
+export const ownOrigin = ({ protocol, host }: FastifyRequest, publicOrigin: string | undefined): string =>
+  publicOrigin ?? `${protocol}://${host}`;
 
 const isCrossSite = ({ headers }: FastifyRequest) =>
   !['same-origin', 'none', undefined].includes(headers['sec-fetch-site'] as string);

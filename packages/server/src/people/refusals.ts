@@ -8,9 +8,10 @@ import {
   passwordFault,
   tidyPassword,
 } from '@duskwatch/core';
-import type { FastifyReply } from 'fastify';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import { refuse } from '../problems.ts';
-import type { Attempt } from './accounts.ts';
+import type { Accounts, Attempt } from './accounts.ts';
+import { personOf } from './guard.ts';
 
 const NAME_EXPECTED = {
   missing: 'a name',
@@ -75,4 +76,22 @@ export function refuseInvitation(reply: FastifyReply): FastifyReply {
     expected: 'an invitation that is open',
     fix: 'ask a coordinator for a new one',
   });
+}
+
+/** Whether somebody who is signed in typed their password again, as what opens more than a page asks for; else refused. */
+export async function isConfirmed(
+  accounts: Accounts,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  password: string,
+): Promise<boolean> {
+  const attempt = await accounts.signIn(personOf(request).name, password, request.ip);
+  if (typeof attempt !== 'string' && 'person' in attempt) return true;
+  refuseAttempt(reply, attempt, {
+    where: { parameter: 'password' },
+    got: 'another password',
+    expected: 'the password you have now',
+    fix: 'type it again, or ask a coordinator for a link for a new one',
+  });
+  return false;
 }

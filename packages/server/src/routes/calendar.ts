@@ -3,6 +3,7 @@ import { calendarOf as entriesOf, type Person } from '@duskwatch/core';
 import { z } from 'zod';
 import { personOf, THIS_MACHINE, WITH_PLACES } from '../people/guard.ts';
 import { CALENDAR_LIMIT } from '../people/limits.ts';
+import { ownOrigin } from '../people/origin.ts';
 import { newToken, tokenHash } from '../people/tokens.ts';
 import { refuse } from '../problems.ts';
 import type { RecordsRoute } from '../records/context.ts';
@@ -61,7 +62,7 @@ export const calendarRoute: RecordsRoute = (app, { reader, accounts, publicOrigi
           program: prepared.program,
           entries,
           language: person.language,
-          origin: publicOrigin ?? `${request.protocol}://${request.host}`,
+          origin: ownOrigin(request, publicOrigin),
           sent,
           now: nowText(),
         });

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { LabelRequest } from '../documents/labels.ts';
 import { areProblems, trapsToLabel } from '../documents/which-traps.ts';
 import { FIELD_WORKERS, personOf } from '../people/guard.ts';
+import { ownOrigin } from '../people/origin.ts';
 import { refuse } from '../problems.ts';
 import { PDF, problems } from '../schemas/common.ts';
 import { labelRequest, labelSummary, MOST_LABELS } from '../schemas/labels.ts';
@@ -10,8 +11,6 @@ import { isLoopback } from '../security.ts';
 import type { Route } from './route.ts';
 
 export const labelsRoute: Route = (app, { reader, dayFor, publicOrigin }) => {
-  const originOf = (request: FastifyRequest) => publicOrigin ?? `${request.protocol}://${request.host}`;
-
   async function laid(request: FastifyRequest, body: z.infer<typeof labelRequest>) {
     const person = personOf(request);
     const prepared = await reader.prepared(person, await dayFor(undefined));
@@ -29,7 +28,7 @@ export const labelsRoute: Route = (app, { reader, dayFor, publicOrigin }) => {
         ],
       };
     const { name: programName, invented } = prepared.program.settings;
-    return { labels: { ...body, traps, programName, invented, origin: originOf(request) } satisfies LabelRequest };
+    return { labels: { ...body, traps, programName, invented, origin: ownOrigin(request, publicOrigin) } satisfies LabelRequest };
   }
 
   app.post(

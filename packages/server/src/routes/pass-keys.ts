@@ -4,8 +4,9 @@ import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { EVERY_ROLE, personOf } from '../people/guard.ts';
 import { PASSWORD_LIMIT, PEOPLE_BODY_BYTES } from '../people/limits.ts';
+import { ownOrigin } from '../people/origin.ts';
 import type { Site } from '../people/pass-keys.ts';
-import { refuseAttempt, refuseWithoutAccounts } from '../people/refusals.ts';
+import { isConfirmed, refuseWithoutAccounts } from '../people/refusals.ts';
 import { refuse } from '../problems.ts';
 import { problems } from '../schemas/common.ts';
 import { assertion, creationOptions, passKey, registration, requestOptions } from '../schemas/pass-keys.ts';
@@ -14,7 +15,7 @@ import type { Route } from './route.ts';
 
 export const passKeysRoute: Route = (app, { accounts, reader, publicOrigin }) => {
   const siteOf = async (request: FastifyRequest): Promise<Site> => {
-    const { origin, hostname } = new URL(publicOrigin ?? `${request.protocol}://${request.host}`);
+    const { origin, hostname } = new URL(ownOrigin(request, publicOrigin));
     const { settings } = await reader.everything();
     return { origin, hostname, programName: settings.name };
   };
@@ -48,17 +49,8 @@ export const passKeysRoute: Route = (app, { accounts, reader, publicOrigin }) =>
     },
     async (request, reply) => {
       if (accounts === null) return refuseWithoutAccounts(reply);
-      const person = personOf(request);
-      const attempt = await accounts.signIn(person.name, request.body.password, request.ip);
-      if (typeof attempt === 'string' || 'waitS' in attempt) {
-        return refuseAttempt(reply, attempt, {
-          where: { parameter: 'password' },
-          got: 'another password',
-          expected: 'your own password',
-          fix: 'type it again, or ask a coordinator for a link for a new one',
-        });
-      }
-      return { ...(await accounts.passKeys.offer(person, await siteOf(request))) };
+      if (!(await isConfirmed(accounts, request, reply, request.body.password))) return reply;
+      return { ...(await accounts.passKeys.offer(personOf(request), await siteOf(request))) };
     },
   );
 

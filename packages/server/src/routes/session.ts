@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { EVERY_ROLE, personOf } from '../people/guard.ts';
 import { PASSWORD_LIMIT, PEOPLE_BODY_BYTES } from '../people/limits.ts';
-import { choiceProblems, refuseAttempt, refuseWithoutAccounts } from '../people/refusals.ts';
+import { choiceProblems, isConfirmed, refuseAttempt, refuseWithoutAccounts } from '../people/refusals.ts';
 import { refuse } from '../problems.ts';
 import { problems } from '../schemas/common.ts';
 import { credentials, introduction, language, ownSession, passwordChange, session } from '../schemas/people.ts';
@@ -124,15 +124,7 @@ export const sessionRoute: Route = (app, { accounts, reader }) => {
       if (accounts === null || sessionHash === null) return refuseWithoutAccounts(reply);
       const person = personOf(request);
       const { password, newPassword } = request.body;
-      const attempt = await accounts.signIn(person.name, password, request.ip);
-      if (typeof attempt === 'string' || 'waitS' in attempt) {
-        return refuseAttempt(reply, attempt, {
-          where: { parameter: 'password' },
-          got: 'another password',
-          expected: 'the password you have now',
-          fix: 'type it again, or ask a coordinator for a link for a new one',
-        });
-      }
+      if (!(await isConfirmed(accounts, request, reply, password))) return reply;
       const { settings } = await reader.everything();
       const faults = choiceProblems(null, newPassword, [settings.name, person.name]);
       if (faults.length > 0) return refuse(reply, 400, ...faults);

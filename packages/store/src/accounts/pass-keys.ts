@@ -1,7 +1,7 @@
 import type { Person } from '@duskwatch/core';
 import { type Context, type Procedure, rows, run } from '../procedure.ts';
-import { note } from './people.ts';
-import { PERSON_COLUMNS, passKeyOf, personOf } from './tables.ts';
+import { note, personById } from './people.ts';
+import { passKeyOf } from './tables.ts';
 import type { PassKey } from './types.ts';
 
 const COLUMNS = [
@@ -49,18 +49,9 @@ export function* passKeysOf({ db, program }: Context, personId: string): Procedu
 }
 
 export function* passKey(context: Context, credentialId: string): Procedure<{ key: PassKey; person: Person } | null> {
-  const { db, program } = context;
   const key = yield* keyOf(context, credentialId);
-  if (!key) return null;
-  const [row] = yield* rows(
-    db
-      .selectFrom('people')
-      .select(PERSON_COLUMNS)
-      .where('program_id', '=', program)
-      .where('person_id', '=', key.personId)
-      .where('disabled', '=', 0),
-  );
-  return row ? { key, person: personOf(row) } : null;
+  const person = key && (yield* personById(context, key.personId));
+  return key && person && !person.disabled ? { key, person } : null;
 }
 
 function* keyOf({ db, program }: Context, credentialId: string): Procedure<PassKey | null> {

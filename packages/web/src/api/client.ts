@@ -1,4 +1,4 @@
-import type { Problem } from '@duskwatch/core';
+import type { IsoDay, Problem } from '@duskwatch/core';
 import { rememberReading } from './read-at.ts';
 
 /** Why the page has no data, told apart because each asks something else of the reader. */
@@ -35,6 +35,9 @@ function failureBehind(status: number): ApiFailure {
   if (status === 502 || status === 503 || status === 504) return 'unreachable';
   return status < 500 ? 'refused' : 'failed';
 }
+
+/** A path that is answered as known on a day; without one, on the day that is read. */
+export const dated = (path: string, on: IsoDay | undefined): string => (on ? `${path}?on=${on}` : path);
 
 /** @param heard told of the answer itself, for what stands in its head */
 export async function getJson<T>(path: string, signal: AbortSignal, heard?: (response: Response) => void): Promise<T> {

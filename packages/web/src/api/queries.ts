@@ -1,8 +1,6 @@
 import type { Advice, FieldView, IsoDay, ProgramHead, WeekView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
-import { getJson } from './client.ts';
-
-const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}` : path);
+import { dated, getJson } from './client.ts';
 
 export const programQuery = queryOptions({
   queryKey: ['program'],

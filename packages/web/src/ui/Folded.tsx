@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react';
 export function Folded(props: { title: ReactNode; note?: string; open?: boolean; className?: string; children: ReactNode }) {
   const { title, note, className, children } = props;
   const [asked, ask] = useState(props.open ?? false);
+  const drawn = asked || props.open;
   return (
     <details
       className={className ? `behind ${className}` : 'behind'}
@@ -11,8 +12,8 @@ export function Folded(props: { title: ReactNode; note?: string; open?: boolean;
       onToggle={(event) => event.currentTarget.open && ask(true)}
     >
       <summary>{title}</summary>
-      {(asked || props.open) && note && <p className="basis">{note}</p>}
-      {(asked || props.open) && children}
+      {drawn && note && <p className="basis">{note}</p>}
+      {drawn && children}
     </details>
   );
 }

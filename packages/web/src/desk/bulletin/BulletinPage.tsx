@@ -14,7 +14,7 @@ import {
 import { keepPreviousData, queryOptions, useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
-import { getJson } from '../../api/client.ts';
+import { dated, getJson } from '../../api/client.ts';
 import { copyText } from '../../browser/clipboard.ts';
 import { saveFile } from '../../browser/save.ts';
 import { dayText } from '../../format/day.ts';
@@ -37,7 +37,7 @@ const route = getRouteApi('/bulletin');
 const bulletinQuery = (on: IsoDay | undefined) =>
   queryOptions({
     queryKey: ['week', 'bulletin', on ?? null],
-    queryFn: ({ signal }) => getJson<BulletinView>(on ? `/api/bulletin?on=${on}` : '/api/bulletin', signal),
+    queryFn: ({ signal }) => getJson<BulletinView>(dated('/api/bulletin', on), signal),
     placeholderData: keepPreviousData,
   });
 

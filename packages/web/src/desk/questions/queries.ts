@@ -1,11 +1,11 @@
 import type { IsoDay, QuestionsView } from '@duskwatch/core';
 import { queryOptions } from '@tanstack/react-query';
-import { getJson } from '../../api/client.ts';
+import { dated, getJson } from '../../api/client.ts';
 
 export const questionsQuery = (on: IsoDay | undefined) =>
   queryOptions({
     queryKey: ['questions', 'all', on ?? null],
-    queryFn: ({ signal }) => getJson<QuestionsView>(on ? `/api/questions?on=${on}` : '/api/questions', signal),
+    queryFn: ({ signal }) => getJson<QuestionsView>(dated('/api/questions', on), signal),
   });
 
 const FIVE_MINUTES = 300_000;

@@ -19,7 +19,7 @@ import { seasonWords } from '../../text/season.ts';
 import { useWording } from '../../text/wording.ts';
 import { Failure } from '../../ui/Failure.tsx';
 import { SelectField } from '../../ui/Field.tsx';
-import { useWide } from '../../ui/media.ts';
+import { useOnPaper, useWide } from '../../ui/media.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { Table } from '../../ui/table/Table.tsx';
 import { seasonTruthQuery } from './queries.ts';
@@ -57,6 +57,7 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
   const [groupBy, choose] = useState<GroupBy>('cause');
   const [listing, list] = useState(false);
   const wide = useWide();
+  const paper = useOnPaper();
   const wording = useWording();
   const groupOf = (line: SeasonTruthLine) => (groupBy === 'cause' ? line.cause : line[groupBy]);
   const lines = useMemo(
@@ -98,7 +99,7 @@ function Truth({ truth, view, on }: { truth: SeasonTruthView; view: SeasonView; 
             group
           )
         }
-        foldOf={(group, members) => (wide || group === groupOf(lines[0]!) ? null : w.showAreas(members.length))}
+        foldOf={(group, members) => (wide || paper || group === groupOf(lines[0]!) ? null : w.showAreas(members.length))}
         columns={[
           {
             head: w.columns.area,

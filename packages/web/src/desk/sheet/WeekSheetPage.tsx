@@ -2,7 +2,7 @@ import type { IsoDay, WeekSheetView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions, useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { getJson } from '../../api/client.ts';
+import { dated, getJson } from '../../api/client.ts';
 import { weekQuery } from '../../api/queries.ts';
 import { dayText, dayTextFrom } from '../../format/day.ts';
 import { weekSheetWords as w } from '../../text/week-sheet.ts';
@@ -16,7 +16,7 @@ const route = getRouteApi('/sheet');
 const sheetQuery = (on: IsoDay | undefined) =>
   queryOptions({
     queryKey: ['week', 'sheet', on ?? null],
-    queryFn: ({ signal }) => getJson<WeekSheetView>(on ? `/api/week/sheet?on=${on}` : '/api/week/sheet', signal),
+    queryFn: ({ signal }) => getJson<WeekSheetView>(dated('/api/week/sheet', on), signal),
     placeholderData: keepPreviousData,
   });
 

@@ -1,11 +1,11 @@
 import type { IsoDay, OwnFieldsView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
-import { getJson } from '../../api/client.ts';
+import { dated, getJson } from '../../api/client.ts';
 
 /** Under the week's own key: what makes the week old makes it old. */
 export const ownFieldsQuery = (on: IsoDay | undefined) =>
   queryOptions({
     queryKey: ['week', on ?? null, 'own-fields'],
-    queryFn: ({ signal }) => getJson<OwnFieldsView>(on ? `/api/own-fields?on=${on}` : '/api/own-fields', signal),
+    queryFn: ({ signal }) => getJson<OwnFieldsView>(dated('/api/own-fields', on), signal),
     placeholderData: keepPreviousData,
   });

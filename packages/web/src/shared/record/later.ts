@@ -12,6 +12,7 @@ import {
   type StageRecord,
   type StationPlace,
   type StationTrap,
+  sampleShown,
   type TrapRecord,
   type TrapsView,
   type TreatmentRecord,
@@ -50,14 +51,7 @@ export function fieldLater(view: FieldView, entries: readonly OutboxEntry[]): Fi
         insect.samples,
         samples
           .filter((each) => each.insect === insect.insect.id)
-          .map(({ sampledOn, kind, unitsExamined, unitsInfested, totalCount, photo = null }) => ({
-            sampledOn,
-            kind,
-            examined: unitsExamined,
-            infested: unitsInfested,
-            total: totalCount,
-            photo,
-          })),
+          .map((each) => ({ ...sampleShown(each), photo: each.photo ?? null })),
         (each) => `${each.sampledOn}|${each.kind}`,
       ),
       treatments: merged(

@@ -1,8 +1,6 @@
 import type { IsoDay, TrapsView, TrapView } from '@duskwatch/core';
 import { keepPreviousData, queryOptions } from '@tanstack/react-query';
-import { getJson } from '../../api/client.ts';
-
-const dated = (path: string, on: IsoDay | undefined) => (on ? `${path}?on=${on}` : path);
+import { dated, getJson } from '../../api/client.ts';
 
 export const stationsQuery = (on: IsoDay | undefined) =>
   queryOptions({

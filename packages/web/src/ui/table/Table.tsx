@@ -1,5 +1,4 @@
 import { type ReactNode, useMemo, useState } from 'react';
-import { useOnPaper } from '../media.ts';
 import { Scroll } from '../Scroll.tsx';
 import { BareTable } from './BareTable.tsx';
 import { asCsv, asText, type CellValue, nextSort, type Sort, sorted } from './cells.ts';
@@ -43,7 +42,7 @@ export interface TableProps<R> {
   readonly groupOf?: (row: R) => string;
   /** What stands over a group. */
   readonly groupHead?: (group: string, rows: readonly R[]) => ReactNode;
-  /** Rows of a group stay behind a button that says this, until it is pressed; null: they stand. On paper all stand. */
+  /** Rows of a group stay behind a button that says this, until it is pressed; null: they stand. */
   readonly foldOf?: (group: string, rows: readonly R[]) => string | null;
   readonly className?: string;
   readonly rowClass?: (row: R, before: R | undefined) => string | undefined;
@@ -67,7 +66,6 @@ export function Table<R>(props: TableProps<R>) {
     groupHead,
     foldOf,
   } = props;
-  const paper = useOnPaper();
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(new Set());
   const columns = useMemo(() => props.columns.map(whole), [props.columns]);
   const [own, setOwn] = useState<Sort | null>(null);
@@ -102,7 +100,7 @@ export function Table<R>(props: TableProps<R>) {
             </tr>
           </thead>
           {groups.map(([group, members]) => {
-            const fold = paper || unfolded.has(group) ? null : (foldOf?.(group, members) ?? null);
+            const fold = unfolded.has(group) ? null : (foldOf?.(group, members) ?? null);
             return (
               <tbody key={group}>
                 {groupHead && (
