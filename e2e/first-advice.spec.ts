@@ -14,7 +14,7 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     await page.getByLabel('Password of your choice').fill(PASSWORD);
     await page.getByRole('button', { name: 'Become the coordinator' }).click();
     await expect(page.getByRole('heading', { name: 'Your first advice' })).toBeVisible();
-    await expect(page.getByText('npx duskwatch import FOLDER')).toBeVisible();
+    await expect(page.getByRole('link', { name: 'Import a sheet' })).toBeVisible();
     expect(await accessibilityProblems(page)).toEqual([]);
 
     const request = await playwright.request.newContext({

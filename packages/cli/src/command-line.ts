@@ -243,7 +243,7 @@ export function commandLine(): Command {
     .option('--invite-coordinator', 'print a link for one more coordinator, when nobody who is one can sign in')
     .option('--map-origin <url...>', 'where the map may fetch a base map from, as https://tiles.example')
     .option('--driving-times <url>', 'a routing service (OSRM) that rounds may ask; it learns where the stations are')
-    .option('--demo', 'load the invented demo first, if the database is empty')
+    .option('--demo', 'begin with the invented demo, in a database of its own, as long as the program is empty')
     .option(...DATA)
     .addHelpText(
       'after',

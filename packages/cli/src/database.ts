@@ -1,8 +1,12 @@
 import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import type { OtherProgram } from '@duskwatch/server';
 import { DATABASE_FILE, PHOTOS } from '@duskwatch/server/backup';
 import type { Store } from '@duskwatch/store';
 import { checkoutRoot } from './checkout.ts';
+
+/** One's own, or the invented demo to try things on. */
+export type ProgramKind = OtherProgram['kind'];
 
 export interface DataOption {
   readonly data?: string;
@@ -20,6 +24,14 @@ export const photoFolder = (options: DataOption): string => join(dataFolder(opti
 
 export const dataFolder = ({ data }: { readonly data?: string | undefined }): string =>
   resolve(data ?? process.env.DUSKWATCH_DATA ?? join(checkoutRoot, 'data'));
+
+/**
+ * Folders of the two programs of one machine, which never mix: one's own in the data folder and the invented demo in a
+ * folder within; where the demo was loaded into the data folder itself, the other way about.
+ */
+export const besideIn = (options: DataOption, other: ProgramKind): { readonly data: string } => ({
+  data: join(dataFolder(options), other),
+});
 
 /** Whether the data lie in a PostgreSQL database rather than in a folder. */
 export const isElsewhere = (options: DataOption): boolean => databaseUrl(options).includes('://');

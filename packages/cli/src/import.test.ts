@@ -171,7 +171,7 @@ describe('duskwatch import into the demo', () => {
     const refused = await duskwatch.run('import', `${sheet}/fields.csv`, ...data);
     expect(refused.exit).toBe(1);
     expect(refused.err).toContain('invented and real records are never mixed');
-    expect(refused.err).toContain('--data my-program');
+    expect(refused.err).toContain(`--data ${JSON.stringify(duskwatch.path('demo-data', 'own'))}`);
     expect((await duskwatch.run('advise', '--on', '2026-07-15', '--json', ...data)).out).toBe(before);
   });
 });

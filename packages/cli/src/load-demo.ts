@@ -10,3 +10,9 @@ export async function isEmpty(store: Store): Promise<boolean> {
 export function loadDemo(store: Store): Promise<Result<Imported>> {
   return store.importProgram(buildDemoProgram(), { author: 'demo', at: new Date().toISOString() });
 }
+
+/** Whether the store holds a program to try things on, which nothing real may join. */
+export const isInvented = async (store: Store): Promise<boolean> => {
+  const [settings] = await store.current('settings');
+  return settings?.value.invented === true;
+};

@@ -1,7 +1,9 @@
+import { existsSync } from 'node:fs';
 import { connect } from 'node:net';
 import { describe, expect, it } from 'vitest';
 import { commandUnderTest } from './testing/command.ts';
 import { freePort } from './testing/free-port.ts';
+import { smallFolder } from './testing/small-folder.ts';
 
 const duskwatch = commandUnderTest();
 
@@ -48,6 +50,43 @@ describe('duskwatch serve', () => {
     expect(await (await fetch(`${second.address}api/program`)).json()).toEqual(program);
     expect(second.said()).not.toContain('Loaded');
     expect(await second.stop('SIGINT')).toBe(0);
+  });
+
+  it('keeps the demo and a program of one’s own in databases and at addresses of their own, and leads to and fro', async () => {
+    const args = ['--demo', '--data', duskwatch.path('both'), '--port', String(await freePort())];
+    const first = await serve(...args);
+    const ask = async (address: string, path: string, method = 'GET') =>
+      (await fetch(`${address}api/${path}`, { method })).json() as Promise<{ readonly port: number }>;
+    expect(await ask(first.address, 'other-program')).toEqual({ kind: 'own' });
+    const { port } = await ask(first.address, 'other-program', 'POST');
+    // Asked twice, it is opened once.
+    expect(await ask(first.address, 'other-program', 'POST')).toEqual({ port });
+    const own = `http://127.0.0.1:${port}/`;
+    expect(await ask(own, 'program')).toMatchObject({ invented: false, farms: [] });
+    expect(await ask(own, 'other-program')).toEqual({ kind: 'demo' });
+    expect(`http://127.0.0.1:${(await ask(own, 'other-program', 'POST')).port}/`).toBe(first.address);
+    expect(await first.stop('SIGTERM')).toBe(0);
+
+    // What is imported goes into one's own, and from then on that one comes first; the demo is kept beside it.
+    const folder = duskwatch.folder('own-folder', smallFolder);
+    expect((await duskwatch.run('import', folder, '--data', duskwatch.path('both'))).exit).toBe(0);
+    const again = await serve(...args);
+    expect(await ask(again.address, 'program')).toMatchObject({ invented: false, farms: ['Hill farm'] });
+    const { port: demoPort } = await ask(again.address, 'other-program', 'POST');
+    expect(await ask(`http://127.0.0.1:${demoPort}/`, 'program')).toMatchObject({ invented: true });
+    expect(again.said()).not.toContain('Loaded');
+    await again.stop('SIGTERM');
+  });
+
+  it('leaves a demo where it was loaded, with a program of one’s own beside it', async () => {
+    const data = duskwatch.path('demo-here');
+    expect((await duskwatch.run('demo', '--data', data)).exit).toBe(0);
+    const { address, stop } = await serve('--data', data, '--port', String(await freePort()));
+    expect(await (await fetch(`${address}api/program`)).json()).toMatchObject({ invented: true });
+    const { port } = (await (await fetch(`${address}api/other-program`, { method: 'POST' })).json()) as { readonly port: number };
+    expect(await (await fetch(`http://127.0.0.1:${port}/api/program`)).json()).toMatchObject({ invented: false });
+    await stop('SIGTERM');
+    expect(existsSync(duskwatch.path('demo-here', 'own', 'duskwatch.sqlite'))).toBe(true);
   });
 
   it('does not wait for a browser that keeps its connection open', async () => {

@@ -22,6 +22,7 @@ import { healthRoute } from './routes/health.ts';
 import { invitationsRoute } from './routes/invitations.ts';
 import { labelsRoute } from './routes/labels.ts';
 import { openApiRoute } from './routes/openapi.ts';
+import { type OtherProgram, otherProgramRoutes } from './routes/other-program.ts';
 import { ownFieldsRoute } from './routes/own-fields.ts';
 import { passKeysRoute } from './routes/pass-keys.ts';
 import { peopleRoute } from './routes/people.ts';
@@ -54,6 +55,8 @@ export interface ServerOptions {
   readonly mapOrigins?: readonly string[];
   /** Address of a routing service (OSRM’s HTTP API) that may be asked for driving times. Default: none. */
   readonly drivingTimes?: string | undefined;
+  /** The other program that whoever sits at this machine may go over to. Default: none. */
+  readonly other?: OtherProgram | undefined;
   /** The day to read on when nobody names one. Default: the program's pinned day, else today where its fields are. */
   readonly today?: () => IsoDay;
   /** Where long work is done. Default: in this thread. */
@@ -69,6 +72,7 @@ export function buildServer({
   records,
   mapOrigins = [],
   drivingTimes,
+  other,
   today,
   work = workHere,
   log = false,
@@ -108,6 +112,7 @@ export function buildServer({
     const api = scope.withTypeProvider<SchemaTypes>();
     for (const route of [
       healthRoute,
+      otherProgramRoutes(other ?? null),
       programRoute,
       weekRoute,
       bulletinRoute,

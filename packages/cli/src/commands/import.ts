@@ -10,7 +10,7 @@ import {
   type SheetQuestion,
   sheetEnglish,
 } from '@duskwatch/core';
-import { type DataOption, describeDatabase, withDatabase } from '../database.ts';
+import { besideIn, type DataOption, describeDatabase, withDatabase } from '../database.ts';
 import { proposeImport } from '../import/propose.ts';
 import { type ReadImportOptions, readImport } from '../import/read.ts';
 import { done, faulty, type Outcome } from '../outcome.ts';
@@ -68,7 +68,7 @@ const intoInvented = (options: DataOption): Problem => ({
   where: {},
   got: `an invented program in ${describeDatabase(options)}`,
   expected: 'a program of your own: invented and real records are never mixed',
-  fix: 'Import into a place of its own: add --data my-program, and start it with duskwatch serve --data my-program.',
+  fix: `Import into the program that duskwatch serve opens beside the demo: add --data ${JSON.stringify(besideIn(options, 'own').data)}.`,
 });
 
 async function propose(path: string, held: Program, options: ReadImportOptions & ImportOptions): Promise<Outcome> {

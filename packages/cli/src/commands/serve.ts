@@ -1,38 +1,35 @@
-import { existsSync } from 'node:fs';
-import { createServer } from 'node:net';
 import type { Problem } from '@duskwatch/core';
 import {
   type AccountsOptions,
   accountsOn,
-  buildServer,
   drivingTimesAddress,
   isLoopback,
   mapOrigin,
   newFirstPersonCode,
+  type OtherProgram,
   THIS_MACHINE,
-  workHere,
-  workInThreads,
 } from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
-import { webRoot } from '../checkout.ts';
-import { type DataOption, describeDatabase, openDatabase, photoFolder } from '../database.ts';
-import { done, faulty, misused, type Outcome, optionProblem } from '../outcome.ts';
+import { besideIn, type DataOption, describeDatabase, openDatabase, type ProgramKind } from '../database.ts';
+import { isEmpty, isInvented } from '../load-demo.ts';
+import { done, misused, type Outcome, optionProblem } from '../outcome.ts';
+import {
+  freePort,
+  openedWhenAsked,
+  openProgram,
+  type ServedOptions,
+  type ServedProgram,
+  serveProgram,
+} from '../served-program.ts';
 import { bold, note, print } from '../terminal.ts';
 
-export interface ServeOptions extends DataOption {
+export interface ServeOptions extends DataOption, ServedOptions {
   readonly port?: string;
-  readonly host: string;
   readonly demo?: boolean;
   readonly accounts?: boolean;
   readonly origin?: string;
   readonly inviteCoordinator?: boolean;
-  readonly mapOrigin?: readonly string[];
-  readonly drivingTimes?: string;
 }
-
-const USUAL_PORT = 4180;
-const PORTS_TRIED = 50;
-const PATIENCE_MS = 5_000;
 
 /** Serves until it is told to stop. */
 export async function serve(options: ServeOptions): Promise<Outcome> {
@@ -43,64 +40,61 @@ export async function serve(options: ServeOptions): Promise<Outcome> {
   const problem = accessProblem(options);
   if (problem) return misused(problem);
 
-  const store = await openDatabase(options);
+  const { kind, data, otherData } = await programsOf(options);
+  const store = await openProgram(kind, data);
+  let served: ServedProgram | null = null;
+  const first: OtherProgram = { kind, open: async () => port };
+  // People who sign in share one program; the other is for whoever sits at this machine.
+  const other =
+    options.accounts || !isLoopback(options.host)
+      ? null
+      : openedWhenAsked(kind === 'own' ? 'demo' : 'own', otherData, port, options, first);
   try {
-    // What is not sound is not shown.
-    await store.check();
-    if (options.demo) {
-      const { isEmpty, loadDemo } = await import('../load-demo.ts');
-      if (await isEmpty(store)) {
-        const loaded = await loadDemo(store);
-        if (!loaded.ok) return faulty(...loaded.problems);
-        note('Loaded the invented demo program.');
-      }
-    }
-    return await listen(store, port, options);
-  } finally {
-    await store.close();
-  }
-}
-
-async function listen(store: Store, port: number, options: ServeOptions): Promise<Outcome> {
-  const { host } = options;
-  const accounts = options.accounts ? await accountsFor(store, options) : null;
-  const records = { store, photoFolder: photoFolder(options) };
-  const mapOrigins = (options.mapOrigin ?? []).flatMap((address) => mapOrigin(address) ?? []);
-  const drivingTimes = options.drivingTimes === undefined ? undefined : (drivingTimesAddress(options.drivingTimes) ?? undefined);
-  const app = buildServer({
-    store,
-    webRoot,
-    records,
-    mapOrigins,
-    drivingTimes,
-    work: work(),
-    log: true,
-    ...(accounts && { accounts }),
-  });
-  try {
-    await app.listen({ port, host });
+    const accounts = options.accounts ? await accountsFor(store, options) : null;
+    served = await serveProgram(store, data, port, options, { accounts, other });
+    await tell(kind, data, port, options, accounts);
+    await untilToldToStop();
+    return done;
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
     return misused(
       optionProblem('--port', String(port), 'a port that is free', 'Stop what listens there, or name another port.'),
     );
+  } finally {
+    await Promise.all([served === null ? store.close() : served.close(), other?.close()]);
   }
+}
+
+/** Which program stands first, and where each of the two lies. */
+async function programsOf(options: ServeOptions) {
+  const main = await openDatabase(options);
+  try {
+    // The demo stays where it was loaded.
+    if (await isInvented(main)) return { kind: 'demo', data: options, otherData: besideIn(options, 'own') } as const;
+    const demo = besideIn(options, 'demo');
+    if (options.demo && (await isEmpty(main))) return { kind: 'demo', data: demo, otherData: options } as const;
+    return { kind: 'own', data: options, otherData: demo } as const;
+  } finally {
+    await main.close();
+  }
+}
+
+async function tell(
+  kind: ProgramKind,
+  data: DataOption,
+  port: number,
+  options: ServeOptions,
+  accounts: AccountsOptions | null,
+): Promise<void> {
+  const { host } = options;
   const address = options.origin ?? `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
   print(`Duskwatch is at ${address}/`);
   if (accounts) await tellOfAccounts(accounts, address, options);
-  print(`Data: ${describeDatabase(options)}`);
+  print(`Data: ${describeDatabase(data)}`);
+  if (kind === 'demo' && !accounts)
+    print('This is the invented demo. Your own program begins with a click there, in a database of its own.');
   print('Ctrl-C stops it.');
-  await untilToldToStop();
-  // Who is in the middle of something is waited for, but not for ever.
-  const patience = setTimeout(() => app.server.closeAllConnections(), PATIENCE_MS);
-  await app.close();
-  clearTimeout(patience);
-  return done;
 }
-
-/** Stands beside the bundled command; run from its sources, the command has no such file. */
-const WORKER = new URL('./worker.mjs', import.meta.url);
-const work = () => (existsSync(WORKER) ? workInThreads(WORKER) : workHere);
 
 /** What is wrong with who could reach the server, and with whom its pages could reach. */
 function accessProblem({
@@ -154,20 +148,6 @@ async function tellOfAccounts(accounts: AccountsOptions, address: string, option
 function portOption(text: string): number | null {
   const port = Number(text);
   return Number.isInteger(port) && port >= 1 && port <= 65_535 ? port : null;
-}
-
-/** The usual port, or the next one that nothing listens on. */
-async function freePort(host: string): Promise<number | null> {
-  for (let port = USUAL_PORT; port < USUAL_PORT + PORTS_TRIED; port++) if (await isFree(port, host)) return port;
-  return null;
-}
-
-function isFree(port: number, host: string): Promise<boolean> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', (error: NodeJS.ErrnoException) => (error.code === 'EADDRINUSE' ? resolve(false) : reject(error)));
-    probe.listen(port, host, () => probe.close(() => resolve(true)));
-  });
 }
 
 function untilToldToStop(): Promise<void> {

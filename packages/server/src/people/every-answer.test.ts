@@ -89,6 +89,15 @@ it('what a coordinator does in a day is answered as described', async () => {
   expect([...server.succeeded].filter((route) => here.includes(route)).sort()).toEqual(here);
 });
 
+it('the other program of this machine is answered as described', async () => {
+  const other = { kind: 'demo', open: async () => 4181 } as const;
+  const app = buildServer({ store: memoryStore(smallProgram()), other });
+  const succeeded = answersAreDescribed(app);
+  expect((await app.inject({ url: '/api/other-program' })).json()).toEqual({ kind: 'demo' });
+  expect((await app.inject({ method: 'POST', url: '/api/other-program' })).json()).toEqual({ port: 4181 });
+  expect(succeeded).toContain('POST /api/other-program');
+});
+
 it('driving times are answered as described', async () => {
   const answer = {
     code: 'Ok',

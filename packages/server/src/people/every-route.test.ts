@@ -62,6 +62,8 @@ const IMPORT = {
  */
 const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: ((other: Other) => Asked)[]]>> = {
   'GET /api/health': ['200 200 200 200 200', () => ({ url: '/api/health' })],
+  'GET /api/other-program': ['200 200 200 200 401', () => ({ url: '/api/other-program' })],
+  'POST /api/other-program': ['404 403 403 403 401', () => ({ url: '/api/other-program' })],
   'GET /api/openapi.json': ['200 200 200 200 200', () => ({ url: '/api/openapi.json' })],
   'GET /api/program.zip': ['200 200 200 403 401', () => ({ url: '/api/program.zip' })],
   'GET /api/program.xlsx': ['200 200 200 403 401', () => ({ url: '/api/program.xlsx' })],
@@ -225,6 +227,7 @@ const SUCCEED_ELSEWHERE = [
   'POST /api/conflicts/settle',
   'POST /api/imports',
   'POST /api/imports/:importId/undo',
+  'POST /api/other-program',
   'POST /api/pass-keys',
   'POST /api/photos',
   'POST /api/revisions/:revisionId/restore',

@@ -43,7 +43,7 @@ const intoInvented: Problem = {
   where: {},
   got: 'a program that is invented, to try things on',
   expected: 'a program of your own',
-  fix: 'Start one of your own (duskwatch serve --data another-folder), and import there: invented and real records are never mixed.',
+  fix: 'Go over to your own program (under Program), and import there: invented and real records are never mixed.',
 };
 
 /** What would be left without what it stands on, were the revisions taken back: checks of traps that go, traps of fields. */

@@ -4,6 +4,7 @@ import { Link } from '@tanstack/react-router';
 import { keptSession, sessionQuery } from '../api/session.ts';
 import { barPlaces } from '../shared/bar/places.ts';
 import { HomeScreen } from '../shared/HomeScreen.tsx';
+import { OtherProgramButton, useOtherProgram } from '../shared/OtherProgram.tsx';
 import { desk, useDesk } from '../shared/record/desk.ts';
 import { Preferences } from '../shared/settings/Preferences.tsx';
 import { You } from '../shared/settings/You.tsx';
@@ -17,12 +18,18 @@ import { placesFor, programPagesFor } from './places.ts';
 /** All that is not under the thumb: what waits to be sent, the other pages, who one is, and how things are shown. */
 export function MorePage() {
   const role = useQuery(sessionQuery).data?.person?.role ?? keptSession()?.person?.role;
+  const other = useOtherProgram();
   useTitle(w.title);
   return (
     <main className="page more-page" id="page">
       <h1>{w.title}</h1>
       {role && role !== 'reader' && <Unsent />}
       {role && <Pages role={role} />}
+      {other && (
+        <p className="actions">
+          <OtherProgramButton kind={other} />
+        </p>
+      )}
       <div className="settings">
         <You />
         <Setting title={homeScreenWords.title}>

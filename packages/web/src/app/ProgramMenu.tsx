@@ -2,8 +2,15 @@ import { useQuery } from '@tanstack/react-query';
 import { Link, useLocation } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
 import { sessionQuery } from '../api/session.ts';
+import { OtherProgramButton, useOtherProgram } from '../shared/OtherProgram.tsx';
 import { pagesWords as w } from '../text/pages.ts';
 import { placeOf, programPagesFor } from './places.ts';
+
+/** The way to the other program, where this machine has one. */
+function OtherProgramItem() {
+  const other = useOtherProgram();
+  return other && <OtherProgramButton kind={other} className="menu-item" />;
+}
 
 /** What concerns the program and not the season: a list that opens from the masthead. Escape closes it, and so does leaving it. */
 export function ProgramMenu() {
@@ -51,6 +58,7 @@ export function ProgramMenu() {
             {w.programPages[id]}
           </Link>
         ))}
+        {open && <OtherProgramItem />}
       </nav>
     </div>
   );

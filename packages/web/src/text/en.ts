@@ -246,16 +246,6 @@ export const en = {
     doubtedTrap: 'trap doubted',
   },
 
-  empty: {
-    demo: 'Look at the demo',
-    demoText: 'An invented co-operative with two full seasons and one stopped in mid-July.',
-    demoCommand: 'npx duskwatch serve --demo',
-    own: 'Bring your own counts',
-    ownText:
-      'A folder of CSV files: fields.csv, traps.csv and checks.csv are enough to start. A faulty file is refused with every problem listed, and nothing is half-imported.',
-    ownCommand: 'npx duskwatch import FOLDER',
-  },
-
   failure: {
     unreachable: {
       title: 'The server does not answer',

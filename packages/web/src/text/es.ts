@@ -245,16 +245,6 @@ export const es: Words = {
     doubtedTrap: 'trampa dudosa',
   },
 
-  empty: {
-    demo: 'Ver la demostración',
-    demoText: 'Una cooperativa inventada con dos temporadas completas y otra detenida a mediados de julio.',
-    demoCommand: 'npx duskwatch serve --demo',
-    own: 'Traer sus propios conteos',
-    ownText:
-      'Una carpeta con archivos CSV: fields.csv, traps.csv y checks.csv bastan para empezar. Un archivo con errores se rechaza con la lista de todos sus problemas, y nada se importa a medias.',
-    ownCommand: 'npx duskwatch import CARPETA',
-  },
-
   failure: {
     unreachable: {
       title: 'El servidor no responde',

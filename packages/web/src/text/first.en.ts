@@ -32,6 +32,12 @@ export const firstEn = {
     },
   },
   more: 'Or bring what you have',
+  ways: {
+    sheet: 'Your own sheets',
+    sheetText:
+      'Counts or weather as you keep them, in any layout: you see what was understood before anything is kept, and can take it back whole.',
+    sheetAct: 'Import a sheet',
+  },
   quiet: {
     title: 'No field is near its season on this day',
     text: 'The program has fields, but their crops came off more than 60 days ago or are planted more than 60 days ahead. Choose another day, or look at the traps.',

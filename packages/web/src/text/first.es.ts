@@ -34,6 +34,12 @@ export const firstEs: FirstWords = {
     },
   },
   more: 'O traiga lo que ya tiene',
+  ways: {
+    sheet: 'Sus propias hojas',
+    sheetText:
+      'Conteos o clima como usted los lleva, con cualquier acomodo: ve lo que se entendió antes de que se guarde nada, y puede deshacerlo entero.',
+    sheetAct: 'Importar una hoja',
+  },
   quiet: {
     title: 'Ninguna parcela está cerca de su temporada en este día',
     text: 'El programa tiene parcelas, pero sus cultivos se cosecharon hace más de 60 días o se siembran dentro de más de 60. Elija otro día, o mire las trampas.',

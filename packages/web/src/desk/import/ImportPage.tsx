@@ -3,6 +3,7 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { type ClipboardEvent, type DragEvent, type ReactNode, useState } from 'react';
 import { ApiError, send } from '../../api/client.ts';
 import { programQuery } from '../../api/queries.ts';
+import { OtherProgramButton, useOtherProgram } from '../../shared/OtherProgram.tsx';
 import { ProblemText } from '../../shared/record/ProblemText.tsx';
 import { uuidv7 } from '../../sync/uuid.ts';
 import { sheetWords, importWords as w } from '../../text/import.ts';
@@ -82,7 +83,7 @@ export function ImportPage() {
     }
   };
 
-  if (program?.invented) return <Frame>{<p className="note">{w.invented}</p>}</Frame>;
+  if (program?.invented) return <Invented />;
   return (
     <Frame>
       <Choose take={takeFiles} paste={(text) => take(w.pasted, new TextEncoder().encode(text))} />
@@ -194,5 +195,15 @@ function Choose({ take, paste }: { take: (files: readonly File[]) => Promise<voi
       </label>
       <span>{w.drop}</span>
     </div>
+  );
+}
+
+function Invented() {
+  const other = useOtherProgram();
+  return (
+    <Frame>
+      <p className="note">{w.invented}</p>
+      {other === 'own' && <OtherProgramButton kind="own" begin />}
+    </Frame>
   );
 }

@@ -4,9 +4,11 @@ import { Link } from '@tanstack/react-router';
 import { lazy, type ReactNode, Suspense } from 'react';
 import { programQuery } from '../../api/queries.ts';
 import { sessionQuery } from '../../api/session.ts';
+import { OtherProgramButton, useOtherProgram } from '../../shared/OtherProgram.tsx';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { firstWords } from '../../text/first.ts';
 import { words } from '../../text/index.ts';
+import { otherProgramWords } from '../../text/other-program.ts';
 import { pagesWords } from '../../text/pages.ts';
 
 const FirstSteps = lazy(() => import('./FirstSteps.tsx').then((module) => ({ default: module.FirstSteps })));
@@ -58,23 +60,32 @@ const Note = ({ title, text, children }: { title: string; text: string; children
   </section>
 );
 
-/** The other ways to begin: from files, or with a look at the demo. */
+/** The other ways to begin: from files, by hand as a table, or with a look at the demo. */
 function Ways() {
-  const w = words.empty;
+  const w = firstWords.ways;
+  const other = useOtherProgram();
   return (
     <section className="notice">
       <h2>{firstWords.more}</h2>
       <div className="ways">
         <div>
-          <h3>{w.own}</h3>
-          <p>{w.ownText}</p>
-          <code>{w.ownCommand}</code>
+          <h3>{w.sheet}</h3>
+          <p>{w.sheetText}</p>
+          <p>
+            <Link to="/program/data/import" className="button">
+              {w.sheetAct}
+            </Link>
+          </p>
         </div>
-        <div>
-          <h3>{w.demo}</h3>
-          <p>{w.demoText}</p>
-          <code>{w.demoCommand}</code>
-        </div>
+        {other === 'demo' && (
+          <div>
+            <h3>{otherProgramWords.to.demo}</h3>
+            <p>{otherProgramWords.text.demo}</p>
+            <p>
+              <OtherProgramButton kind="demo" begin />
+            </p>
+          </div>
+        )}
       </div>
     </section>
   );

@@ -2,9 +2,10 @@ import { ASSUMPTIONS, type WeekView } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi } from '@tanstack/react-router';
 import { useCallback, useMemo, useState } from 'react';
-import { weekQuery } from '../../api/queries.ts';
+import { programQuery, weekQuery } from '../../api/queries.ts';
 import { dayTextFrom, longDay } from '../../format/day.ts';
 import { percentText } from '../../format/number.ts';
+import { BeginOwn } from '../../shared/OtherProgram.tsx';
 import { words } from '../../text/index.ts';
 import { thisWeekWords } from '../../text/this-week.ts';
 import { Failure } from '../../ui/Failure.tsx';
@@ -33,6 +34,7 @@ export function WeekPage() {
   const search = route.useSearch();
   const navigate = route.useNavigate();
   const { data: view, error, refetch, isPlaceholderData } = useQuery(weekQuery(search.on));
+  const { data: program } = useQuery(programQuery);
   useTitle(words.week.title);
   useKeptEvidence(isPlaceholderData ? undefined : view, search.on);
   const change = useCallback<Change>(
@@ -61,6 +63,7 @@ export function WeekPage() {
               : words.loading}
           </p>
         </div>
+        {program?.invented && <BeginOwn />}
       </div>
       {view ? <Week view={view} search={search} change={change} /> : <WeekSkeleton />}
     </main>
