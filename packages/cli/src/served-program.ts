@@ -32,6 +32,7 @@ export interface ServedProgram {
 export const USUAL_PORT = 4180;
 const PORTS_TRIED = 50;
 const PATIENCE_MS = 5_000;
+const FETCH_EVERY_MS = 60_000;
 
 /** Opens a program's database, the demo filled if it is empty; what is not sound is not shown. */
 export async function openProgram(kind: ProgramKind, data: DataOption): Promise<Store> {
@@ -61,7 +62,7 @@ export async function serveProgram(
   const app = buildServer({
     store,
     webRoot,
-    records: { store, photoFolder: photoFolder(data) },
+    records: { store, photoFolder: photoFolder(data), fetchEveryMs: FETCH_EVERY_MS },
     mapOrigins: mapOrigins.flatMap((address) => mapOrigin(address) ?? []),
     drivingTimes: drivingTimes === undefined ? undefined : (drivingTimesAddress(drivingTimes) ?? undefined),
     work: work(),

@@ -11,6 +11,7 @@ export * from './folder/write-folder.ts';
 export * from './noaa/noaa-units.ts';
 export * from './noaa/read-noaa-daily.ts';
 export * from './recognise.ts';
+export * from './services/index.ts';
 export * from './sheet/answers.ts';
 export { applyAnyMatch } from './sheet/apply-match.ts';
 export * from './sheet/propose-match.ts';

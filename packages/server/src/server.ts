@@ -40,6 +40,7 @@ import { weatherSourcesRoute } from './routes/weather-sources.ts';
 import { weekRoute } from './routes/week.ts';
 import { recordsRoutes } from './routes/writes.ts';
 import { secure } from './security.ts';
+import { keepFetching } from './weather/keep-fetching.ts';
 import { serveWeb } from './web.ts';
 import { type Work, workHere } from './work/run.ts';
 
@@ -140,6 +141,7 @@ export function buildServer({
     if (records) {
       const writing = recordsContext(context, records);
       for (const route of recordsRoutes) route(api, writing);
+      if (records.fetchEveryMs !== undefined) keepFetching(api, writing.fetcher, records.fetchEveryMs);
     }
   });
   if (webRoot !== undefined) serveWeb(app, webRoot);

@@ -2,6 +2,7 @@
 import { createAccountTables, createPassKeyTables } from './accounts/tables.ts';
 import { createCalendarTables } from './calendars/tables.ts';
 import { StoreError } from './error.ts';
+import { createFetchTables } from './fetches/tables.ts';
 import { createImportTables } from './imports/tables.ts';
 import { reasonsOutOfNotes } from './reasons-out-of-notes.ts';
 
@@ -43,6 +44,7 @@ const MIGRATIONS: readonly ((flavour: Flavour) => readonly string[])[] = [
   reasonsOutOfNotes,
   createImportTables,
   createPassKeyTables,
+  createFetchTables,
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

@@ -3,6 +3,7 @@ import { accountStoreOn } from './accounts/store.ts';
 import { append } from './append.ts';
 import { calendarStoreOn } from './calendars/store.ts';
 import { conflicts } from './conflicts.ts';
+import { fetchStoreOn } from './fetches/store.ts';
 import { importProgram } from './import.ts';
 import { importStoreOn } from './imports/store.ts';
 import { prepare } from './prepare.ts';
@@ -18,6 +19,7 @@ export function storeOn(driver: Driver, program: string): Store {
     accounts: accountStoreOn(driver, context),
     calendars: calendarStoreOn(driver, context),
     imports: importStoreOn(driver, context),
+    fetches: fetchStoreOn(driver, context),
     epoch: () => driver.read(epoch(context)),
     async append(revisions, arrival) {
       const prepared = prepare(program, revisions, arrival);

@@ -1,5 +1,6 @@
 import type { AccountTables } from './accounts/tables.ts';
 import type { CalendarTables } from './calendars/tables.ts';
+import type { FetchTables } from './fetches/tables.ts';
 import type { ImportTables } from './imports/tables.ts';
 import type { RevisionStanding, StoredKind } from './types.ts';
 
@@ -22,7 +23,7 @@ export interface RevisionRow {
   skew_ms: number | null;
 }
 
-export interface Tables extends AccountTables, CalendarTables, ImportTables {
+export interface Tables extends AccountTables, CalendarTables, FetchTables, ImportTables {
   programs: { program_id: string; last_sequence: number; epoch: string | null };
   revisions: RevisionRow;
 }

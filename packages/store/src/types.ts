@@ -2,6 +2,7 @@
 import type { Problem, Program, ProgramSettings, RecordKind, RecordOf, Result } from '@duskwatch/core';
 import type { AccountStore } from './accounts/types.ts';
 import type { CalendarStore } from './calendars/types.ts';
+import type { FetchStore } from './fetches/types.ts';
 import type { ImportedFile, KeptImport } from './imports/types.ts';
 
 /** The kinds a store keeps: every kind of record, and the program's settings as a kind of one record. */
@@ -140,6 +141,7 @@ export interface Store {
   readonly program: string;
   readonly accounts: AccountStore;
   readonly calendars: CalendarStore;
+  readonly fetches: FetchStore;
   readonly imports: ImportStore;
   /**
    * Names this database's own history: kept as long as it goes on, another one once a backup is opened in its place.

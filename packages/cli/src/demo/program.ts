@@ -172,6 +172,7 @@ export function simulateDemo(): Demo {
       checks: seasons.flatMap((s) => s.checks.filter((check) => !waits(s)(check))),
       skips: [...SKIPS],
       weather: weatherRecords(truth),
+      sources: [],
       normals: [],
       samples: [...pastSamples(FIELDS, farmByName, cornBorersAt(flights.ON), visitsTo).filter(notWalkedAlready), ...SAMPLES],
       treatments: [...TREATMENTS],

@@ -27,6 +27,8 @@ export interface ModelHeat {
   readonly total: number;
   readonly through: Day;
   readonly bridgedDays: number;
+  /** Days of it that another source stood in for. */
+  readonly filledDays: number;
 }
 
 export type ModelHeatResult =
@@ -56,12 +58,15 @@ export function modelHeat(prepared: Prepared, field: FieldRecord, model: Phenolo
     if (daysBetween(start, prepared.on) > ASSUMPTIONS.weatherStaleDays.value) {
       return { kind: 'missing', missing: missing('weather', start, prepared.on), biofix };
     }
-    return { kind: 'known', heat: { model, start, biofix, track, ahead, total: 0, through: addDays(start, -1), bridgedDays: 0 } };
+    return {
+      kind: 'known',
+      heat: { model, start, biofix, track, ahead, total: 0, through: addDays(start, -1), bridgedDays: 0, filledDays: 0 },
+    };
   }
   const sum = track.total(start, end);
   if (!sum.ok) return { kind: 'missing', missing: missing('weather', sum.gap.from, sum.gap.to), biofix };
-  const { degreeDays: total, bridgedDays } = sum;
-  return { kind: 'known', heat: { model, start, biofix, track, ahead, total, through: end, bridgedDays } };
+  const { degreeDays: total, bridgedDays, filledDays } = sum;
+  return { kind: 'known', heat: { model, start, biofix, track, ahead, total, through: end, bridgedDays, filledDays } };
 }
 
 function biofixOf(prepared: Prepared, field: FieldRecord, insect: string): Biofix | null {
@@ -109,6 +114,8 @@ export function eventAt(
     heatSoFar: total,
     heatThrough: formatDay(heat.through),
     bridgedDays: heat.bridgedDays,
+    filledDays: heat.filledDays,
+    filledFrom: heat.filledDays === 0 ? null : heat.track.filledFrom,
     status,
     start: unsureStart(heat.biofix),
     expected: withEarlyStart(

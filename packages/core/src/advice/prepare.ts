@@ -23,14 +23,8 @@ import type {
   TrapRecord,
   TreatmentRecord,
 } from '../records/schema.ts';
-import { weatherSourceFor } from '../records/weather-source.ts';
-import {
-  forecastsFromRecords,
-  type MonthlyNormals,
-  normalsFromRecords,
-  seriesFromRecords,
-  truncateSeries,
-} from '../weather/index.ts';
+import { type WeatherSources, weatherSourceFor, weatherSourcesOf } from '../records/weather-source.ts';
+import { forecastWeather, type MonthlyNormals, measuredWeather, normalsFromRecords, truncateSeries } from '../weather/index.ts';
 import type { DailyExtremes } from '../weather/types.ts';
 import type { SharedOutlook } from './shared.ts';
 import type { Advice } from './types.ts';
@@ -107,7 +101,7 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
   const samples = program.samples.filter((sample) => sample.sampledOn <= today);
   const treatments = program.treatments.filter((treatment) => treatment.appliedOn <= today);
   const weather = new Map<string, DailyExtremes>();
-  for (const [id, series] of seriesFromRecords(program.weather)) weather.set(id, truncateSeries(series, on));
+  for (const [id, series] of measuredWeather(program)) weather.set(id, truncateSeries(series, on));
 
   return {
     program,
@@ -140,7 +134,7 @@ export function prepare(written: Program, options: { readonly on: Day }): Prepar
     ),
     weather,
     normals: normalsFromRecords(program.normals),
-    forecasts: forecastsFromRecords(program.weather, on),
+    forecasts: forecastWeather(program, on),
     histories: new Map(),
     heat: new Map(),
     outlooks: new Map(),
@@ -163,7 +157,7 @@ export function asOf(prepared: Prepared, on: Day): Prepared {
     ...prepared,
     on,
     weather: new Map([...prepared.weather].map(([id, series]) => [id, truncateSeries(series, on)])),
-    forecasts: forecastsFromRecords(prepared.program.weather, on),
+    forecasts: forecastWeather(prepared.program, on),
     histories: new Map(),
     heat: new Map(),
     outlooks: new Map(),
@@ -277,8 +271,12 @@ export function growingYearStart(field: FieldRecord, on: Day): Day {
 }
 
 /** The weather source of a field: the one it names, the one named after it or its farm, or the program's only one. */
+/** The sources that have days up to the day read. */
+export const weatherSources = (prepared: Prepared): WeatherSources =>
+  once(prepared, 'no check', 'weather sources', () => weatherSourcesOf(prepared.weather.keys(), prepared.program.sources));
+
 export function weatherSourceOf(prepared: Prepared, field: FieldRecord): string | null {
-  return weatherSourceFor(field, new Set(prepared.weather.keys()));
+  return weatherSourceFor(field, weatherSources(prepared));
 }
 
 export function heatOf(prepared: Prepared, sourceId: string, rule: HeatRule): HeatTrack {

@@ -7,7 +7,7 @@ import { type NightsSeen, nightsSeen, type TrapDoubt, trapDoubt } from '../catch
 import type { CatchInterval, TrapHistory } from '../catch/types.ts';
 import type { TrapDesign, TrapRecord } from '../records/schema.ts';
 import { weatherSourceFor } from '../records/weather-source.ts';
-import { endedBy, growingYearStart, historyOf, once, type Prepared, scatterOf, visitsOf } from './prepare.ts';
+import { endedBy, growingYearStart, historyOf, once, type Prepared, scatterOf, visitsOf, weatherSources } from './prepare.ts';
 import type { Evidence } from './types.ts';
 import { visitDispersion } from './visit-dispersion.ts';
 
@@ -78,7 +78,7 @@ function kindOf(prepared: Prepared, trap: TrapRecord): Kind | null {
   const field = trap.informs.map((id) => prepared.fields.get(id)).find((known) => known !== undefined);
   if (!field) return null;
   const from = growingYearStart(field, prepared.on);
-  const sources = once(prepared, 'no check', 'weather sources', () => new Set(prepared.weather.keys()));
+  const sources = weatherSources(prepared);
   const { insect, design } = trap;
   return { insect, design, key: `${insect}\n${design}\n${weatherSourceFor(field, sources)}\n${from}`, from };
 }

@@ -238,6 +238,8 @@ export const evidenceSchema = z
       heatSoFar: z.number(),
       heatThrough: isoDay,
       bridgedDays: whole,
+      filledDays: whole.describe('Days whose weather was taken from the source named for gaps.'),
+      filledFrom: z.string().nullable(),
       status: z.enum(['ahead', 'now', 'past']),
       start: z
         .object({ earliest: isoDay.nullable(), latest: isoDay, running: z.boolean() })

@@ -4,7 +4,7 @@ import { addDays, day, formatDay, type IsoDay } from '../base/day.ts';
 import type { Shape } from '../base/shape.ts';
 import type { Program } from '../records/program.ts';
 import { isoDay } from '../records/schema.ts';
-import { weatherSourceFor } from '../records/weather-source.ts';
+import { weatherSourceFor, weatherSourcesOf } from '../records/weather-source.ts';
 
 const weatherSourceSchema = z
   .object({
@@ -37,10 +37,11 @@ export const weatherSourcesSchema = z
   .meta({ id: 'WeatherSources' });
 export type WeatherSourcesView = Shape<typeof weatherSourcesSchema>;
 
-export function weatherSourcesView({ weather, fields }: Program, on: IsoDay): WeatherSourcesView {
+export function weatherSourcesView({ weather, fields, sources: about }: Program, on: IsoDay): WeatherSourcesView {
   const known = weather.filter(({ date, forecastMadeOn }) => (forecastMadeOn ?? date) <= on);
   const ids = new Set(weather.map(({ sourceId }) => sourceId));
-  const told = fields.map((field) => ({ field, source: weatherSourceFor(field, ids) }));
+  const all = weatherSourcesOf(ids, about);
+  const told = fields.map((field) => ({ field, source: weatherSourceFor(field, all) }));
   const named = (source: string | null) =>
     told.filter((each) => each.source === source).map(({ field: { fieldId, name, farm } }) => ({ fieldId, name, farm }));
   const sources = [...ids].sort().map((sourceId) => {

@@ -50,6 +50,8 @@ export const faultSchema = z
     z.object({ kind: z.literal('rate-without-unit') }),
     z.object({ kind: z.literal('low-above-high') }),
     z.object({ kind: z.literal('forecast-after') }),
+    z.object({ kind: z.literal('fills-itself') }),
+    z.object({ kind: z.literal('source-lacks'), column: z.string() }),
     z.object({ kind: z.literal('infested-above-examined'), infested: z.number(), examined: z.number() }),
     z.object({ kind: z.literal('places-do-not-add-up'), infested: z.number(), examined: z.number() }),
     z.object({ kind: z.literal('worn-above-stock'), wornOut: z.number(), onHand: z.number() }),

@@ -232,6 +232,15 @@ const figures = {
     },
     ...OWN_FIGURE,
   },
+  weatherFarKm: {
+    value: 50,
+    unit: { en: 'km', es: 'km' },
+    why: {
+      en: 'Weather from farther away than this is taken for a field only where somebody names it for the field.',
+      es: 'Un clima de más lejos que esto se toma para una parcela solo si alguien lo nombra para ella.',
+    },
+    ...OWN_FIGURE,
+  },
   maxBridgeDays: {
     value: 3,
     unit: { en: 'days', es: 'días' },

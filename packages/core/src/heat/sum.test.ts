@@ -105,9 +105,9 @@ describe('a heat track', () => {
   });
 
   it('totals spans, and names the first gap where it cannot', () => {
-    expect(track.total(on(1), on(5))).toEqual({ ok: true, degreeDays: 15, bridgedDays: 1 });
-    expect(track.total(on(4), on(5))).toEqual({ ok: true, degreeDays: 9, bridgedDays: 0 });
-    expect(track.total(on(4), on(3))).toEqual({ ok: true, degreeDays: 0, bridgedDays: 0 });
+    expect(track.total(on(1), on(5))).toEqual({ ok: true, degreeDays: 15, bridgedDays: 1, filledDays: 0 });
+    expect(track.total(on(4), on(5))).toEqual({ ok: true, degreeDays: 9, bridgedDays: 0, filledDays: 0 });
+    expect(track.total(on(4), on(3))).toEqual({ ok: true, degreeDays: 0, bridgedDays: 0, filledDays: 0 });
     expect(track.total(on(4), on(12))).toEqual({ ok: false, gap: { from: on(6), to: on(9) } });
     expect(track.total(on(4), on(7))).toEqual({ ok: false, gap: { from: on(6), to: on(7) } });
     expect(track.total(on(-2), on(3))).toEqual({ ok: false, gap: { from: on(-2), to: on(0) } });

@@ -20,9 +20,10 @@ export function heatTrack(rule: HeatRule, series: DailyExtremes, options: HeatOp
   const { start } = series;
   const length = daily.length;
 
-  // heatBefore[i], bridgedBefore[i]: of the days before index i; unknownFrom[i]: first unknown index at or after i.
+  // heatBefore[i], bridgedBefore[i], filledBefore[i]: of the days before index i; unknownFrom[i]: first unknown index at or after i.
   const heatBefore = new Float64Array(length + 1);
   const bridgedBefore = new Int32Array(length + 1);
+  const filledBefore = new Int32Array(length + 1);
   const unknownFrom = new Int32Array(length + 1).fill(length);
   for (const on of bridge.bridged) bridgedBefore[on - start + 1] = 1;
   let end: Day | null = null;
@@ -33,11 +34,12 @@ export function heatTrack(rule: HeatRule, series: DailyExtremes, options: HeatOp
     else missingDays++;
     heatBefore[i + 1] = heatBefore[i]! + (known ? daily[i]! : 0);
     bridgedBefore[i + 1]! += bridgedBefore[i]!;
+    filledBefore[i + 1] = filledBefore[i]! + (series.filled?.[i] ?? 0);
   }
   for (let i = length - 1; i >= 0; i--) unknownFrom[i] = Number.isNaN(daily[i]!) ? i : unknownFrom[i + 1]!;
 
   function total(from: Day, to: Day): HeatTotal {
-    if (to < from) return { ok: true, degreeDays: 0, bridgedDays: 0 };
+    if (to < from) return { ok: true, degreeDays: 0, bridgedDays: 0, filledDays: 0 };
     const first = from - start;
     const past = to - start + 1;
     if (first < 0) return { ok: false, gap: { from, to: addDays(start, Math.min(past, knownAfter(0)) - 1) } };
@@ -49,6 +51,7 @@ export function heatTrack(rule: HeatRule, series: DailyExtremes, options: HeatOp
       ok: true,
       degreeDays: heatBefore[past]! - heatBefore[first]!,
       bridgedDays: bridgedBefore[past]! - bridgedBefore[first]!,
+      filledDays: filledBefore[past]! - filledBefore[first]!,
     };
   }
 
@@ -73,5 +76,15 @@ export function heatTrack(rule: HeatRule, series: DailyExtremes, options: HeatOp
     return low < unknownFrom[first]! ? addDays(start, low) : null;
   }
 
-  return { rule, start, daily, end, missingDays, normals: options.normals ?? null, total, dayReaching };
+  return {
+    rule,
+    start,
+    daily,
+    end,
+    missingDays,
+    filledFrom: series.filledFrom ?? null,
+    normals: options.normals ?? null,
+    total,
+    dayReaching,
+  };
 }

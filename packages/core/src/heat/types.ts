@@ -56,7 +56,7 @@ export interface HeatSum {
 }
 
 export type HeatTotal =
-  | { readonly ok: true; readonly degreeDays: number; readonly bridgedDays: number }
+  | { readonly ok: true; readonly degreeDays: number; readonly bridgedDays: number; readonly filledDays: number }
   /** The first run of days within the span whose heat is unknown. */
   | { readonly ok: false; readonly gap: Gap };
 
@@ -71,6 +71,8 @@ export interface HeatTrack {
   readonly end: Day | null;
   /** Days of the series whose heat stays unknown after bridging. */
   readonly missingDays: number;
+  /** The source that some of its days were taken from; null: none were. */
+  readonly filledFrom: string | null;
   /** Of the months at the source; null: none are known. */
   readonly normals: MonthlyNormals | null;
   /** Heat of [from, to], both ends included. 0 when `to` is before `from`. */

@@ -5,7 +5,7 @@ import { groupBy } from '../base/group-by.ts';
 import { catchIntervals } from '../catch/intervals.ts';
 import type { Program } from '../records/program.ts';
 import type { FieldRecord } from '../records/schema.ts';
-import { weatherSourceFor } from '../records/weather-source.ts';
+import { type WeatherSources, weatherSourceFor, weatherSourcesOf } from '../records/weather-source.ts';
 import { farmOfTrap } from '../review/farm-of-trap.ts';
 import { type GrowingYear, growingYear } from '../review/growing-year.ts';
 import { doubtedTraps } from './doubted-traps.ts';
@@ -39,7 +39,10 @@ export interface QuestionOptions {
 export function recordQuestions(program: Program, { on, entries = [] }: QuestionOptions): RecordQuestions {
   const season = growingYear(program, on);
   const fields = new Map(program.fields.map((field) => [field.fieldId, field]));
-  const sources = new Set(program.weather.map(({ sourceId }) => sourceId));
+  const sources = weatherSourcesOf(
+    program.weather.map(({ sourceId }) => sourceId),
+    program.sources,
+  );
   const traps = trapsOf(program, season, on, fields);
   const kinds = [...groupBy(traps, (trap) => flightOf(trap, fields, sources)).values()];
   const looks = kinds.flatMap(expectedCatch);
@@ -116,7 +119,7 @@ function trapsOf(program: Program, season: GrowingYear, on: Day, fields: Readonl
 }
 
 /** Traps under one flight share this. */
-function flightOf({ trap }: TrapOfFarm, fields: ReadonlyMap<string, FieldRecord>, sources: ReadonlySet<string>): string {
+function flightOf({ trap }: TrapOfFarm, fields: ReadonlyMap<string, FieldRecord>, sources: WeatherSources): string {
   const field = trap.informs.map((id) => fields.get(id)).find((known) => known !== undefined);
   return `${trap.insect}\n${trap.design}\n${field ? weatherSourceFor(field, sources) : null}`;
 }

@@ -7,6 +7,7 @@ import { nearest, nearestFew } from './nearest.ts';
 import { isOwnInsect } from './own-insect.ts';
 import type { RecordKind, RecordOf } from './program.ts';
 import { TRAP_DESIGNS, WEEKDAYS } from './schema.ts';
+import { lackingToFetch } from './source-needs.ts';
 import { tables } from './tables.ts';
 import { MAX_VISITS, repeatedChecks } from './visits.ts';
 
@@ -35,10 +36,7 @@ export function problemAt(context: Context, kind: RecordKind, index: number): Sa
 const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => void } = {
   fields(field, at) {
     inOrder(at, ['planted_on', field.plantedOn], ['harvest_on', field.harvestOn]);
-    if (field.timeZone !== null && !isTimeZone(field.timeZone)) {
-      const fix = 'Write it like America/Halifax, or leave it empty.';
-      at.problem('time_zone', field.timeZone, 'an IANA time zone', fix, { kind: 'time-zone' });
-    }
+    checkZone(at, field.timeZone);
   },
   stages: () => {},
   traps(trap, at) {
@@ -73,6 +71,25 @@ const perRecord: { readonly [K in RecordKind]: (record: RecordOf<K>, at: At) => 
     );
   },
   skips: () => {},
+  sources(source, at) {
+    checkZone(at, source.timeZone);
+    if (source.fillFrom === source.sourceId)
+      at.problem('fill_from', source.sourceId, 'another source', 'Name another source, or leave it empty.', {
+        kind: 'fills-itself',
+      });
+    const lacking = source.fetching ? lackingToFetch(source) : null;
+    if (lacking !== null)
+      at.problem(
+        lacking,
+        'nothing',
+        `what ${source.service ?? 'a service'} has to be asked with`,
+        'Fill it in, or set fetching to no.',
+        {
+          kind: 'source-lacks',
+          column: lacking,
+        },
+      );
+  },
   weather(day, at) {
     const { forecastMadeOn = null, date } = day;
     if (forecastMadeOn !== null && forecastMadeOn > date)
@@ -281,4 +298,9 @@ function isTimeZone(name: string): boolean {
     timeZones.set(name, known);
   }
   return known;
+}
+
+function checkZone(at: At, zone: string | null): void {
+  if (zone === null || isTimeZone(zone)) return;
+  at.problem('time_zone', zone, 'an IANA time zone', 'Write it like America/Halifax, or leave it empty.', { kind: 'time-zone' });
 }

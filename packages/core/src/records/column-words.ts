@@ -71,6 +71,23 @@ export const columnWords: { readonly [K in RecordKind]: { readonly [P in Columns
       'Why: keep-out (the re-entry time of a treatment was not over), water (no way through), locked (a gate or a door), no-time, not-found (the trap is not where it should be), unsafe, or other.',
     note: 'Anything the scout wrote.',
   },
+  sources: {
+    source_id: 'Weather source, as weather.csv names it.',
+    name: 'Name in words.',
+    kind: 'What its days are: station (measured there), grid (estimated for a square of a map), reanalysis (worked out afterwards); empty when not said.',
+    latitude: 'Where it is, degrees north.',
+    longitude: 'Degrees east.',
+    elevation_m: 'Height above the sea, m.',
+    time_zone: 'IANA zone whose days its days are.',
+    fill_from: 'Another source, whose days stand where this one has none.',
+    service:
+      'Where its days are fetched: noaa-daily, us-forecast, norway-forecast, open-meteo, address, folder; empty when they are brought by hand or by file.',
+    station_id: "The service's own name of the station.",
+    address:
+      'Of address: where a table of days is fetched, with {from} and {to} for the days; of folder: how the names of its files begin.',
+    fetching: ['yes when days are fetched by themselves; empty means no.', { needs: 'nothing', empty: false }],
+    terms_seen_on: "Day on which a coordinator confirmed the service's terms.",
+  },
   weather: {
     source_id: 'Weather source, for example a station.',
     date: 'Day the figures belong to.',

@@ -9,6 +9,7 @@ export const naturalKey: { readonly [K in RecordKind]: (record: RecordOf<K>) => 
   lures: (r) => `${r.trapId}|${r.placedOn}`,
   checks: (r) => `${r.trapId}|${r.checkedOn}|${r.visit}`,
   skips: (r) => `${r.trapId}|${r.skippedOn}`,
+  sources: (r) => r.sourceId,
   weather: (r) => `${r.sourceId}|${r.date}`,
   normals: (r) => `${r.sourceId}|${r.month}`,
   samples: (r) => `${r.fieldId}|${r.insect}|${r.sampledOn}|${r.kind}`,

@@ -21,11 +21,13 @@ import {
   type SampleRecord,
   type SeasonRecord,
   type SkipRecord,
+  type SourceRecord,
   type StageRecord,
   type StockRecord,
   sampleSchema,
   seasonSchema,
   skipSchema,
+  sourceSchema,
   stageSchema,
   stockSchema,
   type TrapRecord,
@@ -45,6 +47,7 @@ export interface Program {
   readonly lures: readonly LureRecord[];
   readonly checks: readonly CheckRecord[];
   readonly skips: readonly SkipRecord[];
+  readonly sources: readonly SourceRecord[];
   readonly weather: readonly WeatherRecord[];
   readonly normals: readonly NormalRecord[];
   readonly samples: readonly SampleRecord[];
@@ -66,6 +69,7 @@ export const RECORD_KINDS = [
   'lures',
   'checks',
   'skips',
+  'sources',
   'weather',
   'normals',
   'samples',
@@ -88,6 +92,7 @@ export const recordSchemas = {
   lures: lureSchema,
   checks: checkSchema,
   skips: skipSchema,
+  sources: sourceSchema,
   weather: weatherSchema,
   normals: normalSchema,
   samples: sampleSchema,
@@ -109,6 +114,7 @@ export const emptyProgram = (settings: Partial<ProgramSettings> = {}): Program =
   lures: [],
   checks: [],
   skips: [],
+  sources: [],
   weather: [],
   normals: [],
   samples: [],

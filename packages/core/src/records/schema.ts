@@ -129,6 +129,38 @@ export const normalSchema = z.object({
   tmaxC: z.number().min(-90).max(60),
 });
 
+/** What the days of a weather source are: measured at a place, estimated for a square of a grid, or worked out afterwards. */
+export const WEATHER_SOURCE_KINDS = ['station', 'grid', 'reanalysis'] as const;
+export type WeatherSourceKind = (typeof WEATHER_SOURCE_KINDS)[number];
+/** Where days are fetched from: open services, an address with days in it, or a folder that is watched. */
+export const WEATHER_SERVICES = ['noaa-daily', 'us-forecast', 'norway-forecast', 'open-meteo', 'address', 'folder'] as const;
+export type WeatherService = (typeof WEATHER_SERVICES)[number];
+
+/** A weather source: where it is, what its days are, and where they come from. A source of weather may do without. */
+export const sourceSchema = z.object({
+  sourceId: id,
+  name: text.nullable(),
+  /** Null: not said. */
+  kind: z.enum(WEATHER_SOURCE_KINDS).nullable(),
+  latitude: latitude.nullable(),
+  longitude: longitude.nullable(),
+  elevationM: z.number().min(-500).max(9_000).nullable(),
+  /** IANA zone whose days its days are; null: not said. */
+  timeZone: id.nullable(),
+  /** Another source, whose days stand where this one has none. */
+  fillFrom: id.nullable(),
+  /** Null: its days are brought by hand and by file. */
+  service: z.enum(WEATHER_SERVICES).nullable(),
+  /** The service's own name of the station. */
+  stationId: id.nullable(),
+  /** Of `address`: with {from} and {to} where the days go; of `folder`: how the names of its files begin. */
+  address: text.nullable(),
+  /** Whether days are fetched by themselves. */
+  fetching: z.boolean(),
+  /** The day on which a coordinator confirmed the service's terms. */
+  termsSeenOn: isoDay.nullable(),
+});
+
 export const weatherSchema = z.object({
   sourceId: id,
   date: isoDay,
@@ -358,6 +390,7 @@ export type LureRecord = z.infer<typeof lureSchema>;
 export type CheckRecord = z.infer<typeof checkSchema>;
 export type SkipRecord = z.infer<typeof skipSchema>;
 export type NormalRecord = z.infer<typeof normalSchema>;
+export type SourceRecord = z.infer<typeof sourceSchema>;
 export type WeatherRecord = z.infer<typeof weatherSchema>;
 export type SampleRecord = z.infer<typeof sampleSchema>;
 export type TreatmentRecord = z.infer<typeof treatmentSchema>;

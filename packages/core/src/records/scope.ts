@@ -1,14 +1,14 @@
 /** What a person may know of a program. Everything that leaves a server for a person is computed from this. */
 import type { Person } from '../people/person.ts';
 import { emptyProgram, type Program } from './program.ts';
-import type { FieldRecord, NormalRecord, TrapRecord, WeatherRecord } from './schema.ts';
-import { weatherSourceFor } from './weather-source.ts';
+import type { FieldRecord, NormalRecord, SourceRecord, TrapRecord, WeatherRecord } from './schema.ts';
+import { weatherSourceFor, weatherSourcesOf } from './weather-source.ts';
 
 /**
  * A program cut down to what a person may know.
  *
  * - Coordinator: all of it.
- * - Scout: all of it but what things cost.
+ * - Scout: all of it but what things cost, and where weather is fetched.
  * - Grower: the own farms' fields and what was written about them; the traps that inform these fields with their
  *   places, checks and lures, but not which other fields they inform; the weather that informs these fields; the
  *   program's rules; not how the program plans, buys and stores, nor what it was asked and answered. The advice for an
@@ -21,14 +21,20 @@ export function scopeProgram(program: Program, person: Pick<Person, 'role' | 'fa
   switch (person.role) {
     case 'coordinator':
       return program;
-    case 'scout':
-      return program.prices.length === 0 ? program : { ...program, prices: [] };
+    case 'scout': {
+      const { prices, sources } = program;
+      if (prices.length === 0 && sources.every(({ address }) => address === null)) return program;
+      return { ...program, prices: [], sources: sources.map(withoutAddress) };
+    }
     case 'grower':
       return programOfFarms(program, new Set(person.farms));
     case 'reader':
       return programWithoutPlaces(program);
   }
 }
+
+/** An address that days are fetched from may hold a key to it. */
+const withoutAddress = (source: SourceRecord): SourceRecord => ({ ...source, address: null });
 
 function programOfFarms(program: Program, farms: ReadonlySet<string>): Program {
   const own = program.fields.filter((field) => farms.has(field.farm));
@@ -37,13 +43,14 @@ function programOfFarms(program: Program, farms: ReadonlySet<string>): Program {
   const traps = program.traps
     .map((trap) => ({ ...trap, informs: trap.informs.filter((field) => fieldIds.has(field)) }))
     .filter((trap) => trap.informs.length > 0);
-  const { fields, weather, normals } = weatherOf(program, own);
+  const { fields, sources, weather, normals } = weatherOf(program, own);
   return {
     ...emptyProgram(program.settings),
     fields,
     stages: program.stages.filter(ofOwnField),
     traps,
     ...recordsOfTraps(program, traps),
+    sources,
     weather,
     normals,
     samples: program.samples.filter(ofOwnField),
@@ -63,17 +70,23 @@ const NO_SOURCE = '?';
 function weatherOf(
   program: Program,
   own: readonly FieldRecord[],
-): { fields: FieldRecord[]; weather: WeatherRecord[]; normals: NormalRecord[] } {
-  const all = new Set(program.weather.map((record) => record.sourceId));
+): { fields: FieldRecord[]; sources: SourceRecord[]; weather: WeatherRecord[]; normals: NormalRecord[] } {
+  const all = weatherSourcesOf(
+    program.weather.map((record) => record.sourceId),
+    program.sources,
+  );
   const claimed = new Set(program.fields.flatMap((field) => [field.weatherSource, field.fieldId, field.farm]));
   const isOpen = (field: FieldRecord) => weatherSourceFor(field, all) === null;
-  const open = own.some(isOpen) ? [...all].filter((id) => !claimed.has(id)) : [];
+  const open = own.some(isOpen) ? [...all.ids].filter((id) => !claimed.has(id)) : [];
   const kept = new Set([...own.map((field) => weatherSourceFor(field, all)), ...open].filter((id) => id !== null));
-  const onlyOneLeft = kept.size === 1 && all.size > 1;
+  const fillers = program.sources.flatMap(({ sourceId, fillFrom }) => (kept.has(sourceId) ? (fillFrom ?? []) : []));
+  for (const filler of fillers) kept.add(filler);
+  const onlyOneLeft = kept.size === 1 && all.ids.size > 1;
   return {
     fields: own.map((field) =>
       onlyOneLeft && isOpen(field) && field.weatherSource === null ? { ...field, weatherSource: NO_SOURCE } : field,
     ),
+    sources: program.sources.filter(({ sourceId }) => kept.has(sourceId)).map(withoutAddress),
     weather: program.weather.filter((record) => kept.has(record.sourceId)),
     normals: program.normals.filter((record) => kept.has(record.sourceId)),
   };

@@ -63,6 +63,9 @@ export const tables: { readonly [K in RecordKind]: Table<K> } = {
       foreign: [ofTrap],
     },
   ),
+  sources: table('sources', 'Weather sources: where each is, what its days are, and where they come from.', {
+    primary: ['source_id'],
+  }),
   weather: table('weather', 'Daily extremes and rain. Temperatures in °C; tmin_f and tmax_f (°F) are read in their place.', {
     primary: ['source_id', 'date'],
   }),

@@ -5,8 +5,8 @@ import type { PhenologyModel } from '../catalogue/types.ts';
 import { heatTrack } from '../heat/track.ts';
 import type { HeatTrack } from '../heat/types.ts';
 import type { Program } from '../records/program.ts';
-import { weatherSourceFor } from '../records/weather-source.ts';
-import { seriesFromRecords } from '../weather/series.ts';
+import { weatherSourceFor, weatherSourcesOf } from '../records/weather-source.ts';
+import { measuredWeather } from '../weather/filled.ts';
 import { catchAtLag, type InfestationPair } from './infestation-fit.ts';
 import type { SampledPair } from './infestation-pairs-of.ts';
 import { axisModel } from './year-against-year.ts';
@@ -94,9 +94,13 @@ export function daysAtLag({ pairs, window }: Pick<LagAxis, 'pairs' | 'window'>, 
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-function heatTracks({ fields, weather }: Program, { heat }: PhenologyModel, on: Day): (field: string) => HeatTrack | null {
-  const series = seriesFromRecords(weather.filter(({ date }) => day(date) <= on));
-  const sources = new Set(series.keys());
+function heatTracks(
+  { fields, weather, sources: about }: Program,
+  { heat }: PhenologyModel,
+  on: Day,
+): (field: string) => HeatTrack | null {
+  const series = measuredWeather({ weather: weather.filter(({ date }) => day(date) <= on), sources: about });
+  const sources = weatherSourcesOf(series.keys(), about);
   const tracks = new Map(
     [...series].map(([id, own]) => [id, heatTrack(heat, own, { maxBridgeDays: ASSUMPTIONS.maxBridgeDays.value })]),
   );

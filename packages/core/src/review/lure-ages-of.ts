@@ -4,7 +4,7 @@ import { type Day, formatDay } from '../base/day.ts';
 import { groupBy } from '../base/group-by.ts';
 import type { CatchInterval } from '../catch/types.ts';
 import type { Program } from '../records/program.ts';
-import { weatherSourceFor } from '../records/weather-source.ts';
+import { weatherSourceFor, weatherSourcesOf } from '../records/weather-source.ts';
 import type { AgedLureCatch } from './lure-decay.ts';
 import { type TrapWithHistory, trapHistories } from './trap-histories.ts';
 
@@ -62,8 +62,11 @@ function whyNot({ count, condition, lureAgeDays, nights }: CatchInterval): 'noIn
 }
 
 /** The weather source of the first field a trap informs; a trap without one shares its flight with no other. */
-function flights({ fields, weather }: Program): (one: TrapWithHistory) => string {
-  const sources = new Set(weather.map(({ sourceId }) => sourceId));
+function flights({ fields, weather, sources: about }: Program): (one: TrapWithHistory) => string {
+  const sources = weatherSourcesOf(
+    weather.map(({ sourceId }) => sourceId),
+    about,
+  );
   const byField = new Map(fields.map((field) => [field.fieldId, weatherSourceFor(field, sources)]));
   return ({ trap }) => trap.informs.map((id) => byField.get(id)).find((source) => source) ?? `trap ${trap.trapId}`;
 }

@@ -10,8 +10,8 @@ import type { HeatRule, HeatTrack } from '../heat/types.ts';
 import { sameDayIn } from '../heat/waits.ts';
 import type { Program } from '../records/program.ts';
 import { TRAP_DESIGNS, type TrapDesign } from '../records/schema.ts';
-import { weatherSourceFor } from '../records/weather-source.ts';
-import { seriesFromRecords } from '../weather/series.ts';
+import { weatherSourceFor, weatherSourcesOf } from '../records/weather-source.ts';
+import { measuredWeather } from '../weather/filled.ts';
 import { farmOfTrap } from './farm-of-trap.ts';
 import { type GrowingYear, growingYear, growingYears } from './growing-year.ts';
 import { inSeason } from './season-timing.ts';
@@ -95,12 +95,11 @@ function heatAxis(program: Program, insect: string, traps: readonly TrapWithHist
   const none = (noHeat: NonNullable<YearsAgainst['noHeat']>) => ({ track: null, heat: null, noHeat });
   const model = axisModel(insect);
   if (model === null) return none('no-model');
-  const series = seriesFromRecords(program.weather);
+  const series = measuredWeather(program);
+  const known = weatherSourcesOf(series.keys(), program.sources);
   const informed = new Set(traps.flatMap(({ trap }) => trap.informs));
   const sources = new Set(
-    program.fields
-      .filter(({ fieldId }) => informed.has(fieldId))
-      .flatMap((field) => weatherSourceFor(field, new Set(series.keys())) ?? []),
+    program.fields.filter(({ fieldId }) => informed.has(fieldId)).flatMap((field) => weatherSourceFor(field, known) ?? []),
   );
   const [sourceId] = sources;
   if (sourceId === undefined) return none('no-weather-source');

@@ -198,7 +198,7 @@ function biofixSentence(
 function eventSentence(item: Evidence & { kind: 'event' }, date: Dates, unit: TemperatureUnit): string {
   const { span, published } = heatSpan(item, unit, exact);
   const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
-  const heat = `heat to ${date(item.heatThrough)} ${soFar} of ${span}${published === null ? '' : `, published as ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}`;
+  const heat = `heat to ${date(item.heatThrough)} ${soFar} of ${span}${published === null ? '' : `, published as ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'missing day')} bridged`}${item.filledDays === 0 ? '' : `, ${plural(item.filledDays, 'day')} taken from ${item.filledFrom}`}`;
   const name = `${event[item.event][0]!.toUpperCase()}${event[item.event].slice(1)}${item.start === null ? '' : ', at the latest'}`;
   if (item.status === 'now') return `${name}: now (${heat}).${begun(item, date)}`;
   if (item.status === 'past') return `${name}: past (${heat}).`;

@@ -216,7 +216,7 @@ function biofixSentence({ rule, on, earliest, running, probability, assumed, tra
 function eventSentence(item: Evidence & { kind: 'event' }, unit: TemperatureUnit): string {
   const { span, published } = heatSpan(item, unit, given);
   const soFar = Math.round(degreeDaysFrom(item.heatSoFar, item.unit, unit));
-  const heat = `calor hasta el ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}`;
+  const heat = `calor hasta el ${date(item.heatThrough)}: ${soFar} de ${span}${published === null ? '' : `, publicado como ${published}`}${item.bridgedDays === 0 ? '' : `, ${plural(item.bridgedDays, 'día sin datos interpolado', 'días sin datos interpolados')}`}${item.filledDays === 0 ? '' : `, ${plural(item.filledDays, 'día', 'días')} de ${item.filledFrom}`}`;
   const name = `${capital(event[item.event])}${item.start === null ? '' : ', a más tardar'}`;
   if (item.status === 'now') return `${name}: ahora (${heat}).${begun(item)}`;
   if (item.status === 'past') return `${name}: ya pasó (${heat}).`;

@@ -138,6 +138,11 @@ export const faultSpanish: {
     expected: 'un pronóstico hecho a más tardar el día que pronostica',
     fix: 'Corrija uno de los dos días; déjelo vacío para un día medido.',
   }),
+  'fills-itself': () => ({ expected: 'otra fuente', fix: 'Nombre otra fuente, o déjelo vacío.' }),
+  'source-lacks': ({ column }) => ({
+    expected: `lo que hace falta para pedir al servicio (${column})`,
+    fix: 'Complételo, o apague la búsqueda automática.',
+  }),
   'infested-above-examined': ({ infested, examined }) => ({
     expected: `no más unidades infestadas que revisadas (${infested} de ${examined})`,
     fix: 'Corrija una de las dos; los insectos contados van en el total.',

@@ -162,6 +162,8 @@ it('sums of heat read in the reader’s unit, and as published beside it', () =>
     heatSoFar: 90,
     heatThrough: '2025-07-13',
     bridgedDays: 0,
+    filledDays: 0,
+    filledFrom: null,
     status: 'now',
     start: null,
     expected: null,

@@ -1,3 +1,4 @@
+export * from './filled.ts';
 export * from './gaps.ts';
 export { type MonthlyNormals, normalsFromRecords } from './normals.ts';
 export * from './series.ts';

@@ -51,7 +51,13 @@ function seriesOf(sourceId: string, list: readonly { day: Day; record: WeatherRe
 /** The series as it was known at the end of `through`: later days are cut off. Shares memory with `series`. */
 export function truncateSeries(series: DailyExtremes, through: Day): DailyExtremes {
   const days = Math.max(0, through - series.start + 1);
-  return { ...series, tminC: series.tminC.subarray(0, days), tmaxC: series.tmaxC.subarray(0, days) };
+  const { tminC, tmaxC, filled } = series;
+  return {
+    ...series,
+    tminC: tminC.subarray(0, days),
+    tmaxC: tmaxC.subarray(0, days),
+    ...(filled && { filled: filled.subarray(0, days) }),
+  };
 }
 
 /** Whether both extremes of the day at `index` are known and in order; false outside the series. */

@@ -7,6 +7,10 @@ export interface DailyExtremes {
   readonly start: Day;
   readonly tminC: Float64Array;
   readonly tmaxC: Float64Array;
+  /** 1 where a day was taken from another source; left out: none was. */
+  readonly filled?: Uint8Array;
+  /** That other source. */
+  readonly filledFrom?: string;
 }
 
 /** A run of missing days, both ends included. */

@@ -14,6 +14,8 @@ import {
   TRAP_DESIGNS,
   type TrapRecord,
   UNFIT_REASONS,
+  WEATHER_SERVICES,
+  WEATHER_SOURCE_KINDS,
   WEEKDAYS,
 } from '@duskwatch/core';
 import fc from 'fast-check';
@@ -170,6 +172,23 @@ export const anyProgram: fc.Arbitrary<Program> = fc
             skippedOn: fc.constant(skippedOn),
             reason: fc.constantFrom(...SKIP_REASONS),
             note: orNull(text),
+          }),
+        ),
+        sources: forEach(['station', 'grid'], (sourceId) =>
+          fc.record({
+            sourceId: fc.constant(sourceId),
+            name: orNull(text),
+            kind: orNull(fc.constantFrom(...WEATHER_SOURCE_KINDS)),
+            latitude: orNull(fc.double({ min: -90, max: 90, noNaN: true }).map((x) => x + 0)),
+            longitude: orNull(fc.double({ min: -180, max: 180, noNaN: true }).map((x) => x + 0)),
+            elevationM: orNull(fc.integer({ min: -500, max: 9_000 })),
+            timeZone: orNull(fc.constant('America/Halifax')),
+            fillFrom: fc.constant(sourceId === 'station' ? 'grid' : null),
+            service: orNull(fc.constantFrom(...WEATHER_SERVICES)),
+            stationId: orNull(id),
+            address: orNull(text),
+            fetching: fc.constant(false),
+            termsSeenOn: orNull(someDay),
           }),
         ),
         weather: forEach(days, weatherDay),

@@ -62,6 +62,8 @@ const IMPORT = {
  */
 const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: ((other: Other) => Asked)[]]>> = {
   'GET /api/health': ['200 200 200 200 200', () => ({ url: '/api/health' })],
+  'GET /api/weather-fetching': ['200 403 403 403 401', () => ({ url: '/api/weather-fetching' })],
+  'POST /api/weather-fetching/:sourceId': ['409 403 403 403 401', () => ({ url: '/api/weather-fetching/nobodys' })],
   'GET /api/other-program': ['200 200 200 200 401', () => ({ url: '/api/other-program' })],
   'POST /api/other-program': ['404 403 403 403 401', () => ({ url: '/api/other-program' })],
   'GET /api/openapi.json': ['200 200 200 200 200', () => ({ url: '/api/openapi.json' })],
@@ -235,6 +237,7 @@ const SUCCEED_ELSEWHERE = [
   'POST /api/session',
   'POST /api/session/pass-key',
   'POST /api/session/password',
+  'POST /api/weather-fetching/:sourceId',
 ];
 
 describe('every route', () => {

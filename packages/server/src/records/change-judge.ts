@@ -18,7 +18,7 @@ import type { StoredKind, ValueOf } from '@duskwatch/store';
 
 type OfField = 'stages' | 'samples' | 'treatments' | 'decisions';
 /** Records that refer to no other and belong to none. */
-const ALONE = ['rules', 'seasons', 'plans', 'prices', 'stock', 'answers'] as const satisfies readonly RecordKind[];
+const ALONE = ['sources', 'rules', 'seasons', 'plans', 'prices', 'stock', 'answers'] as const satisfies readonly RecordKind[];
 type Alone = (typeof ALONE)[number];
 type Value = ValueOf<StoredKind>;
 
@@ -48,6 +48,7 @@ export class ChangeJudge {
     const byKey = <K extends Alone>(kind: K) =>
       new Map(program[kind].map((record) => [keyOf(kind, record), record as RecordOf<K>]));
     this.alone = {
+      sources: byKey('sources'),
       rules: byKey('rules'),
       seasons: byKey('seasons'),
       plans: byKey('plans'),
@@ -171,7 +172,15 @@ function aroundOf(kind: RecordKind, values: readonly (Value | null)[]): Around {
     traps: new Set(),
     fields: new Set(),
     sources: new Set(),
-    alone: { rules: new Set(), seasons: new Set(), plans: new Set(), prices: new Set(), stock: new Set(), answers: new Set() },
+    alone: {
+      sources: new Set(),
+      rules: new Set(),
+      seasons: new Set(),
+      plans: new Set(),
+      prices: new Set(),
+      stock: new Set(),
+      answers: new Set(),
+    },
   };
   for (const value of values) {
     if (value === null) continue;

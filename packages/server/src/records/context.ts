@@ -1,6 +1,8 @@
 /** What the routes that write need beyond reading. */
+import { join } from 'node:path';
 import type { Store } from '@duskwatch/store';
 import type { App, RouteContext } from '../routes/route.ts';
+import { type FetcherOptions, type WeatherFetcher, weatherFetcher } from '../weather/fetcher.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { type PhotoStore, photosIn } from './photos.ts';
 
@@ -18,6 +20,7 @@ type RecordStore = Pick<
   | 'accounts'
   | 'calendars'
   | 'imports'
+  | 'fetches'
   | 'importProgram'
   | 'verify'
   | 'backup'
@@ -29,6 +32,12 @@ export interface RecordsOptions {
   readonly photoFolder: string;
   /** Milliseconds since 1970. */
   readonly now?: () => number;
+  /** Folder into which tables of weather are put to be read, made when missing. Default: beside the photos. */
+  readonly weatherFolder?: string;
+  /** How often it is looked whether days of weather are to be fetched, ms; left out: only when somebody asks. */
+  readonly fetchEveryMs?: number;
+  /** Other origins of weather services: for tests. */
+  readonly weatherOrigins?: FetcherOptions['origins'];
 }
 
 export interface RecordsContext extends RouteContext {
@@ -36,6 +45,7 @@ export interface RecordsContext extends RouteContext {
   readonly photos: PhotoStore;
   readonly photoFolder: string;
   readonly now: () => number;
+  readonly fetcher: WeatherFetcher;
   /** Judging and keeping are one step: no other write of this server comes between. */
   readonly inTurn: <T>(work: () => Promise<T>) => Promise<T>;
 }
@@ -44,12 +54,18 @@ export type RecordsRoute = (app: App, context: RecordsContext) => void;
 
 export const recordsContext = (
   context: RouteContext,
-  { store, photoFolder, now = Date.now }: RecordsOptions,
-): RecordsContext => ({
-  ...context,
-  store,
-  photos: photosIn(photoFolder),
-  photoFolder,
-  now,
-  inTurn: oneAtATime(),
-});
+  { store, photoFolder, now = Date.now, weatherFolder = join(photoFolder, '..', 'weather-in'), weatherOrigins }: RecordsOptions,
+): RecordsContext => {
+  const inTurn = oneAtATime();
+  const fetcher = weatherFetcher({
+    store,
+    reader: context.reader,
+    now,
+    inTurn,
+    folder: weatherFolder,
+    agent: `Duskwatch/0.1 (trap network; ${context.publicOrigin ?? 'on one machine'})`,
+    mayAskOwnNetwork: context.accounts === null,
+    ...(weatherOrigins && { origins: weatherOrigins }),
+  });
+  return { ...context, store, photos: photosIn(photoFolder), photoFolder, now, fetcher, inTurn };
+};

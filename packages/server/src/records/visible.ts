@@ -15,7 +15,7 @@ export interface Sight {
 export function sightOf(person: Person, whole: Program): Sight {
   if (person.disabled || person.role === 'reader') return NOTHING;
   if (person.role === 'coordinator') return EVERYTHING;
-  if (person.role === 'scout') return within((said) => (said.kind === 'prices' ? null : said));
+  if (person.role === 'scout') return within((said) => (said.kind === 'prices' || said.kind === 'sources' ? null : said));
   const part = scopeProgram(whole, person);
   const fields = new Set(part.fields.map((field) => field.fieldId));
   const traps = new Set(part.traps.map((trap) => trap.trapId));
@@ -29,6 +29,8 @@ export function sightOf(person: Person, whole: Program): Sight {
       case 'settings':
       case 'rules':
         return said;
+      // Where it is fetched may hold a key: the answers made of it leave that out.
+      case 'sources':
       case 'seasons':
       case 'plans':
       case 'prices':

@@ -8,6 +8,7 @@ import { photosRoute } from './photos.ts';
 import { questionsRoute } from './questions.ts';
 import { recordsRoute } from './records.ts';
 import { revisionsRoute } from './revisions.ts';
+import { weatherFetchingRoute } from './weather-fetching.ts';
 
 export const recordsRoutes: readonly RecordsRoute[] = [
   revisionsRoute,
@@ -18,4 +19,5 @@ export const recordsRoutes: readonly RecordsRoute[] = [
   questionsRoute,
   importsRoute,
   downloadsRoute,
+  weatherFetchingRoute,
 ];

@@ -67,7 +67,15 @@ export interface AccountTables {
 }
 
 /** What a backup holds, in the order in which they depend on one another. Sessions end with the database they began in. */
-export const BACKED_UP_TABLES = ['people', 'invitations', 'people_log', 'calendar_feeds', 'imports', 'pass_keys'] as const;
+export const BACKED_UP_TABLES = [
+  'people',
+  'invitations',
+  'people_log',
+  'calendar_feeds',
+  'imports',
+  'pass_keys',
+  'weather_fetches',
+] as const;
 
 /** Instants are text that is compared as bytes on both databases. */
 export function createAccountTables(flavour: 'sqlite' | 'postgres'): readonly string[] {

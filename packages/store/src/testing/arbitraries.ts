@@ -14,6 +14,8 @@ import {
   type RecordOf,
   SKIP_REASONS,
   TRAP_DESIGNS,
+  WEATHER_SERVICES,
+  WEATHER_SOURCE_KINDS,
   WEEKDAYS,
 } from '@duskwatch/core';
 import fc from 'fast-check';
@@ -70,6 +72,21 @@ const records: { [K in RecordKind]: fc.Arbitrary<RecordOf<K>> } = {
     skippedOn: isoDay,
     reason: fc.constantFrom(...SKIP_REASONS),
     note: orNull(text),
+  }),
+  sources: fc.record({
+    sourceId: word,
+    name: orNull(text),
+    kind: orNull(fc.constantFrom(...WEATHER_SOURCE_KINDS)),
+    latitude: orNull(real(-90, 90)),
+    longitude: orNull(real(-180, 180)),
+    elevationM: orNull(real(-500, 9_000)),
+    timeZone: orNull(word),
+    fillFrom: orNull(word),
+    service: orNull(fc.constantFrom(...WEATHER_SERVICES)),
+    stationId: orNull(word),
+    address: orNull(text),
+    fetching: fc.boolean(),
+    termsSeenOn: orNull(isoDay),
   }),
   weather: fc.record({
     sourceId: word,

@@ -7,6 +7,7 @@ import { accountContract } from './contract-accounts.ts';
 import { arrivalContract } from './contract-arrival.ts';
 import { calendarContract } from './contract-calendars.ts';
 import { conflictContract } from './contract-conflicts.ts';
+import { fetchContract } from './contract-fetches.ts';
 import { importContract } from './contract-import.ts';
 import { migrationContract } from './contract-migrations.ts';
 import { revisionContract } from './contract-revisions.ts';
@@ -30,6 +31,7 @@ export function storeContract(name: string, harness: Harness): void {
     importContract(bench);
     accountContract(bench);
     calendarContract(bench);
+    fetchContract(bench);
     arrivalContract(bench);
     migrationContract(bench);
   });

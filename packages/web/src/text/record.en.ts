@@ -1,5 +1,5 @@
 /** Every string of the forms that write records, in English. */
-import type { ANSWERS, PricedItem, RateUnit, RuleRecord, Weekday } from '@duskwatch/core';
+import type { ANSWERS, PricedItem, RateUnit, RuleRecord, WeatherService, WeatherSourceKind, Weekday } from '@duskwatch/core';
 import { labelsEn } from './record-labels.en.ts';
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
@@ -12,6 +12,7 @@ export const recordEn = {
     lures: 'lure',
     checks: 'check',
     skips: 'trap passed by',
+    sources: 'weather source',
     weather: 'weather day',
     normals: 'normals of a month',
     samples: 'sample',
@@ -34,6 +35,19 @@ export const recordEn = {
     'driving-km': 'kilometre driven',
     replaces: 'what it replaces, for the season',
   } as Readonly<Record<PricedItem, string>>,
+  sourceKinds: {
+    station: 'measured at a station',
+    grid: 'estimated for a square of a map',
+    reanalysis: 'worked out afterwards from many observations',
+  } as Readonly<Record<WeatherSourceKind, string>>,
+  services: {
+    'noaa-daily': 'NOAA daily summaries: measured, stations of the world',
+    'us-forecast': 'US National Weather Service: forecast, United States',
+    'norway-forecast': 'MET Norway: forecast, the world',
+    'open-meteo': 'Open-Meteo: forecast and past days of its models, the world',
+    address: 'a table at an address of your own',
+    folder: 'files in the watched folder',
+  } as Readonly<Record<WeatherService, string>>,
   weekdays: {
     mon: 'Monday',
     tue: 'Tuesday',

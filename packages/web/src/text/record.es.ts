@@ -12,6 +12,7 @@ export const recordEs: RecordWords = {
     lures: 'atrayente',
     checks: 'revisión',
     skips: 'trampa omitida',
+    sources: 'fuente de clima',
     weather: 'día de tiempo',
     normals: 'normales de un mes',
     samples: 'muestra',
@@ -33,6 +34,19 @@ export const recordEs: RecordWords = {
     'driving-hour': 'hora de recorrido',
     'driving-km': 'kilómetro recorrido',
     replaces: 'lo que sustituye, por temporada',
+  },
+  sourceKinds: {
+    station: 'medido en una estación',
+    grid: 'estimado para un cuadro de un mapa',
+    reanalysis: 'calculado después a partir de muchas observaciones',
+  },
+  services: {
+    'noaa-daily': 'Resúmenes diarios de NOAA: medidos, estaciones de todo el mundo',
+    'us-forecast': 'Servicio Meteorológico Nacional de EE. UU.: pronóstico, Estados Unidos',
+    'norway-forecast': 'MET Noruega: pronóstico, todo el mundo',
+    'open-meteo': 'Open-Meteo: pronóstico y días pasados de sus modelos, todo el mundo',
+    address: 'una tabla en una dirección propia',
+    folder: 'archivos en la carpeta vigilada',
   },
   weekdays: {
     mon: 'lunes',

@@ -10,6 +10,7 @@ const listedWords = ({ design, condition, unfitReason, skipReason, decision, dec
   lures: {},
   checks: { condition, unfitReason },
   skips: { reason: skipReason },
+  sources: { kind: recordWords.sourceKinds, service: recordWords.services },
   weather: {},
   normals: {},
   samples: {},
