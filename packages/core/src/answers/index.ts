@@ -31,6 +31,7 @@ export { describeSources, type SourceKind, type SourceLine } from './sources.ts'
 export { checkOfVisit, trapVisit } from './trap-facts.ts';
 export { SAME_PLACE_M, trapsView, trapView } from './traps.ts';
 export * from './traps-schema.ts';
+export { type WeatherComparison, weatherComparison, weatherComparisonSchema } from './weather-comparison.ts';
 export { type WeatherSourcesView, weatherSourcesSchema, weatherSourcesView } from './weather-sources.ts';
 export { weekView } from './week.ts';
 export * from './week-schema.ts';

@@ -4,6 +4,7 @@ import type { Problem } from '../base/problem.ts';
 import { catalogueWords } from '../catalogue/index.ts';
 import { CellFault, cellReader } from '../records/cells.ts';
 import { checkProgram } from '../records/check-program.ts';
+import { leftEmpty } from '../records/left-empty.ts';
 import { emptyProgram, type Program, RECORD_KINDS } from '../records/program.ts';
 import type { CheckRecord, FieldRecord, SampleRecord, TrapRecord } from '../records/schema.ts';
 import { tables } from '../records/tables.ts';
@@ -99,6 +100,7 @@ const faulty: Partial<Program> = {
       rate: 2,
     },
   ],
+  sources: [{ ...leftEmpty('sources'), sourceId: 'yard', fillFrom: 'yard', service: 'noaa-daily', fetching: true }],
   weather: [weather],
   stock: [
     {

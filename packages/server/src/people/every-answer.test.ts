@@ -2,6 +2,7 @@
 import { once } from 'node:events';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { leftEmpty } from '@duskwatch/core';
 import { uuidv7 } from '@duskwatch/store';
 import { expect, it, onTestFinished } from 'vitest';
 import { answersAreDescribed } from '../described.testing.ts';
@@ -96,6 +97,16 @@ it('the other program of this machine is answered as described', async () => {
   expect((await app.inject({ url: '/api/other-program' })).json()).toEqual({ kind: 'demo' });
   expect((await app.inject({ method: 'POST', url: '/api/other-program' })).json()).toEqual({ port: 4181 });
   expect(succeeded).toContain('POST /api/other-program');
+});
+
+it('what fetching weather did is answered as described', async () => {
+  const yard = { ...leftEmpty('sources'), sourceId: 'yard', service: 'folder', address: 'yard', fetching: true } as const;
+  const server = await served({ ...smallProgram({ invented: false }), sources: [yard] });
+  onTestFinished(server.stop);
+  const ida = await server.ida();
+  expect((await ida.post('/api/weather-fetching/yard', {})).json()).toMatchObject({ sourceId: 'yard', trouble: null, days: 0 });
+  expect((await ida.get('/api/weather-fetching')).json()).toMatchObject({ states: [{ sourceId: 'yard', failures: 0 }] });
+  expect([...server.succeeded]).toContain('POST /api/weather-fetching/:sourceId');
 });
 
 it('driving times are answered as described', async () => {

@@ -107,6 +107,7 @@ const ROUTES: Readonly<Record<string, readonly [statuses: string, ...requests: (
   'GET /api/checklists.pdf': ['200 200 403 403 401', () => ({ url: '/api/checklists.pdf?language=en&length=m&paper=A4' })],
   'GET /api/traps': ['200 200 200 403 401', () => ({ url: '/api/traps' })],
   'GET /api/traps/:trapId': ['200 200 404 403 401', () => ({ url: '/api/traps/TB' })],
+  'GET /api/weather-comparison': ['200 200 200 403 401', () => ({ url: '/api/weather-comparison?first=alder&second=alder' })],
   'GET /api/weather-sources': ['200 200 200 403 401', () => ({ url: '/api/weather-sources' })],
   'GET /api/search': [
     '200 200 200 403 401',

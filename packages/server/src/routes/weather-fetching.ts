@@ -1,3 +1,4 @@
+import { FETCH_TROUBLES } from '@duskwatch/store';
 import { z } from 'zod';
 import { COORDINATOR } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
@@ -13,7 +14,10 @@ const fetchState = z
     answeredAt: instant.nullable().describe('Last attempt that was answered; null: none was.'),
     nextAt: instant.describe('Not asked again before.'),
     failures: z.int().describe('Attempts in vain since the last answer.'),
-    trouble: z.string().nullable().describe('What was wrong with the last attempt; null: nothing.'),
+    trouble: z
+      .object({ kind: z.enum(FETCH_TROUBLES), detail: z.string() })
+      .nullable()
+      .describe('What was wrong with the last attempt; null: nothing.'),
     days: z.int().describe('Days that the last answer held.'),
   })
   .meta({ id: 'WeatherFetch' });

@@ -157,7 +157,10 @@ describe('fetching the days of a weather source', () => {
     ]);
     services.fail({ body: 'date,tmin,tmax\n2026-07-15,50,77\n' });
     clock.ms += HOUR_MS;
-    expect(await fetcher.fetchNow('yard')).toMatchObject({ ok: true, value: { trouble: expect.stringContaining('unit') } });
+    expect(await fetcher.fetchNow('yard')).toMatchObject({
+      ok: true,
+      value: { trouble: { kind: 'unreadable', detail: expect.stringContaining('unit') } },
+    });
     expect((await days()).length).toBe(2);
   });
 
@@ -182,13 +185,16 @@ describe('fetching the days of a weather source', () => {
     ]);
     clock.ms += HOUR_MS;
     put('yard-2.csv', 'date,tmin_c,tmax_c\n2026-07-15,abc,21\n');
-    expect(await fetcher.fetchNow('yard')).toMatchObject({ ok: true, value: { trouble: expect.stringContaining('yard-2.csv') } });
+    expect(await fetcher.fetchNow('yard')).toMatchObject({
+      ok: true,
+      value: { trouble: { detail: expect.stringContaining('yard-2.csv') } },
+    });
     expect((await days()).length).toBe(2);
   });
 
   it.each([
-    ['a service that never answers', { silent: true }, 'no answer in time'],
-    ['one that is broken', { status: 500, body: '{"detail":"database down"}' }, '500: database down'],
+    ['a service that never answers', { silent: true }, 'late 127.0.0.1'],
+    ['one that is broken', { status: 500, body: '{"detail":"database down"}' }, 'status 127.0.0.1 500: database down'],
     ['one that has another shape now', { body: '[{"date":"2026-07-14"}]' }, 'expected an answer as the service describes it'],
     ['one that answers with a page', { body: '<html>maintenance</html>' }, 'maintenance'],
     ['tenths of a degree', { body: '[{"DATE":"2026-07-14","TMAX":285,"TMIN":151}]' }, 'weather that can be'],
@@ -202,7 +208,7 @@ describe('fetching the days of a weather source', () => {
       await fetcher.fetchDue();
       expect(services.asked.length).toBe(1);
       const [state] = await fetcher.states();
-      expect(state!.trouble).toContain(said);
+      expect(`${state!.trouble!.kind} ${state!.trouble!.detail}`).toContain(said);
       expect(Date.parse(state!.nextAt) - clock.ms).toBe(minutes * 60_000);
       // Not before.
       clock.ms += minutes * 60_000 - 1;
@@ -269,10 +275,7 @@ describe('fetching the days of a weather source', () => {
       'http://[::1]:1/',
       'http://169.254.169.254/latest',
     ])
-      expect(await askAddress(address, options)).toMatchObject({
-        kind: 'trouble',
-        message: expect.stringContaining('own network'),
-      });
+      expect(await askAddress(address, options)).toMatchObject({ kind: 'trouble', trouble: { kind: 'own-network' } });
     expect(await askAddress('file:///etc/hosts', options)).toMatchObject({ kind: 'trouble' });
     expect(services.asked).toEqual([]);
   });

@@ -16,7 +16,7 @@ import {
   weatherServices,
 } from '@duskwatch/core';
 import { addressFor, askService, isOpenService, type OpenService, readOwnTable } from '@duskwatch/exchange';
-import type { FetchState, Store } from '@duskwatch/store';
+import type { FetchState, FetchTrouble, Store } from '@duskwatch/store';
 import { dayInZone } from '../clock.ts';
 import type { ProgramReader } from '../reader.ts';
 import { type Answered, askAddress, type Validators } from './transport.ts';
@@ -129,9 +129,7 @@ async function attempt(options: Attempt, source: SourceRecord, before: FetchStat
   const at = now();
   const service = source.service!;
   const told = weatherServices[service];
-  const gone = await days(options, source, before).catch(
-    (error: Error): Fetched => ({ kind: 'trouble', message: error.message }),
-  );
+  const gone = await days(options, source, before).catch((error: Error) => inVain('storage', error.message));
   options.stopping?.throwIfAborted();
   const done = { sourceId: source.sourceId, triedAt: instant(at) };
   let state: FetchState;
@@ -145,7 +143,7 @@ async function attempt(options: Attempt, source: SourceRecord, before: FetchStat
       nextAt: instant(at + Math.max(usual, asked)),
       mustWait: gone.waitS !== undefined && gone.waitS !== null,
       failures,
-      trouble: gone.message,
+      trouble: gone.trouble,
       days: before?.days ?? 0,
       validators: before?.validators ?? {},
     };
@@ -167,7 +165,7 @@ async function attempt(options: Attempt, source: SourceRecord, before: FetchStat
 }
 
 type Fetched =
-  | { readonly kind: 'trouble'; readonly message: string; readonly waitS?: number | null }
+  | { readonly kind: 'trouble'; readonly trouble: FetchTrouble; readonly waitS?: number | null }
   | { readonly kind: 'unchanged'; readonly validators: FetchState['validators']; readonly holdsUntil: number | null }
   | {
       readonly kind: 'days';
@@ -176,11 +174,13 @@ type Fetched =
       readonly holdsUntil: number | null;
     };
 
+const inVain = (kind: FetchTrouble['kind'], detail: string): Fetched => ({ kind: 'trouble', trouble: { kind, detail } });
+
 async function days(options: Attempt, source: SourceRecord, before: FetchState | null): Promise<Fetched> {
   if (source.service === 'folder') return fromFolder(options, source, before);
   if (source.service === 'address') return fromAddress(options, source, before);
   const service = source.service!;
-  if (!isOpenService(service)) return { kind: 'trouble', message: `nothing is known of ${service}` };
+  if (!isOpenService(service)) return inVain('address', service);
   const origin = options.origins?.[service] ?? weatherServices[service].origin!;
   const asking = askService[service](source, await spanOf(options, source), origin);
   let step = asking.next();
@@ -194,7 +194,7 @@ async function days(options: Attempt, source: SourceRecord, before: FetchState |
     last = { address, answer };
     step = asking.next(new TextDecoder().decode(answer.bytes));
   }
-  if (!step.value.ok) return { kind: 'trouble', message: inShort(step.value.problems) };
+  if (!step.value.ok) return inVain('unreadable', inShort(step.value.problems));
   return keep(options, source, step.value.value, {
     // Only of the last address: what is not asked for again could not be gone on from.
     validators: last === null ? {} : { [last.address]: last.answer.validators },
@@ -210,7 +210,7 @@ async function fromAddress(options: Attempt, source: SourceRecord, before: Fetch
   if (answer.kind === 'unchanged')
     return { kind: 'unchanged', validators: before?.validators ?? {}, holdsUntil: answer.holdsUntil };
   const read = await readOwnTable(answer.bytes, new URL(address).hostname, source);
-  if (!read.ok) return { kind: 'trouble', message: inShort(read.problems) };
+  if (!read.ok) return inVain('unreadable', inShort(read.problems));
   return keep(options, source, read.value, {
     validators: { [address]: answer.validators },
     holdsUntil: answer.holdsUntil,
@@ -225,7 +225,7 @@ async function fromFolder(options: FetcherOptions, source: SourceRecord, before:
   const marks: Record<string, Validators> = { ...known };
   for (const { name, bytes, mark } of files) {
     const read = await readOwnTable(bytes, name, source);
-    if (!read.ok) return { kind: 'trouble', message: inShort(read.problems) };
+    if (!read.ok) return inVain('unreadable', inShort(read.problems));
     all.push(...read.value);
     marks[name] = { etag: mark, lastModified: null };
   }
@@ -280,7 +280,7 @@ async function keep(
       return !isForecast(record) && isFetched(before.author);
     });
     const written = await store.importProgram({ weather: fresh }, { author: service!, at: instant(now()) });
-    if (!written.ok) return { kind: 'trouble', message: inShort(written.problems) };
+    if (!written.ok) return inVain('storage', inShort(written.problems));
     return { kind: 'days', days: fetched.length, ...answer };
   });
 }
@@ -313,7 +313,7 @@ const unknownSource = (sourceId: string): Problem => ({
 
 const tooSoon = ({ nextAt, trouble }: FetchState): Problem => ({
   where: {},
-  got: trouble === null ? 'a service that answered not long ago' : trouble,
+  got: trouble === null ? 'a service that answered not long ago' : `a service that asks for patience (${trouble.detail})`,
   expected: `patience until ${nextAt}`,
   fix: 'Wait: services that are asked too often shut their askers out. It is asked again by itself.',
 });

@@ -1,6 +1,7 @@
 /** One request to a service of weather: politely, with patience that ends, and never for more than changed. */
 import { lookup } from 'node:dns/promises';
 import { isIP } from 'node:net';
+import type { FetchTrouble } from '@duskwatch/store';
 
 export interface Validators {
   readonly etag: string | null;
@@ -18,7 +19,7 @@ export type Answered =
   | { readonly kind: 'unchanged'; readonly holdsUntil: number | null }
   | {
       readonly kind: 'trouble';
-      readonly message: string;
+      readonly trouble: FetchTrouble;
       /** Seconds to wait, where the service says so; 0 where it only says that it is too much. */
       readonly waitS: number | null;
     };
@@ -38,12 +39,10 @@ export interface AskOptions {
 const MOST_BYTES = 32 * 1024 * 1024;
 
 export async function askAddress(address: string, options: AskOptions): Promise<Answered> {
-  if (!URL.canParse(address) || !/^https?:$/.test(new URL(address).protocol))
-    return trouble(`${shown(address)} is no address that begins with https://`);
+  if (!URL.canParse(address) || !/^https?:$/.test(new URL(address).protocol)) return trouble('address', shown(address));
   const url = new URL(address);
   try {
-    if (!options.mayAskOwnNetwork && (await isOwnNetwork(url.hostname)))
-      return trouble(`${url.hostname} is in the server's own network, where nothing is fetched for a program that people share`);
+    if (!options.mayAskOwnNetwork && (await isOwnNetwork(url.hostname))) return trouble('own-network', url.hostname);
     const response = await fetch(url, {
       redirect: options.mayRedirect ? 'follow' : 'error',
       signal: AbortSignal.any([AbortSignal.timeout(options.patienceMs), ...(options.stopping ? [options.stopping] : [])]),
@@ -60,34 +59,41 @@ export async function askAddress(address: string, options: AskOptions): Promise<
     if (!response.ok)
       return {
         kind: 'trouble',
-        message: `${url.hostname} answered ${response.status}${saidBy(bytes)}`,
+        trouble: { kind: 'status', detail: `${url.hostname} ${response.status}${saidBy(bytes)}` },
         waitS: waitOf(response, options.now),
       };
     const validators = { etag: response.headers.get('etag'), lastModified: response.headers.get('last-modified') };
     return { kind: 'answer', bytes, validators, holdsUntil };
   } catch (error) {
-    return trouble(`${url.hostname}: ${reasonOf(error)}`);
+    return failed(url.hostname, error);
   }
 }
 
-const trouble = (message: string): Answered => ({ kind: 'trouble', message, waitS: null });
+const trouble = (kind: FetchTrouble['kind'], detail: string): Answered => ({
+  kind: 'trouble',
+  trouble: { kind, detail },
+  waitS: null,
+});
 
 /** An address may hold a key: only where it leads is said again. */
 const shown = (address: string): string => address.split('?')[0]!.slice(0, 100);
 
-function reasonOf(error: unknown): string {
-  if (!(error instanceof Error)) return 'no answer';
-  if (error.name === 'TimeoutError') return 'no answer in time';
+function failed(host: string, error: unknown): Answered {
+  if (error instanceof TooLarge) return trouble('too-large', host);
+  if (!(error instanceof Error)) return trouble('unreachable', host);
+  if (error.name === 'TimeoutError') return trouble('late', host);
   const cause = error.cause as { code?: string; message?: string } | undefined;
-  return cause?.code ?? cause?.message ?? error.message;
+  return trouble('unreachable', `${host}: ${cause?.code ?? cause?.message ?? error.message}`);
 }
+
+class TooLarge extends Error {}
 
 async function bodyOf(response: Response): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];
   let length = 0;
   for await (const part of response.body ?? []) {
     length += part.length;
-    if (length > MOST_BYTES) throw new Error(`an answer of more than ${MOST_BYTES / 1024 / 1024} MB`);
+    if (length > MOST_BYTES) throw new TooLarge();
     parts.push(part);
   }
   return Buffer.concat(parts);

@@ -9,7 +9,7 @@ const state: FetchState = {
   nextAt: '2026-07-14T21:20:00.000Z',
   mustWait: false,
   failures: 1,
-  trouble: 'no answer',
+  trouble: { kind: 'late', detail: 'weather.example' },
   days: 0,
   validators: { 'https://weather.example/': { etag: '"a"', lastModified: null } },
 };

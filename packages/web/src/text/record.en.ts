@@ -118,6 +118,7 @@ export const recordEn = {
       prices: 'Enter a price',
       stock: 'Enter stock',
       rules: 'Add a rule of your own',
+      sources: 'Add a weather source',
     },
     edit: {
       fields: 'Edit the field',
@@ -134,6 +135,7 @@ export const recordEn = {
       prices: 'Edit the price',
       stock: 'Edit the stock',
       rules: 'Edit the rule',
+      sources: 'Edit the weather source',
     },
   },
   also: 'Also against',

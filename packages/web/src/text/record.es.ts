@@ -114,6 +114,7 @@ export const recordEs: RecordWords = {
       prices: 'Anotar un precio',
       stock: 'Anotar existencias',
       rules: 'Añadir una regla propia',
+      sources: 'Añadir una fuente de clima',
     },
     edit: {
       fields: 'Editar la parcela',
@@ -130,6 +131,7 @@ export const recordEs: RecordWords = {
       prices: 'Editar el precio',
       stock: 'Editar las existencias',
       rules: 'Editar la regla',
+      sources: 'Editar la fuente de clima',
     },
   },
   also: 'También contra',

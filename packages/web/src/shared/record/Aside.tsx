@@ -9,6 +9,7 @@ import { Cited } from '../../ui/Cited.tsx';
 import type { FormTexts } from './form-texts.ts';
 import { Practices } from './Practices.tsx';
 import { type OfCrop, SamplingAside } from './SamplingAside.tsx';
+import { ServiceAside } from './ServiceAside.tsx';
 
 /** What to know while writing a record of a kind, beside its boxes. */
 export function Aside({ kind, draft, field }: { kind: RecordKind; draft: FormTexts; field: OfCrop | null }) {
@@ -29,6 +30,8 @@ export function Aside({ kind, draft, field }: { kind: RecordKind; draft: FormTex
       );
     case 'stages':
       return <Practices acts={['walking-fields']} />;
+    case 'sources':
+      return <ServiceAside service={draft.service} />;
     case 'treatments':
       return (
         <>

@@ -28,9 +28,10 @@ export interface EditorProps<K extends RecordKind> {
   readonly close: () => void;
 }
 
-/** As a person tells it: what was done, when, how much and by whom, then what the label says. */
+/** As a person tells it: what was done, when, how much and by whom, then what the label says; what a source is, then where. */
 const ORDER: Partial<Readonly<Record<RecordKind, readonly string[]>>> = {
   treatments: ['product', 'productUnknown', 'insect', 'appliedOn', 'appliedAt', 'rate', 'rateUnit', 'applicator'],
+  sources: ['sourceId', 'name', 'kind', 'service', 'termsSeenOn', 'stationId', 'address', 'fetching'],
 };
 
 export function Editor<K extends RecordKind>({ kind, start, kept, held, taken, children, close }: EditorProps<K>) {
@@ -59,7 +60,7 @@ export function Editor<K extends RecordKind>({ kind, start, kept, held, taken, c
       aside={(draft) => (
         <>
           {taken && isTaken(draft) && <p className="replaces">{recordWords.replaces}</p>}
-          <Aside kind={kind} draft={{ ...draft, ...(all as FormTexts) }} field={field} />
+          <Aside kind={kind} draft={{ ...(all as FormTexts), ...draft }} field={field} />
         </>
       )}
       more={

@@ -43,6 +43,9 @@ const byFarm = (fields: NonNullable<Around['fields']>): Option[] =>
     .sort((a, b) => a.farm.localeCompare(b.farm) || a.name.localeCompare(b.name))
     .map(({ fieldId, name, farm }) => ({ value: fieldId, label: name, group: farm }));
 
+const wordsOf = (names: Readonly<Record<string, string>>): Option[] =>
+  Object.entries(names).map(([value, label]) => ({ value, label }));
+
 const itemsOf = (items: readonly PricedItem[]): Option[] =>
   items.map((item) => ({ value: item, label: recordWords.items[item] }));
 
@@ -95,6 +98,12 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
         note: { as: 'long' },
         photo: { as: 'photo' },
       };
+    case 'sources':
+      return {
+        kind: { as: 'select', options: wordsOf(recordWords.sourceKinds) },
+        service: { as: 'select', options: wordsOf(recordWords.services) },
+        timeZone: { as: 'suggest', options: distinct(fields.map(({ timeZone }) => timeZone)) },
+      };
     case 'skips':
       return { note: { as: 'long' } };
     case 'samples':
@@ -138,8 +147,6 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
       };
     case 'rules': {
       const crop = typeof said.crop === 'string' ? cropById(canonicalCrop(said.crop)) : null;
-      const words = (names: Readonly<Record<string, string>>): Option[] =>
-        Object.entries(names).map(([value, label]) => ({ value, label }));
       return {
         crop: { as: 'suggest', options: catalogue.crops.map(({ id, name }) => ({ value: id, label: localName(name) })) },
         insect,
@@ -147,8 +154,8 @@ export function controlsFor(kind: RecordKind, held: object, { fields = [], traps
         ...(crop && {
           stages: { as: 'several', options: crop.stages.map(({ id, name }) => ({ value: id, label: localName(name) })) },
         }),
-        per: { as: 'chips', options: words(recordWords.per) },
-        may: { as: 'chips', options: words(recordWords.may) },
+        per: { as: 'chips', options: wordsOf(recordWords.per) },
+        may: { as: 'chips', options: wordsOf(recordWords.may) },
       };
     }
     default:

@@ -21,6 +21,8 @@ const RESTS_ON_RECORDS = [
   'season',
   'season-truth',
   'counts',
+  'weather-sources',
+  'weather-fetching',
 ];
 /** These too, and they take the server long: nobody waits for them. */
 const LONG_SUMS = ['review', 'questions'];
