@@ -31,10 +31,10 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     };
 
     await page.getByRole('button', { name: 'Add a field' }).click();
-    await box('Short name').fill('brook-1');
     await box('Farm').fill('Brook');
     await box('Field name').fill('Brook Meadow');
     await box('Crop').fill('sweet corn');
+    await expect(box('Short name')).toHaveValue('brook-meadow');
     await save();
 
     await page.getByRole('button', { name: 'Record the stage' }).click();
@@ -42,9 +42,9 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     await save();
 
     await page.getByRole('button', { name: 'Add a trap' }).click();
-    await box('Trap name').fill('B1');
     await box('Station').fill('Brook gate');
     await form.getByLabel('Insect').selectOption('helicoverpa-zea');
+    await expect(box('Trap name')).toHaveValue('brook-gate-hz');
     await form.getByRole('radio', { name: /mesh cone/i }).check();
     await box('Hung on').fill(before(7));
     await expect(form.getByRole('checkbox', { name: 'Brook Meadow' })).toBeChecked();
@@ -59,6 +59,7 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     await box('Target moths').fill('63');
     await save();
 
+    // No weather yet, and no place: the guide goes with the first advice all the same.
     await expect(page.getByRole('heading', { name: 'Your first advice' })).toHaveCount(0);
     const cell = page.locator('.cell');
     await expect(cell).toHaveCount(1);
@@ -67,7 +68,7 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     const evidence = page.locator('.open-evidence');
     await expect(evidence).toContainText('licensed adviser');
     await evidence.getByText('1 check behind this rate').click();
-    await expect(evidence.getByRole('row').filter({ hasText: 'B1' })).toContainText('63');
+    await expect(evidence.getByRole('row').filter({ hasText: 'brook-gate-hz' })).toContainText('63');
     await expectNoSidewaysScroll(page);
   } finally {
     await server.stop();

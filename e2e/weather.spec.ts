@@ -29,7 +29,7 @@ test('a source of weather is begun, read from its folder, written by hand and he
     await save();
 
     const row = page.getByRole('row').filter({ hasText: 'station' });
-    const folder = /Files are put into (.+)\./.exec(await row.innerText())![1]!;
+    const folder = /Files are put into (.+)\./.exec((await row.textContent()) ?? '')![1]!;
     mkdirSync(folder, { recursive: true });
     writeFileSync(join(folder, 'yard-1.csv'), 'date,tmin_f,tmax_f\n2026-07-01,50,77\n2026-07-03,53.6,78.8\n');
     const minuteAgo = new Date(Date.now() - 60_000);

@@ -6,6 +6,13 @@ export { programFlights } from './farm-flights.ts';
 export * from './farm-flights-schema.ts';
 export { fieldView } from './field.ts';
 export * from './field-schema.ts';
+export {
+  FIRST_STEPS,
+  type FirstStep,
+  type FirstStepsView,
+  firstStepsSchema,
+  firstStepsView,
+} from './first-steps.ts';
 export * from './flights.ts';
 export * from './flights-schema.ts';
 export { ownFieldsView } from './own-fields.ts';

@@ -8,6 +8,7 @@ export * from './natural-key.ts';
 export * from './nearest.ts';
 export * from './own-insect.ts';
 export * from './program.ts';
+export * from './renaming.ts';
 export * from './schema.ts';
 export * from './scope.ts';
 export * from './shape-fault.ts';

@@ -368,6 +368,8 @@ export const answerSchema = z.object({
 
 export const settingsSchema = z.object({
   name: z.string().trim().min(1).max(120),
+  /** How the coordinator is reached, as labels and the bulletin print it. Null: not said. */
+  contact: text.nullable().optional(),
   /** True for demonstration data: every screen says so. */
   invented: z.boolean(),
   /** A program that stopped at a day (a demo, an archive) is read as of that day; null: today. */

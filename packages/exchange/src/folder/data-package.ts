@@ -22,6 +22,8 @@ export interface DataPackage {
   readonly duskwatch: {
     readonly invented: boolean;
     readonly pinnedOn: string | null;
+    /** How the coordinator is reached; written only where it is said. */
+    readonly contact?: string;
     /** Written only where the program chose: its region, and rules of the catalogue by their ids. */
     readonly region?: string;
     readonly chosenRules?: readonly string[];
@@ -47,8 +49,9 @@ export const tablesToWrite = (program: Program): RecordKind[] =>
   RECORD_KINDS.filter((kind) => tables[kind].required || program[kind].length > 0);
 
 export function dataPackage(program: Program): DataPackage {
-  const { name, invented, pinnedOn, region, chosenRules, rulesOff } = program.settings;
+  const { name, invented, pinnedOn, contact, region, chosenRules, rulesOff } = program.settings;
   const chosen = {
+    ...(contact ? { contact } : {}),
     ...(region ? { region } : {}),
     ...(chosenRules?.length ? { chosenRules } : {}),
     ...(rulesOff?.length ? { rulesOff } : {}),
@@ -104,6 +107,7 @@ export function settingsFrom(text: string, fallback: ProgramSettings): Result<Pr
     name: written.title ?? written.name ?? fallback.name,
     invented: own.invented ?? fallback.invented,
     pinnedOn: own.pinnedOn ?? fallback.pinnedOn,
+    contact: own.contact ?? fallback.contact,
     region: own.region ?? fallback.region,
     chosenRules: own.chosenRules ?? fallback.chosenRules,
     rulesOff: own.rulesOff ?? fallback.rulesOff,
@@ -123,6 +127,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   name: 'a title of 1 to 120 characters',
   invented: 'true or false',
   pinnedOn: 'null or a calendar day as YYYY-MM-DD',
+  contact: 'a text of at most 2,000 characters',
   region: 'a region as the catalogue writes it, or its own words',
   chosenRules: 'a list of rule ids of the catalogue',
   rulesOff: 'a list of { "ruleId", "reason" }, each a rule of the catalogue and why it is off',

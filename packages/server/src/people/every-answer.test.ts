@@ -52,6 +52,9 @@ it('what a coordinator does in a day is answered as described', async () => {
   expect((await ida.get('/api/imports')).json()).toMatchObject([{ file: 'counts.csv', authorName: 'Ida Brook', undone: null }]);
   expect((await ida.post(`/api/imports/${file.importId}/undo`, {})).json()).toEqual({ undone: 1 });
 
+  expect((await ida.post('/api/renaming', { kind: 'traps', from: check!.trapId, to: 'gate' })).json().renamed).toBeGreaterThan(2);
+  expect((await ida.post('/api/renaming', { kind: 'traps', from: 'gate', to: check!.trapId })).statusCode).toBe(200);
+
   const invited = (await ida.post('/api/invitations', { role: 'scout', farms: [] })).json();
   expect((await ida.get(`/api/invitations/by-token/${invited.token}`)).statusCode).toBe(200);
   expect((await ida.send('DELETE', `/api/invitations/${invited.id}`)).statusCode).toBe(204);
@@ -82,6 +85,7 @@ it('what a coordinator does in a day is answered as described', async () => {
     'POST /api/imports/:importId/undo',
     'POST /api/pass-keys',
     'POST /api/photos',
+    'POST /api/renaming',
     'POST /api/revisions/:revisionId/restore',
     'POST /api/session',
     'POST /api/session/pass-key',

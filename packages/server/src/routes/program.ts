@@ -1,5 +1,5 @@
-import { programHead, programHeadSchema, rulesSchema, rulesView } from '@duskwatch/core';
-import { EVERY_ROLE, personOf } from '../people/guard.ts';
+import { firstStepsSchema, firstStepsView, programHead, programHeadSchema, rulesSchema, rulesView } from '@duskwatch/core';
+import { COORDINATOR, EVERY_ROLE, personOf } from '../people/guard.ts';
 import { asOf, problems } from '../schemas/common.ts';
 import type { Route } from './route.ts';
 
@@ -16,6 +16,21 @@ export const programRoute: Route = (app, { reader, dayFor }) => {
       },
     },
     async (request) => programHead(await reader.program(personOf(request)), await dayFor(undefined)),
+  );
+
+  app.get(
+    '/api/first-steps',
+    {
+      config: { allow: COORDINATOR },
+      schema: {
+        operationId: 'getFirstSteps',
+        tags: ['program'],
+        summary: 'What the program lacks before it can give advice, and before that is as sure as it can be',
+        querystring: asOf,
+        response: { 200: firstStepsSchema, 400: problems },
+      },
+    },
+    async (request) => firstStepsView(await reader.prepared(personOf(request), await dayFor(request.query.on))),
   );
 
   app.get(

@@ -7,6 +7,7 @@ import { importsRoute } from './imports.ts';
 import { photosRoute } from './photos.ts';
 import { questionsRoute } from './questions.ts';
 import { recordsRoute } from './records.ts';
+import { renamingRoute } from './renaming.ts';
 import { revisionsRoute } from './revisions.ts';
 import { weatherFetchingRoute } from './weather-fetching.ts';
 
@@ -20,4 +21,5 @@ export const recordsRoutes: readonly RecordsRoute[] = [
   importsRoute,
   downloadsRoute,
   weatherFetchingRoute,
+  renamingRoute,
 ];

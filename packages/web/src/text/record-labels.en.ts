@@ -9,6 +9,7 @@ const longitude = { label: 'Longitude, °', hint: 'Degrees east; west is negativ
 export const labelsEn: Labels = {
   settings: {
     name: { label: 'Name of the program' },
+    contact: { label: 'How the coordinator is reached' },
     invented: { label: 'Invented, to look around in' },
     pinnedOn: { label: 'Read as of' },
     region: { label: 'Region' },
@@ -16,7 +17,7 @@ export const labelsEn: Labels = {
     rulesOff: { label: 'Rules switched off' },
   },
   fields: {
-    fieldId: { label: 'Short name', hint: 'Stays the same for ever: tables refer to it.' },
+    fieldId: { label: 'Short name', hint: 'Made of the names; tables refer to it by this, and follow when it is changed.' },
     farm: { label: 'Farm' },
     name: { label: 'Field name' },
     crop: { label: 'Crop' },
@@ -30,7 +31,7 @@ export const labelsEn: Labels = {
   },
   stages: { fieldId, observedOn: { label: 'Seen on' }, stage: { label: 'Stage' } },
   traps: {
-    trapId: { label: 'Trap name', hint: 'Stays the same for ever: checks refer to it.' },
+    trapId: { label: 'Trap name', hint: 'Made of the station and the insect; checks and labels go by it.' },
     station: { label: 'Station', hint: 'The place; several traps may share one.' },
     insect,
     design: { label: 'Design' },
@@ -64,7 +65,7 @@ export const labelsEn: Labels = {
     note: { label: 'Note' },
   },
   sources: {
-    sourceId: { label: 'Short name' },
+    sourceId: { label: 'Short name', hint: 'Made of the name; weather tables go by it.' },
     name: { label: 'Name in words' },
     kind: { label: 'Its days are' },
     latitude: { label: 'Latitude' },

@@ -9,6 +9,7 @@ const longitude = { label: 'Longitud, °', hint: 'Grados al este; al oeste, con 
 export const labelsEs: Labels = {
   settings: {
     name: { label: 'Nombre del programa' },
+    contact: { label: 'Cómo se llega al coordinador' },
     invented: { label: 'Inventado, para conocerlo' },
     pinnedOn: { label: 'Se lee como en el día' },
     region: { label: 'Región' },
@@ -16,7 +17,7 @@ export const labelsEs: Labels = {
     rulesOff: { label: 'Reglas apagadas' },
   },
   fields: {
-    fieldId: { label: 'Nombre corto', hint: 'No cambia nunca: las tablas se refieren a él.' },
+    fieldId: { label: 'Nombre corto', hint: 'Se forma de los nombres; las tablas se refieren a él, y lo siguen cuando cambia.' },
     farm: { label: 'Finca' },
     name: { label: 'Nombre de la parcela' },
     crop: { label: 'Cultivo' },
@@ -30,7 +31,7 @@ export const labelsEs: Labels = {
   },
   stages: { fieldId, observedOn: { label: 'Vista el' }, stage: { label: 'Etapa' } },
   traps: {
-    trapId: { label: 'Nombre de la trampa', hint: 'No cambia nunca: las revisiones se refieren a él.' },
+    trapId: { label: 'Nombre de la trampa', hint: 'Se forma de la estación y el insecto; revisiones y etiquetas van por él.' },
     station: { label: 'Estación', hint: 'El lugar; varias trampas pueden compartirlo.' },
     insect,
     design: { label: 'Diseño' },
@@ -64,7 +65,7 @@ export const labelsEs: Labels = {
     note: { label: 'Nota' },
   },
   sources: {
-    sourceId: { label: 'Nombre corto' },
+    sourceId: { label: 'Nombre corto', hint: 'Se forma del nombre; las tablas del tiempo van por él.' },
     name: { label: 'Nombre en palabras' },
     kind: { label: 'Sus días son' },
     latitude: { label: 'Latitud' },

@@ -19,6 +19,15 @@ export const settingsEn = {
     example: (date: string) => `Such as ${date}. The page is loaded anew.`,
   },
   theme: { title: 'Theme', options: { light: 'Light', dark: 'Dark' } },
+  program: {
+    title: 'Program',
+    name: 'Name',
+    contact: 'How you are reached',
+    contactHint: 'Printed on trap labels: a name, a telephone number.',
+    note: 'Holds for everybody.',
+    save: 'Save',
+    empty: 'A program needs a name.',
+  },
   rules: {
     title: 'Region and rules',
     text: 'Published rules were made for a region, and thresholds are local. Rules of the region chosen here speak before others; those stay beside them in the evidence, each with what it would say.',

@@ -21,6 +21,15 @@ export const settingsEs: SettingsWords = {
     example: (date) => `Por ejemplo: ${date}. La página se carga de nuevo.`,
   },
   theme: { title: 'Tema', options: { light: 'Claro', dark: 'Oscuro' } },
+  program: {
+    title: 'Programa',
+    name: 'Nombre',
+    contact: 'Cómo se llega a usted',
+    contactHint: 'Se imprime en las etiquetas: un nombre, un teléfono.',
+    note: 'Vale para todos.',
+    save: 'Guardar',
+    empty: 'Un programa necesita un nombre.',
+  },
   rules: {
     title: 'Región y reglas',
     text: 'Las reglas publicadas se hicieron para una región, y los umbrales son locales. Las de la región elegida aquí valen antes que otras; esas quedan al lado en la evidencia, cada una con lo que diría.',

@@ -6,6 +6,7 @@ import { getJson } from '../../api/client.ts';
 import { TextEntry } from '../../shared/entry/entries.tsx';
 import { Form } from '../../shared/entry/Form.tsx';
 import { ruleText } from '../../shared/record/rule-text.ts';
+import { useSettings } from '../../shared/settings/useSettings.ts';
 import { cropName, insectName, stageName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
 import { useWording } from '../../text/wording.ts';
@@ -13,7 +14,6 @@ import { SelectField } from '../../ui/Field.tsx';
 import { Folded } from '../../ui/Folded.tsx';
 import { Panel } from '../../ui/Panel.tsx';
 import { Table } from '../../ui/table/Table.tsx';
-import { useSettings } from './useSettings.ts';
 
 const rulesQuery = queryOptions({
   queryKey: ['week', 'rules'],

@@ -1,10 +1,10 @@
 import { type ActionRule, choosingRule, REGIONS, regionName, rivalRules } from '@duskwatch/core';
 import { ruleText } from '../../shared/record/rule-text.ts';
+import { useSettings } from '../../shared/settings/useSettings.ts';
 import { cropName, insectName, localName } from '../../text/names.ts';
 import { settingsWords } from '../../text/settings.ts';
 import { SelectField } from '../../ui/Field.tsx';
 import { Setting } from '../../ui/Setting.tsx';
-import { useSettings } from './useSettings.ts';
 
 /** Which region's published rules hold for the program, and which of two rivals where it chooses by name. */
 export function Rules() {

@@ -3,6 +3,7 @@ import { You } from '../../shared/settings/You.tsx';
 import { settingsWords as w } from '../../text/settings.ts';
 import { useTitle } from '../../ui/media.ts';
 import { About } from './About.tsx';
+import { ProgramNames } from './ProgramNames.tsx';
 
 export function SettingsPage() {
   useTitle(w.title);
@@ -17,6 +18,7 @@ export function SettingsPage() {
       <div className="settings">
         <You />
         <Preferences />
+        <ProgramNames />
         <About />
       </div>
     </main>

@@ -15,6 +15,7 @@ import { useLengthUnit } from '../../browser/preferences.ts';
 import { rememberedText } from '../../browser/remembered-text.ts';
 import { saveFile } from '../../browser/save.ts';
 import { lengthText } from '../../format/length.ts';
+import { useSettings } from '../../shared/settings/useSettings.ts';
 import { documentsWords as w } from '../../text/documents.ts';
 import { language as pageLanguage } from '../../text/language.ts';
 import { useWording } from '../../text/wording.ts';
@@ -54,7 +55,9 @@ export function LabelsPanel({ trapIds, close }: { trapIds: readonly string[]; cl
   const [startAt, chooseStart] = useState(1);
   const [all, chooseAll] = useState(false);
   const [language, chooseLanguage] = useState<Language>(pageLanguage);
-  const [contact, writeContact] = useState(contactKept.read);
+  const { settings } = useSettings();
+  const [typed, writeContact] = useState<string | null>(() => contactKept.read() || null);
+  const contact = typed ?? settings?.contact ?? '';
   const [outlines, chooseOutlines] = useState(false);
   const [state, tell] = useState<'idle' | 'making' | 'failed'>('idle');
   const perSheet = labelsPerSheet(labelGrid(gridId));

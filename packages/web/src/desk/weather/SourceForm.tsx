@@ -15,6 +15,7 @@ export function SourceForm({ sourceId, close }: { sourceId: string | null; close
       <Editor
         kind="sources"
         start={held?.value ?? { ...leftEmpty('sources'), fetching: false, ...(sourceId !== null && { sourceId }) }}
+        {...(held && { kept: { sourceId: held.value.sourceId } })}
         held={held ? { base: { recordId: held.recordId, revisionId: held.revisionId }, value: held.value } : null}
         close={close}
       />

@@ -5,6 +5,7 @@ import { Fragment, useState } from 'react';
 import { useLengthUnit } from '../../browser/preferences.ts';
 import { dayTextFrom } from '../../format/day.ts';
 import { distanceText } from '../../format/length.ts';
+import { HistoryButton } from '../../shared/history/HistoryButton.tsx';
 import { useMayWrite } from '../../shared/record/useMayWrite.ts';
 import { weatherWords as w } from '../../text/weather.ts';
 import { Failure } from '../../ui/Failure.tsx';
@@ -141,6 +142,7 @@ function Sources({ view, open }: { view: WeatherSourcesView; open: ((form: Form)
                     >
                       {w.addDay}
                     </button>
+                    {(service !== null || fetching) && <HistoryButton kind="sources" recordKey={sourceId} />}
                   </FetchState>
                 ),
               },

@@ -1,7 +1,8 @@
-import type { WeekView } from '@duskwatch/core';
-import { useQuery } from '@tanstack/react-query';
+import type { FirstStepsView, WeekView } from '@duskwatch/core';
+import { queryOptions, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { lazy, type ReactNode, Suspense } from 'react';
+import { getJson } from '../../api/client.ts';
 import { programQuery } from '../../api/queries.ts';
 import { sessionQuery } from '../../api/session.ts';
 import { OtherProgramButton, useOtherProgram } from '../../shared/OtherProgram.tsx';
@@ -13,16 +14,22 @@ import { pagesWords } from '../../text/pages.ts';
 
 const FirstSteps = lazy(() => import('./FirstSteps.tsx').then((module) => ({ default: module.FirstSteps })));
 
-/** Who has more fields than this has begun elsewhere, and waits for the first round. */
-const FEW = 5;
+const firstStepsQuery = queryOptions({
+  queryKey: ['first-steps'],
+  queryFn: ({ signal }) => getJson<FirstStepsView>('/api/first-steps', signal),
+});
 
-/** The steps to a first advice, for whoever may take them and as long as nothing was counted. */
+/** The steps to a first advice, for whoever may take them and until there is some. */
 export function Beginning({ view, on }: { view: WeekView; on: string | undefined }) {
   const mayWrite = useMayWrite();
-  if (on !== undefined || view.countsTo !== null || view.fields.length > FEW || !mayWrite('fields')) return null;
+  // Where a verb says more than that nothing can be seen, nobody is asked.
+  const told = view.fields.some(({ cells }) => cells.some(({ advice }) => !['blind', 'none'].includes(advice.verb)));
+  const asks = on === undefined && !told && mayWrite('fields');
+  const { data } = useQuery({ ...firstStepsQuery, enabled: asks });
+  if (!asks || !data?.beginning) return null;
   return (
     <Suspense fallback={<div className="skeleton skeleton-evidence" aria-hidden="true" />}>
-      <FirstSteps on={view.on} />
+      <FirstSteps view={data} />
     </Suspense>
   );
 }

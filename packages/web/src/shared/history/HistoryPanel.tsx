@@ -5,12 +5,15 @@ import { clockWasOff, instantText } from '../../format/instant.ts';
 import type { StoredKind } from '../../sync/types.ts';
 import { historyWords } from '../../text/history.ts';
 import { recordWords } from '../../text/record.ts';
+import { renamingWords } from '../../text/renaming.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { useDesk } from '../record/desk.ts';
 import { Editor } from '../record/Editor.tsx';
 import { propertyLabel, propertyText, recordName } from '../record/naming.ts';
 import { historyQuery } from '../record/queries.ts';
+import { canBeRenamed, RenameForm } from '../record/RenameForm.tsx';
 import { useAround } from '../record/useAround.ts';
+import { useMayWrite } from '../record/useMayWrite.ts';
 import { useWriteRecords } from '../record/write-records.ts';
 import { ChangeTable } from './ChangeTable.tsx';
 import { baseOver, headOf, isRecord, type Version, versionsOf } from './versions.ts';
@@ -30,6 +33,7 @@ const FIXED: Readonly<Partial<Record<RecordKind, readonly string[]>>> = {
   plans: ['season', 'insect', 'area'],
   prices: ['item', 'of'],
   stock: ['stockId', 'item', 'of'],
+  sources: ['sourceId'],
 };
 
 /** Everything that was said of one record: who, when, what was before; and the ways on. */
@@ -39,10 +43,11 @@ export function HistoryPanel({ kind, recordKey, close }: { kind: StoredKind; rec
   const { entries } = useDesk();
   const { data, error, refetch } = useQuery(historyQuery(kind, recordKey));
   const [editing, edit] = useState(false);
+  const [renaming, rename] = useState(false);
   const versions = versionsOf(kind, recordKey, data ?? [], entries);
   const head = headOf(versions);
   const name = recordName(kind, recordKey, names);
-  const title = editing && isRecord(kind) ? editTitle(kind) : w.of(name);
+  const title = editing && isRecord(kind) ? editTitle(kind) : renaming ? renamingWords.title(name) : w.of(name);
   return (
     <Panel title={title} close={close}>
       {versions.length === 0 && !error && <p className="absent">{data ? w.none : w.loading}</p>}
@@ -54,11 +59,13 @@ export function HistoryPanel({ kind, recordKey, close }: { kind: StoredKind; rec
           </button>
         </p>
       )}
-      {head && editing && isRecord(kind) ? (
+      {renaming && canBeRenamed(kind) ? (
+        <RenameForm kind={kind} id={recordKey} close={close} />
+      ) : head && editing && isRecord(kind) ? (
         <EditHead kind={kind} head={head} versions={versions} close={() => edit(false)} />
       ) : (
         <>
-          {head && <Now head={head} versions={versions} name={name} edit={() => edit(true)} />}
+          {head && <Now head={head} versions={versions} name={name} edit={() => edit(true)} rename={() => rename(true)} />}
           {versions.length > 0 && (
             <section className="versions">
               <h3>{w.said(versions.length)}</h3>
@@ -80,7 +87,9 @@ const editTitle = (kind: RecordKind): string =>
 
 const hasForm = (kind: StoredKind): boolean => kind in recordWords.titles.edit;
 
-function Now({ head, versions, name, edit }: { head: Version; versions: readonly Version[]; name: string; edit: () => void }) {
+function Now(props: { head: Version; versions: readonly Version[]; name: string; edit: () => void; rename: () => void }) {
+  const { head, versions, name, edit, rename } = props;
+  const mayWrite = useMayWrite();
   const w = historyWords;
   const { names } = useAround();
   const say = useWriteRecords();
@@ -102,6 +111,11 @@ function Now({ head, versions, name, edit }: { head: Version; versions: readonly
         {hasForm(kind) && (
           <button type="button" className="button" onClick={edit}>
             {w.edit}
+          </button>
+        )}
+        {canBeRenamed(kind) && mayWrite(kind) && (
+          <button type="button" className="button" onClick={rename}>
+            {renamingWords.open}
           </button>
         )}
         {isRecord(kind) && (

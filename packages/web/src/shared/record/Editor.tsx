@@ -8,6 +8,7 @@ import { Aside } from './Aside.tsx';
 import { Control } from './Control.tsx';
 import { controlsFor } from './controls.ts';
 import { type FormTexts, formTextsOf, readForm } from './form-texts.ts';
+import { identifierFor } from './identifier.ts';
 import { keyOfValue, recordName } from './naming.ts';
 import { ofWhat } from './of-what.ts';
 import { RecordForm } from './RecordForm.tsx';
@@ -31,7 +32,9 @@ export interface EditorProps<K extends RecordKind> {
 /** As a person tells it: what was done, when, how much and by whom, then what the label says; what a source is, then where. */
 const ORDER: Partial<Readonly<Record<RecordKind, readonly string[]>>> = {
   treatments: ['product', 'productUnknown', 'insect', 'appliedOn', 'appliedAt', 'rate', 'rateUnit', 'applicator'],
-  sources: ['sourceId', 'name', 'kind', 'service', 'termsSeenOn', 'stationId', 'address', 'fetching'],
+  fields: ['farm', 'name', 'crop', 'fieldId'],
+  traps: ['station', 'insect', 'trapId'],
+  sources: ['name', 'sourceId', 'kind', 'service', 'termsSeenOn', 'stationId', 'address', 'fetching'],
 };
 
 export function Editor<K extends RecordKind>({ kind, start, kept, held, taken, children, close }: EditorProps<K>) {
@@ -55,6 +58,7 @@ export function Editor<K extends RecordKind>({ kind, start, kept, held, taken, c
       fresh={held === null && taken === undefined}
       controls={controlsFor(kind, all, around, names.wording)}
       order={ORDER[kind] ?? []}
+      {...(held === null && { derived: (draft) => identifierFor(kind, draft, around) })}
       demanded={(draft) => (kind === 'treatments' && draft.productUnknown !== 'yes' ? (['product'] as never[]) : [])}
       of={(draft) => ofWhat(kind, { ...draft, ...kept }, around)}
       aside={(draft) => (

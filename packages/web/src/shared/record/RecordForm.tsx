@@ -21,6 +21,8 @@ export interface RecordFormProps<K extends RecordKind> {
   readonly demanded?: (draft: FormTexts) => readonly (keyof RecordOf<K> & string)[];
   /** Order in which the boxes stand; the others follow as the table has them. */
   readonly order?: readonly string[];
+  /** Texts that follow from the others until somebody writes in their boxes. */
+  readonly derived?: (draft: FormTexts) => FormTexts;
   /** What the record is of, over the boxes: field, trap, day. */
   readonly of?: (draft: FormTexts) => string | null;
   readonly saveLabel?: string;
@@ -65,7 +67,10 @@ const optionsOf = ({ words, needs }: Column, names: Readonly<Record<string, stri
 export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
   const { kind, kept = {} as Partial<RecordOf<K>>, controls = {}, around = {}, order = [], aside, save, close } = props;
   const wording = useWording();
-  const [draft, change] = useState(props.start);
+  const [typed, change] = useState(props.start);
+  const [touched, touch] = useState<ReadonlySet<string>>(new Set());
+  const follows = Object.entries(props.derived?.(typed) ?? {}).filter(([key]) => !touched.has(key));
+  const draft: FormTexts = { ...typed, ...Object.fromEntries(follows) };
   const [tried, setTried] = useState(false);
   const [saving, setSaving] = useState(false);
   const form = useRef<HTMLFormElement>(null);
@@ -108,7 +113,10 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
               name={column.key}
               control={controls[column.key] ?? usual(column, kind, wording)}
               text={draft[column.key] ?? ''}
-              write={(text) => change((before) => ({ ...before, [column.key]: text }))}
+              write={(text) => {
+                change((before) => ({ ...before, [column.key]: text }));
+                touch((before) => new Set([...before, column.key]));
+              }}
               label={label}
               hint={hint}
               needed={column.needs === 'cell' || demanded.some((key) => key === column.key)}

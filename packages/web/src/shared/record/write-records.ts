@@ -23,6 +23,7 @@ const RESTS_ON_RECORDS = [
   'counts',
   'weather-sources',
   'weather-fetching',
+  'first-steps',
 ];
 /** These too, and they take the server long: nobody waits for them. */
 const LONG_SUMS = ['review', 'questions'];

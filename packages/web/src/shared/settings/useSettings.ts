@@ -1,11 +1,11 @@
-import type { ProgramSettings } from '@duskwatch/core';
+import { emptyProgram, type ProgramSettings } from '@duskwatch/core';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { getJson } from '../../api/client.ts';
 import { sessionQuery } from '../../api/session.ts';
-import type { StoredVersion } from '../../shared/record/queries.ts';
-import { useMayWrite } from '../../shared/record/useMayWrite.ts';
-import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { settingsWords } from '../../text/settings.ts';
+import type { StoredVersion } from '../record/queries.ts';
+import { useMayWrite } from '../record/useMayWrite.ts';
+import { useWriteRecords } from '../record/write-records.ts';
 
 const settingsQuery = queryOptions({
   queryKey: ['records', 'settings'],
@@ -19,17 +19,19 @@ const settingsQuery = queryOptions({
 export function useSettings() {
   const { data: session } = useQuery(sessionQuery);
   const mayRead = session?.person !== null && session?.person !== undefined && session.person.role !== 'reader';
-  const { data: held } = useQuery({ ...settingsQuery, enabled: mayRead });
+  const { data: held, isSuccess } = useQuery({ ...settingsQuery, enabled: mayRead });
   const mayWrite = useMayWrite()('settings');
   const write = useWriteRecords();
+  // A program that was begun by hand has none until somebody changes them.
+  const settings = held?.value ?? (isSuccess ? emptyProgram().settings : null);
   const keep = (change: Partial<ProgramSettings>) => {
-    if (!held?.value) return;
+    if (settings === null) return;
     void write(settingsWords.rules.saved, {
       kind: 'settings',
-      value: { ...held.value, ...change },
-      base: { revisionId: held.revisionId, recordId: held.recordId },
-      before: held.value,
+      value: { ...settings, ...change },
+      base: held ? { revisionId: held.revisionId, recordId: held.recordId } : null,
+      before: held?.value ?? null,
     });
   };
-  return { settings: held?.value ?? null, mayWrite, keep };
+  return { settings, mayWrite, keep };
 }
