@@ -4,6 +4,7 @@ import type { OtherProgram } from '@duskwatch/server';
 import { DATABASE_FILE, PHOTOS } from '@duskwatch/server/backup';
 import type { Store } from '@duskwatch/store';
 import { checkoutRoot } from './checkout.ts';
+import { finishRestoring } from './restoring.ts';
 
 /** One's own, or the invented demo to try things on. */
 export type ProgramKind = OtherProgram['kind'];
@@ -47,7 +48,10 @@ export function describeDatabase(options: DataOption): string {
 
 export async function openDatabase(options: DataOption): Promise<Store> {
   const url = databaseUrl(options);
-  if (!isElsewhere(options)) mkdirSync(join(url, '..'), { recursive: true });
+  if (!isElsewhere(options)) {
+    mkdirSync(join(url, '..'), { recursive: true });
+    finishRestoring(join(url, '..'));
+  }
   const { openStore } = await import('@duskwatch/store');
   return openStore(url);
 }

@@ -7,13 +7,16 @@ import {
   drivingTimesAddress,
   mapOrigin,
   type OtherProgram,
+  type Restoring,
   workHere,
   workInThreads,
 } from '@duskwatch/server';
 import type { Store } from '@duskwatch/store';
 import { webRoot } from './checkout.ts';
-import { type DataOption, openDatabase, type ProgramKind, photoFolder } from './database.ts';
+import { type DataOption, dataFolder, isElsewhere, openDatabase, type ProgramKind, photoFolder } from './database.ts';
 import { isEmpty, loadDemo } from './load-demo.ts';
+import { EXIT } from './outcome.ts';
+import { asideFolder, beginRestoring } from './restoring.ts';
 import { note } from './terminal.ts';
 
 export interface ServedOptions {
@@ -23,7 +26,6 @@ export interface ServedOptions {
 }
 
 export interface ServedProgram {
-  readonly store: Store;
   readonly port: number;
   /** Waits for whoever is in the middle of something, but not for ever. */
   close(): Promise<void>;
@@ -51,36 +53,80 @@ export async function openProgram(kind: ProgramKind, data: DataOption): Promise<
   }
 }
 
-/** Serves an opened program, which goes with it. */
+export interface ServedWith {
+  /** Of whichever store the program is in: a restored one has people of its own. */
+  readonly accountsOn?: ((store: Store) => Promise<AccountsOptions>) | null;
+  readonly other?: OtherProgram | null;
+  /** Told each time it answers: at the start, and after a backup was brought back. */
+  readonly began?: (accounts: AccountsOptions | null) => Promise<void>;
+}
+
+/** Serves an opened program, which goes with it; a backup that is brought back takes its place. */
 export async function serveProgram(
-  store: Store,
+  kind: ProgramKind,
+  opened: Store,
   data: DataOption,
   port: number,
-  { host, mapOrigin: mapOrigins = [], drivingTimes }: ServedOptions,
-  { accounts, other }: { readonly accounts?: AccountsOptions | null; readonly other?: OtherProgram | null },
+  options: ServedOptions,
+  { accountsOn = null, other = null, began }: ServedWith,
 ): Promise<ServedProgram> {
-  const app = buildServer({
-    store,
-    webRoot,
-    records: { store, photoFolder: photoFolder(data), fetchEveryMs: FETCH_EVERY_MS },
-    mapOrigins: mapOrigins.flatMap((address) => mapOrigin(address) ?? []),
-    drivingTimes: drivingTimes === undefined ? undefined : (drivingTimesAddress(drivingTimes) ?? undefined),
-    work: work(),
-    log: true,
-    ...(accounts && { accounts }),
-    ...(other && { other }),
-  });
-  await app.listen({ port, host });
-  return {
-    store,
-    port,
-    async close() {
-      const patience = setTimeout(() => app.server.closeAllConnections(), PATIENCE_MS);
-      await app.close();
-      clearTimeout(patience);
-      await store.close();
+  async function begin(store: Store): Promise<{ end(): Promise<void> }> {
+    const { host, mapOrigin: mapOrigins = [], drivingTimes } = options;
+    const accounts = accountsOn === null ? null : await accountsOn(store);
+    const app = buildServer({
+      store,
+      webRoot,
+      records: {
+        store,
+        photoFolder: photoFolder(data),
+        fetchEveryMs: FETCH_EVERY_MS,
+        ...(!isElsewhere(data) && { restoring }),
+      },
+      mapOrigins: mapOrigins.flatMap((address) => mapOrigin(address) ?? []),
+      drivingTimes: drivingTimes === undefined ? undefined : (drivingTimesAddress(drivingTimes) ?? undefined),
+      work: work(),
+      log: true,
+      ...(accounts && { accounts }),
+      ...(other && { other }),
+    });
+    await app.listen({ port, host });
+    await began?.(accounts);
+    return {
+      async end() {
+        const patience = setTimeout(() => app.server.closeAllConnections(), PATIENCE_MS);
+        await app.close();
+        clearTimeout(patience);
+        await store.close();
+      },
+    };
+  }
+
+  const folder = dataFolder(data);
+  const restoring: Restoring = {
+    folder,
+    prepare(from) {
+      const aside = asideFolder(folder, new Date());
+      return {
+        aside,
+        async swap() {
+          try {
+            await running.end();
+            beginRestoring(folder, from, aside);
+            // Opening it moves what was written down.
+            running = await begin(await openProgram(kind, data));
+            note(`A backup was brought back. The program before it is in ${aside}`);
+          } catch (error) {
+            // Nobody is left to answer; the next start goes on where this one stopped.
+            note(`A backup could not be brought back: ${(error as Error).message}`);
+            process.exit(EXIT.internal);
+          }
+        },
+      };
     },
   };
+
+  let running = await begin(opened);
+  return { port, close: () => running.end() };
 }
 
 /** Stands beside the bundled command; run from its sources, the command has no such file. */
@@ -104,7 +150,7 @@ export function openedWhenAsked(
     try {
       const port = await freePort(options.host, firstPort + 1);
       if (port === null) throw new Error(`no port is free after ${firstPort}`);
-      return await serveProgram(store, data, port, options, { other: first });
+      return await serveProgram(kind, store, data, port, options, { other: first });
     } catch (error) {
       await store.close();
       throw error;

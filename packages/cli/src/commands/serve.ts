@@ -50,9 +50,9 @@ export async function serve(options: ServeOptions): Promise<Outcome> {
       ? null
       : openedWhenAsked(kind === 'own' ? 'demo' : 'own', otherData, port, options, first);
   try {
-    const accounts = options.accounts ? await accountsFor(store, options) : null;
-    served = await serveProgram(store, data, port, options, { accounts, other });
-    await tell(kind, data, port, options, accounts);
+    const accountsOn = options.accounts ? (of: Store) => accountsFor(of, options) : null;
+    const began = (accounts: AccountsOptions | null) => tell(kind, data, port, options, accounts);
+    served = await serveProgram(kind, store, data, port, options, { accountsOn, other, began });
     await untilToldToStop();
     return done;
   } catch (error) {

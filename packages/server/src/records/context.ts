@@ -26,6 +26,13 @@ type RecordStore = Pick<
   | 'backup'
 >;
 
+/** A data folder whose program can be put aside for another. */
+export interface Restoring {
+  readonly folder: string;
+  /** Says where the program will be set aside, and how the one in a folder takes its place: the server ends and begins anew. */
+  prepare(from: string): { readonly aside: string; readonly swap: () => Promise<void> };
+}
+
 export interface RecordsOptions {
   readonly store: RecordStore;
   /** Folder for photos, made when missing. */
@@ -34,6 +41,8 @@ export interface RecordsOptions {
   readonly now?: () => number;
   /** Folder into which tables of weather are put to be read, made when missing. Default: beside the photos. */
   readonly weatherFolder?: string;
+  /** How a backup takes the place of the program; left out: it cannot. */
+  readonly restoring?: Restoring;
   /** How often it is looked whether days of weather are to be fetched, ms; left out: only when somebody asks. */
   readonly fetchEveryMs?: number;
   /** Other origins of weather services: for tests. */
@@ -45,6 +54,7 @@ export interface RecordsContext extends RouteContext {
   readonly photos: PhotoStore;
   readonly photoFolder: string;
   readonly now: () => number;
+  readonly restoring: Restoring | null;
   readonly fetcher: WeatherFetcher;
   /** Judging and keeping are one step: no other write of this server comes between. */
   readonly inTurn: <T>(work: () => Promise<T>) => Promise<T>;
@@ -54,7 +64,14 @@ export type RecordsRoute = (app: App, context: RecordsContext) => void;
 
 export const recordsContext = (
   context: RouteContext,
-  { store, photoFolder, now = Date.now, weatherFolder = join(photoFolder, '..', 'weather-in'), weatherOrigins }: RecordsOptions,
+  {
+    store,
+    photoFolder,
+    now = Date.now,
+    weatherFolder = join(photoFolder, '..', 'weather-in'),
+    weatherOrigins,
+    restoring,
+  }: RecordsOptions,
 ): RecordsContext => {
   const inTurn = oneAtATime();
   const fetcher = weatherFetcher({
@@ -67,5 +84,5 @@ export const recordsContext = (
     mayAskOwnNetwork: context.accounts === null,
     ...(weatherOrigins && { origins: weatherOrigins }),
   });
-  return { ...context, store, photos: photosIn(photoFolder), photoFolder, now, fetcher, inTurn };
+  return { ...context, store, photos: photosIn(photoFolder), photoFolder, now, restoring: restoring ?? null, fetcher, inTurn };
 };

@@ -8,6 +8,7 @@ import { photosRoute } from './photos.ts';
 import { questionsRoute } from './questions.ts';
 import { recordsRoute } from './records.ts';
 import { renamingRoute } from './renaming.ts';
+import { restoringRoute } from './restoring.ts';
 import { revisionsRoute } from './revisions.ts';
 import { weatherFetchingRoute } from './weather-fetching.ts';
 
@@ -22,4 +23,5 @@ export const recordsRoutes: readonly RecordsRoute[] = [
   downloadsRoute,
   weatherFetchingRoute,
   renamingRoute,
+  restoringRoute,
 ];

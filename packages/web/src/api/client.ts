@@ -112,10 +112,12 @@ export async function getFile(path: string, signal: AbortSignal, heard: (bytes: 
 }
 
 async function errorOf(response: Response): Promise<ApiError> {
-  const text = await response.text();
-  const waitS = Number(response.headers.get('retry-after')) || null;
-  return new ApiError(failureBehind(response.status), text, { status: response.status, problems: problemsIn(text), waitS });
+  return errorIn(response.status, await response.text(), Number(response.headers.get('retry-after')) || null);
 }
+
+/** What an answer that is a refusal says. */
+export const errorIn = (status: number, text: string, waitS: number | null): ApiError =>
+  new ApiError(failureBehind(status), text, { status, problems: problemsIn(text), waitS });
 
 function problemsIn(text: string): readonly Problem[] {
   try {

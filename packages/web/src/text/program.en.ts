@@ -27,8 +27,25 @@ export const programEn = {
     },
     restore: {
       title: 'Bring a backup back',
-      text: 'On the machine that the server runs on, into a data folder of its own, from the unpacked zip:',
-      command: 'npx duskwatch restore FOLDER --data NEW_FOLDER',
+      text: 'The zip that a backup gave is looked at first: nothing changes before you confirm. The program as it is now is then set aside on the server and not lost.',
+      choose: 'Choose a backup (zip)',
+      sending: (share: string) => `${share} sent …`,
+      looking: 'Checking every byte of it …',
+      holds: (name: string, records: string, photos: string) =>
+        `It holds ${name}: ${records} entries in its history, ${photos} photos.`,
+      newest: (when: string) => `The last thing said in it: ${when}.`,
+      people: (n: number) =>
+        n === 0
+          ? 'Nobody has an account in it.'
+          : `${n} ${n === 1 ? 'person has' : 'people have'} an account in it: sign in as there.`,
+      missing: (n: number) => `${n} ${n === 1 ? 'photo that it names is' : 'photos that it names are'} not in it.`,
+      caution:
+        'Everybody sees the program of the backup from then on. What was written after it is in the program that is set aside; phones offer again what they still hold.',
+      confirm: 'Put it in the place of this program',
+      drop: 'Leave it',
+      beginning: 'The server begins anew …',
+      done: (aside: string) => `Brought back. The program before it is in ${aside} on the server.`,
+      reload: 'Open it',
     },
     making: (megabytes: string) => `${megabytes} MB so far …`,
     cancel: 'Cancel',

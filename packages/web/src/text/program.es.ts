@@ -27,9 +27,25 @@ export const programEs: ProgramWords = {
       make: 'Hacer una copia (zip)',
     },
     restore: {
-      title: 'Recuperar una copia',
-      text: 'En la máquina del servidor, en una carpeta de datos propia, a partir del zip descomprimido:',
-      command: 'npx duskwatch restore CARPETA --data CARPETA_NUEVA',
+      title: 'Traer una copia de vuelta',
+      text: 'Primero se mira el zip que dio una copia: nada cambia antes de que usted confirme. El programa de ahora queda después a un lado en el servidor, y no se pierde.',
+      choose: 'Elegir una copia (zip)',
+      sending: (share) => `${share} enviado …`,
+      looking: 'Revisando cada byte …',
+      holds: (name, records, photos) => `Contiene ${name}: ${records} entradas en su historia, ${photos} fotos.`,
+      newest: (when) => `Lo último dicho en ella: ${when}.`,
+      people: (n) =>
+        n === 0
+          ? 'Nadie tiene cuenta en ella.'
+          : `${n} ${n === 1 ? 'persona tiene' : 'personas tienen'} cuenta en ella: entre como allí.`,
+      missing: (n) => `${n} ${n === 1 ? 'foto que nombra no está' : 'fotos que nombra no están'} en ella.`,
+      caution:
+        'Desde entonces todos ven el programa de la copia. Lo escrito después está en el programa que queda a un lado; los teléfonos ofrecen de nuevo lo que todavía guardan.',
+      confirm: 'Ponerla en el lugar de este programa',
+      drop: 'Dejarla',
+      beginning: 'El servidor empieza de nuevo …',
+      done: (aside) => `Traída de vuelta. El programa anterior está en ${aside} en el servidor.`,
+      reload: 'Abrirlo',
     },
     making: (megabytes) => `${megabytes} MB hasta ahora …`,
     cancel: 'Cancelar',

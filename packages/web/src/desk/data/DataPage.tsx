@@ -6,6 +6,7 @@ import { useTitle } from '../../ui/media.ts';
 import { Setting } from '../../ui/Setting.tsx';
 import { Calendar } from './Calendar.tsx';
 import { Download } from './Download.tsx';
+import { Restore } from './Restore.tsx';
 
 /** How records come in and go out. */
 export function DataPage() {
@@ -46,9 +47,7 @@ export function DataPage() {
             </Setting>
             <Setting title={w.restore.title}>
               <p>{w.restore.text}</p>
-              <p>
-                <code>{w.restore.command}</code>
-              </p>
+              <Restore />
             </Setting>
           </>
         )}
