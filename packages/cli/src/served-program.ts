@@ -31,7 +31,7 @@ export interface ServedProgram {
   close(): Promise<void>;
 }
 
-export const USUAL_PORT = 4180;
+const USUAL_PORT = 4180;
 const PORTS_TRIED = 50;
 const PATIENCE_MS = 5_000;
 const FETCH_EVERY_MS = 60_000;

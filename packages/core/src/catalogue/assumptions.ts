@@ -1,4 +1,5 @@
 /** Figures that Duskwatch itself must choose. None is a fact of the trade; each is shown wherever it is used. */
+import { WEATHER_FAR_KM } from '../records/weather-source.ts';
 import { namedFigures } from './named-figures.ts';
 import { COMMON_PRACTICE, OWN_FIGURE } from './sources/sources.ts';
 import type { Assumption } from './types.ts';
@@ -233,7 +234,7 @@ const figures = {
     ...OWN_FIGURE,
   },
   weatherFarKm: {
-    value: 50,
+    value: WEATHER_FAR_KM,
     unit: { en: 'km', es: 'km' },
     why: {
       en: 'Weather from farther away than this is taken for a field only where somebody names it for the field.',

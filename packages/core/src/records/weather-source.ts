@@ -1,7 +1,9 @@
 /** Which weather informs a field. */
 import { distanceKm } from '../base/distance.ts';
-import { ASSUMPTIONS } from '../catalogue/assumptions.ts';
 import type { FieldRecord, SourceRecord } from './schema.ts';
+
+/** Weather from farther away is taken only where somebody says so; told with the program's other assumptions. */
+export const WEATHER_FAR_KM = 50;
 
 /** The sources that have days, and what is written down of sources. */
 export interface WeatherSources {
@@ -54,4 +56,4 @@ export function sourceKm(field: FieldRecord, sourceId: string, { about }: Weathe
   return source === undefined ? null : distanceKm(field, source);
 }
 
-const isFar = (km: number | null) => km !== null && km > ASSUMPTIONS.weatherFarKm.value;
+const isFar = (km: number | null) => km !== null && km > WEATHER_FAR_KM;

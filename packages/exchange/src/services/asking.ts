@@ -2,14 +2,14 @@
 import { type IsoDay, type Problem, type Result, refuse, type SourceRecord, type WeatherRecord } from '@duskwatch/core';
 import type { z } from 'zod';
 
-export interface Span {
+interface Span {
   readonly from: IsoDay;
   /** Today at the source: days before it are over, it and those after are still to come. */
   readonly today: IsoDay;
 }
 
 /** Yields one address after another, is given what stands there, and ends with the days, or with what was wrong. */
-export type Asking = Generator<string, Result<readonly WeatherRecord[]>, string>;
+type Asking = Generator<string, Result<readonly WeatherRecord[]>, string>;
 
 export type Ask = (source: SourceRecord, span: Span, origin: string) => Asking;
 

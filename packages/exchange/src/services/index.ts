@@ -5,7 +5,6 @@ import { askNorwayForecast } from './norway-forecast.ts';
 import { askOpenMeteo } from './open-meteo.ts';
 import { askUsForecast } from './us-forecast.ts';
 
-export type { Asking, Span } from './asking.ts';
 export { addressFor, readOwnTable } from './own-table.ts';
 
 /** The services of others that are asked for days. */

@@ -46,5 +46,5 @@ export const askOpenMeteo: Ask = function* ({ sourceId, latitude, longitude, tim
 };
 
 /** Days that are not over are a forecast, made today. */
-export const forecastFrom = (date: IsoDay, today: IsoDay): Pick<WeatherRecord, 'forecastMadeOn'> =>
+const forecastFrom = (date: IsoDay, today: IsoDay): Pick<WeatherRecord, 'forecastMadeOn'> =>
   date >= today ? { forecastMadeOn: today } : {};

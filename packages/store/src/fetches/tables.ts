@@ -1,4 +1,4 @@
-export interface FetchRow {
+interface FetchRow {
   program_id: string;
   source_id: string;
   /** JSON of a `FetchState`. */
