@@ -6,6 +6,8 @@ export * from './folder/data-package.ts';
 export * from './folder/program-files.ts';
 export * from './folder/program-workbook.ts';
 export * from './folder/read-folder.ts';
+export * from './folder/read-zip.ts';
+export * from './folder/reading-of-program.ts';
 export * from './folder/table-schema.ts';
 export * from './folder/write-folder.ts';
 export * from './noaa/noaa-units.ts';

@@ -5,11 +5,13 @@ import {
   DATA_PACKAGE_FILE,
   decodeText,
   isNoaaHeader,
+  isProgramZip,
   type NoaaUnits,
   type ReadTableOptions,
   readBytes,
   readNoaaDaily,
   readProgramFolder,
+  readProgramZip,
   tableOfHeader,
 } from '@duskwatch/exchange';
 import { headerOf } from './header.ts';
@@ -29,6 +31,7 @@ export async function readImport(path: string, held: Program, options: ReadImpor
   const bytes = await readBytes(path);
   if (!bytes.ok) return bytes;
   const file = basename(path);
+  if (isProgramZip(bytes.value)) return joining(readProgramZip(bytes.value, file, options), held, true);
   const text = decodeText(bytes.value, file);
   // What is no text is a workbook, or refused as neither.
   if (!text.ok) return readSheet(path, held, options);
@@ -44,10 +47,12 @@ function readStation(text: string, file: string, { units }: ReadImportOptions): 
 }
 
 async function readFolder(path: string, held: Program, options: ReadTableOptions): Promise<Result<Partial<Program>>> {
-  const read = await readProgramFolder(path, options);
+  return joining(await readProgramFolder(path, options), held, existsSync(join(path, DATA_PACKAGE_FILE)));
+}
+
+/** A folder that does not say what it is called does not rename the program it joins. */
+function joining(read: Result<Program>, held: Program, saysItsName: boolean): Result<Partial<Program>> {
   if (!read.ok) return read;
-  // A folder that does not say what it is called does not rename the program it joins.
-  const isNamed = existsSync(join(path, DATA_PACKAGE_FILE)) || held.fields.length === 0;
   const { settings, ...records } = read.value;
-  return ok(isNamed ? read.value : records);
+  return ok(saysItsName || held.fields.length === 0 ? { ...records, settings } : records);
 }

@@ -8,29 +8,31 @@ import {
   naturalKey,
   type Problem,
   type Program,
+  RECORD_KINDS,
   type RecordKind,
   withNewRecords,
 } from '@duskwatch/core';
 import type { StoredRevision } from '@duskwatch/store';
 import { futureDay } from './future-day.ts';
 
-const IMPORTED = ['fields', 'traps', 'checks', 'weather'] as const satisfies readonly RecordKind[];
-export type ImportedRecords = Pick<Program, (typeof IMPORTED)[number]>;
+/** A program folder brings records of any kind. */
+export type ImportedRecords = Partial<Omit<Program, 'settings'>>;
 
 /** What is wrong with the records, in themselves and beside what the program holds; rows count within each table. */
 export function faultsOfImport(held: Program, records: ImportedRecords, nowMs: number): Problem[] {
   if (held.settings.invented) return [intoInvented];
   const problems: Problem[] = [];
-  const added = Object.fromEntries(IMPORTED.map((kind) => [kind, records[kind].length]));
+  const brought = { ...emptyProgram(), ...records };
+  const added = Object.fromEntries(RECORD_KINDS.map((kind) => [kind, brought[kind].length]));
   const context: Context = {
     locate: (kind, index) => ({ file: index < (added[kind] ?? 0) ? kind : HELD, row: index + 1 }),
     words: catalogueWords,
     // What was wrong before is no fault of what comes in.
     report: (problem) => problem.where.file !== HELD && problems.push(problem),
   };
-  for (const kind of IMPORTED) checkTable(kind, records[kind], context);
+  for (const kind of RECORD_KINDS) checkTable(kind, brought[kind] as never, context);
   checkReferences(withNewRecords(held, records), context);
-  records.checks.forEach((check, index) => {
+  brought.checks.forEach((check, index) => {
     const problem = futureDay('checks', check, nowMs);
     if (problem !== null) problems.push({ ...problem, where: { ...problem.where, file: 'checks', row: index + 1 } });
   });
@@ -38,6 +40,14 @@ export function faultsOfImport(held: Program, records: ImportedRecords, nowMs: n
 }
 
 const HELD = 'the program';
+
+/** The other way about: what was invented would pass for what people counted. */
+export const inventedFolder: Problem = {
+  where: {},
+  got: 'a program folder that says it is invented',
+  expected: 'records of your own',
+  fix: 'Look at it in the demo. If it is your own after all, set invented to false in its datapackage.json.',
+};
 
 const intoInvented: Problem = {
   where: {},
@@ -52,7 +62,7 @@ export function faultsOfUndoing(held: Program, revisions: readonly StoredRevisio
     revisions.filter(({ baseRevisionId }) => baseRevisionId === null).map(({ kind, key }) => `${kind} ${key}`),
   );
   const left = { ...emptyProgram(), ...held } as unknown as Record<RecordKind, readonly unknown[]>;
-  for (const kind of IMPORTED) {
+  for (const kind of RECORD_KINDS) {
     const keyOf = naturalKey[kind] as (record: unknown) => string;
     left[kind] = left[kind].filter((record) => !gone.has(`${kind} ${keyOf(record)}`));
   }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { COORDINATOR, personOf } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
 import type { RecordsRoute } from '../records/context.ts';
-import { faultsOfImport, faultsOfUndoing } from '../records/imports.ts';
+import { faultsOfImport, faultsOfUndoing, type ImportedRecords, inventedFolder } from '../records/imports.ts';
 import { authorNames } from '../records/names.ts';
 import { problems } from '../schemas/common.ts';
 import { importBody, importDone, keptImport, undone } from '../schemas/imports.ts';
@@ -43,12 +43,18 @@ export const importsRoute: RecordsRoute = (app, { reader, store, inTurn, now }) 
       },
     },
     async (request, reply) => {
-      const { records, ...as } = request.body;
+      const { records: sent, settings, ...as } = request.body;
+      const records = Object.fromEntries(Object.entries(sent).filter(([, of]) => of !== undefined)) as ImportedRecords;
       const { id } = personOf(request);
       return inTurn(async () => {
-        const faults = faultsOfImport(await reader.everything(), records, now());
+        const faults = settings?.invented ? [inventedFolder] : faultsOfImport(await reader.everything(), records, now());
         if (faults.length > 0) return refuse(reply, 409, ...faults.slice(0, MOST_NAMED));
-        const imported = await store.importProgram(records, { author: id, at: new Date(now()).toISOString(), as });
+        const named = settings !== undefined && (await store.current('settings')).length === 0;
+        const imported = await store.importProgram(named ? { ...records, settings } : records, {
+          author: id,
+          at: new Date(now()).toISOString(),
+          as,
+        });
         return imported.ok ? imported.value : refuse(reply, 409, ...imported.problems.slice(0, MOST_NAMED));
       });
     },

@@ -1,4 +1,11 @@
-import { checkSchema, fieldSchema, sheetProposalSchema, sheetReadingSchema, trapSchema, weatherSchema } from '@duskwatch/core';
+import {
+  RECORD_KINDS,
+  type RecordKind,
+  recordSchemas,
+  settingsSchema,
+  sheetProposalSchema,
+  sheetReadingSchema,
+} from '@duskwatch/core';
 import { z } from 'zod';
 import { instant } from '../records/revision.ts';
 
@@ -10,12 +17,12 @@ export const importBody = z.object({
   file: z.string().trim().min(1).max(200),
   reading: sheetReadingSchema,
   match,
-  records: z.object({
-    fields: z.array(fieldSchema).default([]),
-    traps: z.array(trapSchema).default([]),
-    checks: z.array(checkSchema).default([]),
-    weather: z.array(weatherSchema).default([]),
-  }),
+  records: z.object(
+    Object.fromEntries(RECORD_KINDS.map((kind) => [kind, z.array(recordSchemas[kind]).optional()])) as {
+      readonly [K in RecordKind]: z.ZodOptional<z.ZodArray<(typeof recordSchemas)[K]>>;
+    },
+  ),
+  settings: settingsSchema.optional().describe('Of a program folder: taken where the program has none of its own yet.'),
 });
 
 export const importDone = z.object({ added: z.int(), changed: z.int(), unchanged: z.int() });

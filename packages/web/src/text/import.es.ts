@@ -3,11 +3,29 @@ import type { ImportWords } from './import.en.ts';
 /** Every string of the import page in Spanish. */
 export const importEs: ImportWords = {
   title: 'Importar',
-  sub: 'Una hoja de conteos o de clima, tal como usted la lleva: CSV, XLSX, XLS u ODS, con cualquier acomodo. Nada se guarda antes de que lo vea.',
-  choose: 'Elegir un archivo',
-  drop: 'o suéltelo aquí, o pegue celdas copiadas de una hoja',
+  sub: 'Hojas de conteos o de clima, tal como usted las lleva: CSV, XLSX, XLS u ODS, con cualquier acomodo; o una carpeta de programa como zip. Nada se guarda antes de que lo vea.',
+  choose: 'Elegir archivos',
+  drop: 'o suéltelos aquí, o pegue celdas copiadas de una hoja',
   pasted: 'celdas pegadas',
-  reading: (file: string) => `Leyendo ${file} …`,
+  stages: {
+    opening: (file) => `Abriendo ${file} …`,
+    understanding: (file) => `Buscando días, trampas y conteos en ${file} …`,
+    reading: (file) => `Leyendo ${file} …`,
+    keeping: (file) => `Guardando lo que dio ${file} …`,
+  },
+  ofFiles: (at, all, file) => `Archivo ${at} de ${all}: ${file}.`,
+  leaveOut: 'Dejar fuera este archivo',
+  megabytes: (n) => `${n} MB`,
+  atMost: (size) => `un archivo de a lo sumo ${size}`,
+  split: 'Divídalo por temporada: las partes se importan una tras otra.',
+  point: {
+    how: '¿Mal entendido? Señale el número de la primera fila que se quiere decir, y luego el de la última.',
+    at: (row) => `Señalar la fila ${row}`,
+    rows: (from, to) => (from === to ? `Fila ${from}:` : `Filas ${from} a ${to}:`),
+    totals: 'Son totales: dejarlas fuera',
+    counts: 'Son conteos: leerlas',
+    'farm-block': 'Es el bloque de una finca, nombrada en su primera fila',
+  },
   cancel: 'Cancelar',
   invented:
     'Esta es la demostración inventada. Nunca se mezclan registros reales con ella: empiece un programa propio e importe allí.',

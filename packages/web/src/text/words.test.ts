@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 /** Texts that are the same in both languages: names, units, marks, commands, and words that both have. */
 const ALIKE = new Set([
   'app.name',
+  'import.megabytes',
   'people.people.no',
   'people.people.single.command',
   'settings.units.F',

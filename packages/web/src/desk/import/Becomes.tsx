@@ -1,5 +1,8 @@
+import { RECORD_KINDS } from '@duskwatch/core';
 import { dayText } from '../../format/day.ts';
+import { countText } from '../../format/number.ts';
 import { importWords as w } from '../../text/import.ts';
+import { recordWords } from '../../text/record.ts';
 import { useWording } from '../../text/wording.ts';
 import { Table } from '../../ui/table/Table.tsx';
 import type { Applied } from './messages.ts';
@@ -7,25 +10,33 @@ import type { Applied } from './messages.ts';
 const SHOWN = 200;
 
 /** The records that a file becomes, before anything is kept. */
-export function Becomes(props: { applied: Applied; busy: boolean; keep: () => void; back: () => void }) {
+export function Becomes(props: { applied: Applied; busy: boolean; keep: () => void; back: (() => void) | null }) {
   const { applied, busy, keep, back } = props;
   const { fields = [], traps = [], checks = [], weather = [] } = applied.records;
   const wording = useWording();
   const columns = w.becomes.columns;
-  const all = checks.length + weather.length;
+  const all = checks.length === 0 ? weather.length : checks.length;
   return (
     <section aria-label={w.becomes.title} className="import-becomes">
       <h2>{w.becomes.title}</h2>
-      <p className="import-line">{w.becomes.records(fields.length, traps.length, checks.length, weather.length)}</p>
+      <p className="import-line">
+        {applied.match === null ? (
+          <Kinds records={applied.records} />
+        ) : (
+          w.becomes.records(fields.length, traps.length, checks.length, weather.length)
+        )}
+      </p>
       <p className="import-acts">
         <button type="button" className="button primary" disabled={busy} onClick={keep}>
           {w.becomes.keep}
         </button>
-        <button type="button" className="button" disabled={busy} onClick={back}>
-          {w.becomes.back}
-        </button>
+        {back && (
+          <button type="button" className="button" disabled={busy} onClick={back}>
+            {w.becomes.back}
+          </button>
+        )}
       </p>
-      {weather.length > 0 ? (
+      {weather.length > 0 && checks.length === 0 ? (
         <Table
           label={w.becomes.title}
           height="page"
@@ -56,4 +67,12 @@ export function Becomes(props: { applied: Applied; busy: boolean; keep: () => vo
       <p className="key">{w.becomes.first(Math.min(SHOWN, all), all)}</p>
     </section>
   );
+}
+
+/** Of a program folder: how many records of each kind it brings. */
+function Kinds({ records }: { records: Applied['records'] }) {
+  return RECORD_KINDS.flatMap((kind) => {
+    const held = records[kind] ?? [];
+    return held.length === 0 ? [] : [`${recordWords.kinds[kind]}: ${countText(held.length)}`];
+  }).join(' · ');
 }

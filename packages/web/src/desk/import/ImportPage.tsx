@@ -11,41 +11,48 @@ import { useTitle } from '../../ui/media.ts';
 import { toast } from '../../ui/toast.ts';
 import { Becomes } from './Becomes.tsx';
 import { Earlier } from './Earlier.tsx';
-import type { Answer, Applied, Proposed } from './messages.ts';
+import type { Answer, Applied, Ask, Progress, Proposed } from './messages.ts';
 import { Picture } from './Picture.tsx';
 import { Questions } from './Questions.tsx';
 import { heldQuery, importsQuery } from './queries.ts';
 import { useReader } from './useReader.ts';
 
-/** From a file to records in four looks: what it holds, what it leaves open, what it becomes, and that it is kept. */
+/** From files to records, one after another, in four looks: what each holds, what it leaves open, what it becomes, and that it is kept. */
 export function ImportPage() {
   useTitle(w.title);
   const queries = useQueryClient();
   const { data: program } = useQuery(programQuery);
   const { data: earlier = [] } = useQuery(importsQuery);
-  const read = useReader();
+  const reader = useReader();
   const [file, setFile] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+  const [queue, setQueue] = useState<{ readonly files: readonly File[]; readonly all: number }>({ files: [], all: 1 });
+  const [busy, setBusy] = useState<Progress['stage'] | 'keeping' | null>(null);
   const [proposed, setProposed] = useState<Proposed | null>(null);
   const [answers, setAnswers] = useState<Readonly<Record<string, string>>>({});
   const [applied, setApplied] = useState<Applied | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
 
-  const take = async (name: string, bytes: Uint8Array) => {
-    setFile(name);
+  const clear = () => {
     setProposed(null);
     setApplied(null);
     setProblems([]);
-    setBusy(true);
+  };
+  const take = async (name: string, bytes: Uint8Array) => {
+    setFile(name);
+    clear();
+    if (bytes.length > MOST_BYTES) return setProblems([tooLarge(name, bytes.length)]);
+    setBusy('opening');
     try {
       const held = await queries.fetchQuery(heldQuery);
-      const matches = earlier.flatMap(({ match, undone }) => (match === null || undone !== null ? [] : [match]));
-      hear(await read({ ask: 'propose', file: name, bytes, held, earlier: matches }));
+      const kept = await queries.fetchQuery(importsQuery);
+      const matches = kept.flatMap(({ match, undone }) => (match === null || undone !== null ? [] : [match]));
+      hear(await reader.ask({ ask: 'propose', file: name, bytes, held, earlier: matches }, ({ stage }) => setBusy(stage)));
     } finally {
-      setBusy(false);
+      setBusy(null);
     }
   };
-  const hear = (said: Answer) => {
+  const hear = (said: Answer | null) => {
+    if (said === null) return;
     setProblems(said.is === 'refused' ? said.problems : []);
     if (said.is === 'proposed') {
       setProposed(said);
@@ -53,33 +60,45 @@ export function ImportPage() {
     }
     if (said.is === 'applied') setApplied(said);
   };
-  const takeFiles = async ([chosen]: readonly File[]) => {
-    if (chosen) await take(chosen.name, new Uint8Array(await chosen.arrayBuffer()));
+  const takeFiles = async (chosen: readonly File[]) => {
+    setQueue({ files: chosen.slice(1), all: chosen.length });
+    const [first] = chosen;
+    if (first) await take(first.name, new Uint8Array(await first.arrayBuffer()));
   };
-  const preview = async () => {
-    setBusy(true);
+  const next = async () => {
+    clear();
+    const [first, ...rest] = queue.files;
+    setQueue(({ all }) => ({ files: rest, all }));
+    if (first) await take(first.name, new Uint8Array(await first.arrayBuffer()));
+    else setFile(null);
+  };
+  const stop = () => {
+    reader.stop();
+    setBusy(null);
+    clear();
+  };
+  const asking = async (ask: Ask) => {
+    setBusy('reading');
     try {
-      hear(await read({ ask: 'apply', answers }));
+      hear(await reader.ask(ask, ({ stage }) => setBusy(stage)));
     } finally {
-      setBusy(false);
+      setBusy(null);
     }
   };
-  const keep = async ({ match, records }: Applied) => {
-    setBusy(true);
+  const keep = async ({ match, records, reading, settings }: Applied) => {
+    setBusy('keeping');
     try {
-      const body = { importId: uuidv7(Date.now()), file, reading: proposed!.proposal.reading, match, records };
+      const body = { importId: uuidv7(Date.now()), file, reading, match, records, settings };
       const done = await send<{ added: number; changed: number; unchanged: number }>('POST', '/api/imports', body);
       toast(w.done(done.added, done.changed, done.unchanged));
-      setProposed(null);
-      setApplied(null);
-      setFile(null);
       await queries.invalidateQueries();
+      await next();
     } catch (error) {
       if (!(error instanceof ApiError)) throw error;
       setProblems(error.problems);
       setApplied(null);
     } finally {
-      setBusy(false);
+      setBusy(null);
     }
   };
 
@@ -87,7 +106,24 @@ export function ImportPage() {
   return (
     <Frame>
       <Choose take={takeFiles} paste={(text) => take(w.pasted, new TextEncoder().encode(text))} />
-      {busy && <output className="note">{w.reading(file ?? '')}</output>}
+      {file !== null && queue.all > 1 && (
+        <p className="import-queue">
+          {w.ofFiles(queue.all - queue.files.length, queue.all, file)}{' '}
+          <button type="button" className="plain-button" disabled={busy === 'keeping'} onClick={() => void next()}>
+            {w.leaveOut}
+          </button>
+        </p>
+      )}
+      {busy && (
+        <p className="note import-busy">
+          <output>{w.stages[busy](file ?? '')}</output>{' '}
+          {busy !== 'keeping' && (
+            <button type="button" className="plain-button" onClick={stop}>
+              {w.cancel}
+            </button>
+          )}
+        </p>
+      )}
       {problems.length > 0 && (
         <section className="import-problems" role="alert">
           <p>{w.wrong}</p>
@@ -112,7 +148,15 @@ export function ImportPage() {
               </p>
             ))}
             {proposed.pictures.map((picture) => (
-              <Picture key={picture.sheet ?? ''} picture={picture} />
+              <Picture
+                key={picture.sheet ?? ''}
+                picture={picture}
+                correct={
+                  proposed.proposal.match?.kind === 'counts'
+                    ? (correction) => void asking({ ask: 'correct', correction, answers })
+                    : null
+                }
+              />
             ))}
           </section>
           {proposed.proposal.match !== null && (
@@ -129,20 +173,41 @@ export function ImportPage() {
                 }
                 answer={(id, answer) => setAnswers((before) => ({ ...before, [id]: answer }))}
               />
-              <button type="button" className="button primary" disabled={busy} onClick={() => void preview()}>
+              <button
+                type="button"
+                className="button primary"
+                disabled={busy !== null}
+                onClick={() => void asking({ ask: 'apply', answers })}
+              >
                 {w.preview}
               </button>
             </section>
           )}
         </>
       )}
-      {applied && <Becomes applied={applied} busy={busy} keep={() => void keep(applied)} back={() => setApplied(null)} />}
+      {applied && (
+        <Becomes
+          applied={applied}
+          busy={busy !== null}
+          keep={() => void keep(applied)}
+          back={applied.match === null ? null : () => setApplied(null)}
+        />
+      )}
       <Earlier imports={earlier} />
     </Frame>
   );
 }
 
 const MOST_SHOWN = 50;
+/** As much as the server takes in one go. */
+const MOST_BYTES = 64 * 1024 * 1024;
+
+const tooLarge = (file: string, bytes: number): Problem => ({
+  where: { file },
+  got: w.megabytes(Math.round(bytes / 1024 / 1024)),
+  expected: w.atMost(w.megabytes(64)),
+  fix: w.split,
+});
 
 function Frame({ children }: { children: ReactNode }) {
   return (
@@ -185,7 +250,8 @@ function Choose({ take, paste }: { take: (files: readonly File[]) => Promise<voi
         {w.choose}
         <input
           type="file"
-          accept=".csv,.tsv,.txt,.xlsx,.xls,.ods"
+          accept=".csv,.tsv,.txt,.xlsx,.xls,.ods,.zip"
+          multiple
           onChange={({ currentTarget }) => {
             void take([...(currentTarget.files ?? [])]);
             // The same file, mended, is a change again.

@@ -1,13 +1,22 @@
 /** Reads files beside the page, so that a large one stops nobody's scrolling. */
 import { emptyProgram } from '@duskwatch/core';
-import { type AnyMatch, answerMatch, applyAnyMatch, picturesOf, proposeMatch, rememberedAnswer } from '@duskwatch/exchange/sheet';
-import type { Answer, Ask } from './messages.ts';
+import {
+  answerMatch,
+  applyAnyMatch,
+  correct,
+  isProgramZip,
+  picturesOf,
+  proposeMatch,
+  readingOfProgram,
+  readProgramZip,
+  rememberedAnswer,
+  type SheetLookedAt,
+} from '@duskwatch/exchange/sheet';
+import type { Answer, Ask, Progress } from './messages.ts';
 
-let open: {
-  readonly ask: Ask & { readonly ask: 'propose' };
-  readonly match: AnyMatch;
-  readonly questions: Parameters<typeof answerMatch>[1];
-} | null = null;
+let open: { readonly ask: Ask & { readonly ask: 'propose' }; readonly looked: SheetLookedAt } | null = null;
+
+const at = (stage: Progress['stage']) => self.postMessage({ is: 'progress', stage } satisfies Progress);
 
 self.addEventListener('message', (event: MessageEvent<Ask>) => {
   void answer(event.data).then(
@@ -28,27 +37,56 @@ self.addEventListener('message', (event: MessageEvent<Ask>) => {
 });
 
 async function answer(ask: Ask): Promise<Answer> {
-  return ask.ask === 'propose' ? propose(ask) : apply(ask.answers);
+  if (ask.ask === 'propose') return propose(ask);
+  return ask.ask === 'correct' ? corrected(ask) : apply(ask.answers);
 }
 
 async function propose(ask: Ask & { readonly ask: 'propose' }): Promise<Answer> {
   const { bytes, file, held, earlier } = ask;
+  at('opening');
+  if (isProgramZip(bytes)) {
+    at('reading');
+    const read = readProgramZip(bytes, file);
+    if (!read.ok) return { is: 'refused', problems: read.problems };
+    const { settings, ...records } = read.value;
+    return { is: 'applied', reading: readingOfProgram(records), match: null, records, settings };
+  }
+  at('understanding');
   const looked = await proposeMatch(bytes, file, { existing: { ...emptyProgram(), ...held } });
   if (!looked.ok) return { is: 'refused', problems: looked.problems };
-  const { proposal, grids } = looked.value;
-  open = proposal.match === null ? null : { ask, match: proposal.match, questions: proposal.questions };
-  const answers = Object.fromEntries(
-    proposal.questions.map((question) => [question.id, rememberedAnswer(question, earlier) ?? '']),
-  );
+  open = { ask, looked: looked.value };
+  return proposed(looked.value, (question) => rememberedAnswer(question, earlier));
+}
+
+/** What was answered stays answered, where it is still asked. */
+function corrected({ correction, answers }: Ask & { readonly ask: 'correct' }): Answer {
+  if (open === null) throw new Error('no file was read');
+  const { file, held, earlier } = open.ask;
+  const looked = correct(open.looked, correction, { existing: { ...emptyProgram(), ...held }, file });
+  if (!looked.ok) return { is: 'refused', problems: looked.problems };
+  open = { ...open, looked: looked.value };
+  return proposed(looked.value, (question) => answers[question.id] || rememberedAnswer(question, earlier));
+}
+
+function proposed(
+  { proposal, grids }: SheetLookedAt,
+  answerOf: (question: SheetLookedAt['proposal']['questions'][number]) => string | null,
+): Answer {
+  const answers = Object.fromEntries(proposal.questions.map((question) => [question.id, answerOf(question) ?? '']));
   return { is: 'proposed', proposal, pictures: picturesOf(grids, proposal.match), answers };
 }
 
 async function apply(answers: Readonly<Record<string, string>>): Promise<Answer> {
   if (open === null) throw new Error('no file was read');
+  const { match, questions, reading } = open.looked.proposal;
+  if (match === null) throw new Error('nothing is to be matched');
   const given = Object.fromEntries(Object.entries(answers).filter(([, answer]) => answer.trim() !== ''));
-  const answered = answerMatch(open.match, open.questions, given);
+  const answered = answerMatch(match, questions, given);
   if (!answered.ok) return { is: 'refused', problems: answered.problems };
   const { bytes, file, held } = open.ask;
+  at('reading');
   const read = await applyAnyMatch(bytes, answered.value, { ...emptyProgram(), ...held }, file);
-  return read.ok ? { is: 'applied', match: answered.value, records: read.value } : { is: 'refused', problems: read.problems };
+  if (!read.ok) return { is: 'refused', problems: read.problems };
+  const { settings: _none, ...records } = read.value;
+  return { is: 'applied', reading, match: answered.value, records };
 }

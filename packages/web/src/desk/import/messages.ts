@@ -1,6 +1,6 @@
 /** What the page and the worker that reads files say to each other. */
-import type { Problem, Program, SheetProposal } from '@duskwatch/core';
-import type { AnyMatch, SheetPicture } from '@duskwatch/exchange/sheet';
+import type { Problem, Program, ProgramSettings, SheetProposal, SheetReading } from '@duskwatch/core';
+import type { AnyMatch, Correction, SheetPicture } from '@duskwatch/exchange/sheet';
 
 interface Held {
   readonly fields: Program['fields'];
@@ -15,6 +15,7 @@ export type Ask =
       readonly held: Held;
       readonly earlier: readonly AnyMatch[];
     }
+  | { readonly ask: 'correct'; readonly correction: Correction; readonly answers: Readonly<Record<string, string>> }
   | { readonly ask: 'apply'; readonly answers: Readonly<Record<string, string>> };
 
 export interface Proposed {
@@ -27,8 +28,18 @@ export interface Proposed {
 
 export interface Applied {
   readonly is: 'applied';
-  readonly match: AnyMatch;
-  readonly records: Partial<Pick<Program, 'fields' | 'traps' | 'checks' | 'weather'>>;
+  readonly reading: SheetReading;
+  /** Null: a program folder, where nothing had to be matched. */
+  readonly match: AnyMatch | null;
+  readonly records: Partial<Omit<Program, 'settings'>>;
+  /** Of a program folder. */
+  readonly settings?: ProgramSettings;
+}
+
+/** What the worker is at; it says more when it is done. */
+export interface Progress {
+  readonly is: 'progress';
+  readonly stage: 'opening' | 'understanding' | 'reading';
 }
 
 export type Answer = Proposed | Applied | { readonly is: 'refused'; readonly problems: readonly Problem[] };
