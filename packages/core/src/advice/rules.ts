@@ -99,7 +99,8 @@ export function lowestPerNight(rule: CatchRule): number {
   return rule.kind === 'catch-table' ? rule.tiers[0]!.from : rule.per === 'week' ? rule.threshold / 7 : rule.threshold;
 }
 
-function ownRule(rule: RuleRecord): CatchThresholdRule {
+/** A rule of the program's own as the catalogue writes rules. */
+export function ownRule(rule: RuleRecord): CatchThresholdRule {
   return {
     kind: 'catch-threshold',
     id: rule.ruleId,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { TRAP_DESIGNS } from '../records/schema.ts';
 import { ASSUMPTIONS, catalogue, citation, cropById, insectById, modelById, practicesFor } from './index.ts';
+import type { Standing } from './types.ts';
 
 const { insects, crops, models, rules, designs, practices } = catalogue;
 
@@ -45,6 +46,18 @@ describe('the catalogue holds together', () => {
       expect([rule.id, rule.maySource!.standing]).toEqual([rule.id, isSweetCorn ? 'published' : 'practice']);
       if (!isSweetCorn) expect(rule.maySource!.note?.es, rule.id).toBeTruthy();
     }
+  });
+
+  it('what is recalled drives nothing by itself but a walk to the field', () => {
+    const recalled = (standing: Standing) => standing === 'memory';
+    const acting = rules.flatMap((rule) => {
+      const model = rule.kind === 'heat-scout' ? modelById(rule.modelId) : null;
+      const rests = [rule.standing, ...(model ? [model.standing] : [])];
+      // A rule by heat sends people to look; a sample of the plants is what they saw there themselves.
+      return rests.some(recalled) && rule.may !== 'send-scouting' ? [rule.id] : [];
+    });
+    expect(acting).toEqual([]);
+    expect(rules.filter(({ standing, kind }) => recalled(standing) && kind === 'infestation')).toEqual([]);
   });
 
   it('a heat rule has a model of its insect that starts on a day the program can know, and a window with an event in it', () => {

@@ -1,6 +1,6 @@
 /** What models of one figure share: the heat from an egg to the moth that comes of it. */
 import type { TemperatureUnit } from '../../base/temperature.ts';
-import type { PhenologyModel, Sourced } from '../types.ts';
+import type { PhenologyModel, Sourced, StageDuration } from '../types.ts';
 
 interface Generation {
   readonly id: string;
@@ -12,6 +12,28 @@ interface Generation {
   /** Degree-days in that unit. */
   readonly eggToAdult: number;
 }
+
+interface StageLength extends Omit<Generation, 'eggToAdult' | 'upper'> {
+  readonly stage: StageDuration['stage'];
+  /** Degree-days in that unit. */
+  readonly lasts: number;
+}
+
+/** How long one stage lasts above a threshold of its own. It is followed by no date: nobody sees a field's eggs laid. */
+export const oneStage = (source: Sourced, { id, insect, name, lower, unit, stage, lasts }: StageLength): PhenologyModel => ({
+  ...source,
+  id,
+  insect,
+  name,
+  heat: { method: 'single-sine', cutoff: 'none', lower, upper: null, unit },
+  start: { kind: 'stage' },
+  events: [],
+  stages: [{ stage, lasts }],
+  note: {
+    en: 'Reared at steady temperatures, where every way of counting heat agrees; the sine curve is chosen here.',
+    es: 'Criado a temperaturas constantes, donde toda forma de contar el calor coincide; la curva seno se eligió aquí.',
+  },
+});
 
 /**
  * The moths of the next generation, at the earliest: eggs are taken to be laid on the day of the first catch. Such figures

@@ -1,10 +1,12 @@
-import { type ActionRule, catalogue, citation, type RulesView } from '@duskwatch/core';
+import { type ActionRule, catalogue, citation, ownRule, type RulesView } from '@duskwatch/core';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { getJson } from '../../api/client.ts';
+import { instantText } from '../../format/instant.ts';
 import { TextEntry } from '../../shared/entry/entries.tsx';
 import { Form } from '../../shared/entry/Form.tsx';
+import { historyQuery, recordsQuery, type StoredVersion } from '../../shared/record/queries.ts';
 import { ruleText } from '../../shared/record/rule-text.ts';
 import { useSettings } from '../../shared/settings/useSettings.ts';
 import { cropName, insectName, stageName } from '../../text/names.ts';
@@ -20,25 +22,47 @@ const rulesQuery = queryOptions({
   queryFn: ({ signal }) => getJson<RulesView>('/api/rules', signal),
 });
 
-/** Every published rule: what it asks, whether the program goes by it, and the fields for which it speaks today. */
+/** A rule of the table; of the program's own, with who wrote it and when. */
+interface Row {
+  readonly rule: ActionRule;
+  readonly own: { readonly who: string; readonly when: string } | null;
+}
+
+/** Every rule: what it asks, whether the program goes by it and who said so, and the fields for which it speaks today. */
 export function AllRules() {
   const w = settingsWords.allRules;
   const { design, standing } = useWording();
   const { data } = useQuery(rulesQuery);
   const { settings, mayWrite, keep } = useSettings();
+  const { data: own = [] } = useQuery(recordsQuery('rules'));
+  const { data: said = [] } = useQuery({ ...historyQuery('settings', 'settings'), enabled: settings !== null });
   const [insect, choose] = useState('');
   const [leaving, leave] = useState<ActionRule | null>(null);
   if (!data) return null;
   const speaking = new Map(data.speaking.map(({ ruleId, fields }) => [ruleId, fields]));
   const off = new Map(data.off.map(({ ruleId, reason }) => [ruleId, reason]));
-  const insects = [...new Set(catalogue.rules.map((rule) => rule.insect))];
+  const rows: Row[] = [
+    ...own.map(({ value, authorName, countedAt }) => ({
+      rule: ownRule(value),
+      own: { who: authorName, when: instantText(countedAt) },
+    })),
+    ...catalogue.rules.map((rule) => ({ rule, own: null })),
+  ];
+  const insects = [...new Set(rows.map(({ rule }) => rule.insect))];
+  const state = ({ rule, own: by }: Row): string => {
+    if (by !== null) return w.isOwn(by.who, by.when);
+    const reason = off.get(rule.id);
+    if (reason === undefined) return w.isOn;
+    const who = switchedOff(said, rule.id);
+    return who === null ? w.isOff(reason) : `${w.isOff(reason)}, ${w.offBy(who.authorName, instantText(who.countedAt))}`;
+  };
   const put = (rule: ActionRule, reason: string | null) => {
     const others = (settings?.rulesOff ?? []).filter(({ ruleId }) => ruleId !== rule.id);
     keep({ rulesOff: reason === null ? others : [...others, { ruleId: rule.id, reason }] });
   };
   return (
     <section className="all-rules" aria-labelledby="all-rules-title">
-      <h2 id="all-rules-title">{w.title(catalogue.rules.length)}</h2>
+      <h2 id="all-rules-title">{w.title(rows.length)}</h2>
       <p className="key">{w.text}</p>
       <SelectField
         label={w.insect}
@@ -47,42 +71,44 @@ export function AllRules() {
         choices={insects.map((id) => [id, insectName(id)])}
         choose={choose}
       />
-      <Table<ActionRule>
-        label={w.title(catalogue.rules.length)}
+      <Table<Row>
+        label={w.title(rows.length)}
         className="all-rules-table"
         height="page"
-        rows={catalogue.rules.filter((rule) => insect === '' || rule.insect === insect)}
-        keyOf={({ id }) => id}
-        rowClass={({ id }) => (off.has(id) ? 'rule-off' : undefined)}
+        rows={rows.filter(({ rule }) => insect === '' || rule.insect === insect)}
+        keyOf={({ rule }) => rule.id}
+        rowClass={({ rule }) => (off.has(rule.id) ? 'rule-off' : undefined)}
         columns={[
-          { head: w.insect, value: (rule) => insectName(rule.insect), names: true },
-          { head: w.crop, value: ({ crops }) => crops.map(cropName).join(', ') },
-          { head: w.asks, value: ruleText },
+          { head: w.insect, value: ({ rule }) => insectName(rule.insect), names: true },
+          { head: w.crop, value: ({ rule }) => rule.crops.map(cropName).join(', ') },
+          { head: w.asks, value: ({ rule }) => ruleText(rule) },
           {
             head: w.stages,
-            value: ({ crops, stages }) =>
+            value: ({ rule: { crops, stages } }) =>
               stages === null ? w.anyStage : stages.map((stage) => stageName(crops[0] ?? '', stage)).join(', '),
           },
-          { head: w.design, value: (rule) => ('design' in rule && rule.design ? design[rule.design] : w.anyDesign) },
+          { head: w.design, value: ({ rule }) => ('design' in rule && rule.design ? design[rule.design] : w.anyDesign) },
           {
             head: w.speaks,
-            value: ({ id }) => speaking.get(id)?.length ?? 0,
-            cell: ({ id }) => <Speaking fields={speaking.get(id) ?? []} />,
+            value: ({ rule: { id } }) => speaking.get(id)?.length ?? 0,
+            cell: ({ rule: { id } }) => <Speaking fields={speaking.get(id) ?? []} />,
           },
           {
             head: w.state,
-            value: ({ id }) => (off.has(id) ? w.isOff(off.get(id)!) : w.isOn),
-            cell: (rule) => (
+            value: state,
+            cell: (row) => (
               <>
-                {off.has(rule.id) ? w.isOff(off.get(rule.id)!) : w.isOn}
-                {mayWrite && settings && (
+                {state(row)}
+                {mayWrite && settings && row.own === null && (
                   <button
                     type="button"
                     className="plain-button"
-                    aria-label={(off.has(rule.id) ? w.onNamed : w.offNamed)(`${insectName(rule.insect)}, ${ruleText(rule)}`)}
-                    onClick={() => (off.has(rule.id) ? put(rule, null) : leave(rule))}
+                    aria-label={(off.has(row.rule.id) ? w.onNamed : w.offNamed)(
+                      `${insectName(row.rule.insect)}, ${ruleText(row.rule)}`,
+                    )}
+                    onClick={() => (off.has(row.rule.id) ? put(row.rule, null) : leave(row.rule))}
                   >
-                    {off.has(rule.id) ? w.putOn : w.putOff}
+                    {off.has(row.rule.id) ? w.putOn : w.putOff}
                   </button>
                 )}
               </>
@@ -90,8 +116,8 @@ export function AllRules() {
           },
           {
             head: w.source,
-            value: ({ source }) => citation(source),
-            cell: ({ source, standing: how }) => (
+            value: ({ rule: { source } }) => citation(source),
+            cell: ({ rule: { source, standing: how } }) => (
               <>
                 <span lang="en">{citation(source)}</span> <small>{standing[how]}</small>
               </>
@@ -112,6 +138,16 @@ export function AllRules() {
       )}
     </section>
   );
+}
+
+/** Who switched a rule off, the last time that it was on before; null where the history does not say. */
+function switchedOff(said: readonly StoredVersion[], ruleId: string): StoredVersion | null {
+  const isOff = ({ value }: StoredVersion) =>
+    value !== null && 'rulesOff' in value && (value.rulesOff ?? []).some((off) => off.ruleId === ruleId);
+  const current = said.findIndex(({ standing }) => standing === 'current');
+  let at = current;
+  while (at > 0 && isOff(said[at - 1]!)) at--;
+  return at < 0 || !isOff(said[at]!) ? null : said[at]!;
 }
 
 function Speaking({ fields }: { fields: RulesView['speaking'][number]['fields'] }) {

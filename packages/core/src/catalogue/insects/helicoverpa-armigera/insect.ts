@@ -1,6 +1,6 @@
 import { COMMON_PRACTICE, FROM_MEMORY, published } from '../../sources/sources.ts';
 import type { InsectEntry, PhenologyModel } from '../../types.ts';
-import { fromFirstCatch } from '../generation.ts';
+import { fromFirstCatch, oneStage } from '../generation.ts';
 import { HOSTS_FROM_MEMORY } from '../hosts.ts';
 
 const BARTEKOVA_2006 = published('Bartekova & Praslicka 2006, Plant Protect. Sci. 42:135–138', {
@@ -37,6 +37,33 @@ const models: readonly PhenologyModel[] = [
     upper: null,
     unit: 'C',
     eggToAdult: 589.6,
+  }),
+  oneStage(BARTEKOVA_2006, {
+    id: 'helicoverpa-armigera-egg',
+    insect: 'helicoverpa-armigera',
+    name: { en: 'Old-world bollworm eggs', es: 'Huevos del gusano bellotero del Viejo Mundo' },
+    lower: 14.83,
+    unit: 'C',
+    stage: 'egg',
+    lasts: 64.1,
+  }),
+  oneStage(BARTEKOVA_2006, {
+    id: 'helicoverpa-armigera-larva',
+    insect: 'helicoverpa-armigera',
+    name: { en: 'Old-world bollworm larvae', es: 'Larvas del gusano bellotero del Viejo Mundo' },
+    lower: 11.34,
+    unit: 'C',
+    stage: 'larva',
+    lasts: 344.8,
+  }),
+  oneStage(BARTEKOVA_2006, {
+    id: 'helicoverpa-armigera-pupa',
+    insect: 'helicoverpa-armigera',
+    name: { en: 'Old-world bollworm pupae', es: 'Pupas del gusano bellotero del Viejo Mundo' },
+    lower: 8.18,
+    unit: 'C',
+    stage: 'pupa',
+    lasts: 222.2,
   }),
 ];
 

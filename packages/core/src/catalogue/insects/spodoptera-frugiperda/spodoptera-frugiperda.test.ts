@@ -23,8 +23,17 @@ describe('fall armyworm, as published', () => {
     });
   });
 
-  it('has no model, and none is made up', () => {
-    expect(modelsFor('spodoptera-frugiperda')).toEqual([]);
+  it('develops above thresholds of its stages (du Plessis et al. 2020); the sums are from memory, say so and date nothing', () => {
+    expect(
+      modelsFor('spodoptera-frugiperda').map(({ heat, stages, events }) => [heat.lower, stages[0]?.lasts ?? events[0]!.from]),
+    ).toEqual([
+      [13.01, 35.7],
+      [12.12, 204.6],
+      [13.06, 150.5],
+      [12.57, 391.6],
+    ]);
+    for (const model of modelsFor('spodoptera-frugiperda'))
+      expect(model).toMatchObject({ standing: 'memory', start: { kind: 'stage' } });
     expect(insectById('spodoptera-frugiperda')?.biofix).toBeNull();
   });
 });
@@ -34,7 +43,6 @@ it('what the catalogue still lacks of it', () => {
     'source of its crops',
     'biofix',
     'look-alikes',
-    'model',
     'rule for a catch: field-corn',
     'rule for a sample: field-corn',
   ]);
