@@ -52,7 +52,15 @@ const roundTrapSchema = z
       .object({ note: localTextSchema, standing: standingSchema })
       .nullable()
       .describe('What tells the target from others, from the catalogue; null when it is not in it.'),
-    lookAlikes: z.array(z.object({ name: localTextSchema, note: localTextSchema })).describe('In words, from the catalogue.'),
+    lookAlikes: z
+      .array(
+        z.object({
+          insect: z.string().nullable().describe('Its slug, where the catalogue holds it.'),
+          name: localTextSchema,
+          note: localTextSchema,
+        }),
+      )
+      .describe('In words, from the catalogue.'),
   })
   .meta({ id: 'RoundTrap' });
 export type RoundTrap = Shape<typeof roundTrapSchema>;

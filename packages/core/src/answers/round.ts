@@ -134,7 +134,7 @@ function roundTrap(prepared: Prepared, trap: TrapRecord): RoundTrap {
       change: lure !== null && lure.ends < prepared.on + usualGap(prepared, trap),
     },
     marks: known ? { note: known.marks.note, standing: known.marks.standing } : null,
-    lookAlikes: (known?.lookAlikes ?? []).map(({ name, note }) => ({ name, note })),
+    lookAlikes: (known?.lookAlikes ?? []).map(({ insect = null, name, note }) => ({ insect, name, note })),
   };
 }
 

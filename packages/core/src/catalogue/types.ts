@@ -44,7 +44,12 @@ export interface Insect {
   readonly biofix: (Sourced & { readonly rule: BiofixRule }) | null;
   /** What tells it from others in a trap. */
   readonly marks: Sourced & { readonly note: LocalText };
-  readonly lookAlikes: readonly (Sourced & { readonly name: LocalName; readonly note: LocalText })[];
+  readonly lookAlikes: readonly (Sourced & {
+    /** Its slug, where the catalogue holds it too. */
+    readonly insect?: string;
+    readonly name: LocalName;
+    readonly note: LocalText;
+  })[];
 }
 
 export type EventId = Shape<typeof eventSchema>;

@@ -43,6 +43,7 @@ export const visitEn = {
   unskip: 'Take the skip back',
   unskipped: (trap: string) => `${trap}: skip taken back`,
   marks: 'How to tell it',
+  drawing: 'Right forewing, drawn from this description: the mark alone.',
   fromMemory: 'Described from memory, no source at hand.',
 };
 

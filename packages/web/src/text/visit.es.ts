@@ -45,5 +45,6 @@ export const visitEs: VisitWords = {
   unskip: 'Quitar el salto',
   unskipped: (trap) => `${trap}: salto quitado`,
   marks: 'Cómo reconocerla',
+  drawing: 'Ala delantera derecha, dibujada según esta descripción: solo la marca.',
   fromMemory: 'Descrita de memoria, sin fuente a la mano.',
 };

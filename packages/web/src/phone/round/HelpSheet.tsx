@@ -3,6 +3,7 @@ import { roundWords as w } from '../../text/round.ts';
 import { visitWords as v } from '../../text/visit.ts';
 import { capital, heightText, local } from '../shared/figures.ts';
 import { Sheet } from '../shared/Sheet.tsx';
+import { hasWingMark, WingMark } from './WingMark.tsx';
 
 /** What tells the target from its look-alikes, with the moths still in hand. */
 export function HelpSheet({ trap }: { readonly trap: RoundTrap }) {
@@ -17,16 +18,20 @@ export function HelpSheet({ trap }: { readonly trap: RoundTrap }) {
         <>
           <h3>{v.marks}</h3>
           <p>{local(trap.marks.note)}</p>
+          {hasWingMark(trap.insect) && <WingMark insect={trap.insect} />}
           {trap.marks.standing === 'memory' && <p className="hint">{v.fromMemory}</p>}
         </>
       )}
       <h3>{w.help.notThese}</h3>
       {trap.lookAlikes.length === 0 && <p>{w.help.noLookAlikes}</p>}
       <dl>
-        {trap.lookAlikes.map(({ name, note }) => (
+        {trap.lookAlikes.map(({ insect, name, note }) => (
           <div key={name.en}>
             <dt>{capital(local(name))}</dt>
-            <dd>{local(note)}</dd>
+            <dd>
+              {local(note)}
+              {insect !== null && hasWingMark(insect) && hasWingMark(trap.insect) && <WingMark insect={insect} />}
+            </dd>
           </div>
         ))}
       </dl>

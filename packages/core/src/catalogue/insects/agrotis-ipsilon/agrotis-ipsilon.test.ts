@@ -27,7 +27,6 @@ describe('black cutworm, as published', () => {
 it('what the catalogue still lacks of it', () => {
   expect(missing(agrotisIpsilon)).toEqual([
     'source of its crops',
-    'look-alikes',
     'rule for a catch: sweet-corn, field-corn',
     'rule for a sample: sweet-corn, field-corn',
   ]);

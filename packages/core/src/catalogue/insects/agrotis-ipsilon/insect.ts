@@ -107,7 +107,26 @@ export const agrotisIpsilon: InsectEntry = {
         es: 'Alas delanteras largas, angostas y oscuras, de unos 4.5 cm de ala a ala, más claras en el tercio exterior. Una pequeña daga negra apunta hacia afuera desde la mancha en forma de riñón. Ala trasera gris blanquecina.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        insect: 'peridroma-saucia',
+        name: { en: 'variegated cutworm', es: 'gusano cortador variegado' },
+        note: {
+          en: 'No dagger; the front edge of the forewing darker, the hindwing pearly and nearly clear.',
+          es: 'Sin daga; el borde delantero del ala más oscuro, el ala trasera nacarada y casi transparente.',
+        },
+      },
+      {
+        ...FROM_MEMORY,
+        insect: 'agrotis-segetum',
+        name: { en: 'turnip moth', es: 'polilla del nabo' },
+        note: {
+          en: 'A ring, a kidney and a short club on the forewing, but no dagger beyond the kidney.',
+          es: 'Un anillo, un riñón y un mazo corto en el ala delantera, pero ninguna daga después del riñón.',
+        },
+      },
+    ],
   },
   models,
   rules,

@@ -21,6 +21,7 @@ export const diatraeaGrandiosella: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'ostrinia-nubilalis',
         name: { en: 'European corn borer', es: 'barrenador europeo del maíz' },
         note: {
           en: 'Crossed by wavy dark lines; no snout.',

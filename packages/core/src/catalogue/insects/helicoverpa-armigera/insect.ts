@@ -86,6 +86,7 @@ export const helicoverpaArmigera: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'helicoverpa-zea',
         name: { en: 'corn earworm', es: 'gusano elotero' },
         note: {
           en: 'Cannot be told apart by eye: where both may fly, a laboratory looks at the moths.',

@@ -21,6 +21,7 @@ export const heliothisVirescens: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'helicoverpa-zea',
         name: { en: 'corn earworm', es: 'gusano elotero' },
         note: {
           en: 'Tan to olive without the three slanting bands.',

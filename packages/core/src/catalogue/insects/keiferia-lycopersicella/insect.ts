@@ -39,6 +39,7 @@ export const keiferiaLycopersicella: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'tuta-absoluta',
         name: { en: 'tomato leafminer', es: 'palomilla minadora del tomate' },
         note: {
           en: 'Silvery; told apart with certainty only under a lens by a specialist.',

@@ -18,7 +18,17 @@ export const mythimnaUnipuncta: InsectEntry = {
         es: 'Polilla color arena a café rojizo, de 4 cm de ala a ala, con un puntito blanco en medio de cada ala delantera y una línea oscura tenue hacia la punta.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        insect: 'spodoptera-frugiperda',
+        name: { en: 'fall armyworm', es: 'gusano cogollero' },
+        note: {
+          en: 'Mottled grey; the male has a white patch at the tip of the forewing, no dot in its middle.',
+          es: 'Gris jaspeado; el macho tiene una mancha blanca en la punta del ala delantera y ningún punto en medio.',
+        },
+      },
+    ],
   },
   models: [],
   rules: [],

@@ -6,7 +6,6 @@ it('what the catalogue still lacks of it', () => {
   expect(missing(mythimnaUnipuncta)).toEqual([
     'source of its crops',
     'biofix',
-    'look-alikes',
     'model',
     'rule for a catch: sweet-corn, field-corn',
     'rule for a sample: sweet-corn, field-corn',

@@ -66,7 +66,17 @@ export const ostriniaNubilalis: InsectEntry = {
         es: 'Polilla esbelta, amarillenta, de unos 2.5 cm de ala a ala; en reposo, un triángulo plano. Dos líneas onduladas más oscuras cruzan las alas delanteras; el macho es más oscuro y su abdomen sobresale de las alas.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        insect: 'diatraea-grandiosella',
+        name: { en: 'southwestern corn borer', es: 'barrenador del maíz del suroeste' },
+        note: {
+          en: 'Whitish to straw-coloured without wavy lines; feelers before the mouth stand forward like a snout.',
+          es: 'Blanquecina a pajiza, sin líneas onduladas; los palpos sobresalen como un hocico.',
+        },
+      },
+    ],
   },
   models,
   rules,

@@ -49,7 +49,6 @@ describe('European corn borer, as published', () => {
 it('what the catalogue still lacks of it', () => {
   expect(missing(ostriniaNubilalis)).toEqual([
     'source of its crops',
-    'look-alikes',
     'rule for a catch: field-corn, pepper',
     'rule for a sample: field-corn, pepper',
   ]);

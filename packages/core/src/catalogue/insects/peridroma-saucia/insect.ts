@@ -21,6 +21,7 @@ export const peridromaSaucia: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'agrotis-ipsilon',
         name: { en: 'black cutworm', es: 'gusano trozador negro' },
         note: {
           en: 'A small black dagger points outward from the kidney-shaped spot.',

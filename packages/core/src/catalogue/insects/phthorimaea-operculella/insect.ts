@@ -21,6 +21,7 @@ export const phthorimaeaOperculella: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'tuta-absoluta',
         name: { en: 'tomato leafminer', es: 'palomilla minadora del tomate' },
         note: {
           en: 'Smaller and silvery grey.',

@@ -67,7 +67,17 @@ export const plutellaXylostella: InsectEntry = {
         es: 'Polilla esbelta, de unos 1.5 cm de ala a ala, con las antenas hacia adelante. Con las alas plegadas muestra una hilera de rombos pálidos en el dorso y las puntas se levantan.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        insect: 'acrolepiopsis-assectella',
+        name: { en: 'leek moth', es: 'polilla del puerro' },
+        note: {
+          en: 'A white spot halfway along the back of the folded wings, and no row of diamonds.',
+          es: 'Una mancha blanca a media altura del dorso de las alas plegadas, y ninguna fila de rombos.',
+        },
+      },
+    ],
   },
   models,
   rules,

@@ -39,6 +39,7 @@ export const spodopteraExigua: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'spodoptera-frugiperda',
         name: { en: 'fall armyworm', es: 'gusano cogollero' },
         note: {
           en: 'Larger; the male has a white patch at the tip of the forewing and a slanting pale line in it.',

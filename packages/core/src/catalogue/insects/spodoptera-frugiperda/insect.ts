@@ -70,7 +70,26 @@ export const spodopteraFrugiperda: InsectEntry = {
         es: 'Macho jaspeado gris y café, de unos 3.5 cm de ala a ala, con una mancha blanca en la punta del ala delantera y una marca pálida oblicua en medio. Ala trasera blanca brillante con borde fino oscuro.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        insect: 'spodoptera-exigua',
+        name: { en: 'beet armyworm', es: 'gusano soldado' },
+        note: {
+          en: 'Smaller; a round pale spot, often orange-tinged, beside a kidney-shaped one, and no white at the tip.',
+          es: 'Más pequeña; una mancha redonda pálida, a menudo anaranjada, junto a una en forma de riñón, y nada blanco en la punta.',
+        },
+      },
+      {
+        ...FROM_MEMORY,
+        insect: 'mythimna-unipuncta',
+        name: { en: 'armyworm', es: 'gusano soldado común' },
+        note: {
+          en: 'Sandy to reddish, with one small white dot in the middle of the forewing.',
+          es: 'Arenosa a rojiza, con un solo punto blanco en medio del ala delantera.',
+        },
+      },
+    ],
   },
   models,
   rules,

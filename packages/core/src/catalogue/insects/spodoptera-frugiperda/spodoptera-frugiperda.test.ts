@@ -42,7 +42,6 @@ it('what the catalogue still lacks of it', () => {
   expect(missing(spodopteraFrugiperda)).toEqual([
     'source of its crops',
     'biofix',
-    'look-alikes',
     'rule for a catch: field-corn',
     'rule for a sample: field-corn',
   ]);

@@ -42,7 +42,16 @@ export const striacostaAlbicosta: InsectEntry = {
         es: 'Polilla robusta café, de unos 4 cm de ala a ala. Una banda crema a lo largo de todo el borde delantero del ala; detrás, una mancha redonda pálida y una media luna pálida.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        name: { en: 'other owlet moths (Noctuidae)', es: 'otras palomillas nocturnas (Noctuidae)' },
+        note: {
+          en: 'None has a cream band along the whole front edge of the forewing.',
+          es: 'Ninguna tiene una banda crema a lo largo de todo el borde delantero del ala.',
+        },
+      },
+    ],
   },
   models,
   rules,

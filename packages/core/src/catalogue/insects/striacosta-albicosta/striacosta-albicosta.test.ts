@@ -34,7 +34,6 @@ it('what the catalogue still lacks of it', () => {
   expect(missing(striacostaAlbicosta)).toEqual([
     'source of its crops',
     'biofix',
-    'look-alikes',
     'rule for a catch: sweet-corn, field-corn',
     'rule for a sample: sweet-corn, field-corn',
   ]);

@@ -18,7 +18,16 @@ export const trichoplusiaNi: InsectEntry = {
         es: 'Polilla gris café jaspeada, de 3.5 cm de ala a ala. En medio de cada ala delantera una marca plateada como una u pequeña con una gota al lado; pueden tocarse.',
       },
     },
-    lookAlikes: [],
+    lookAlikes: [
+      {
+        ...FROM_MEMORY,
+        name: { en: 'other looper moths', es: 'otras palomillas de gusanos medidores' },
+        note: {
+          en: 'The silvery mark is of another shape: one piece with a long tail, or a thin hook.',
+          es: 'La marca plateada tiene otra forma: de una pieza con cola larga, o un gancho delgado.',
+        },
+      },
+    ],
   },
   models: [],
   rules: [],

@@ -6,7 +6,6 @@ it('what the catalogue still lacks of it', () => {
   expect(missing(trichoplusiaNi)).toEqual([
     'source of its crops',
     'biofix',
-    'look-alikes',
     'model',
     'rule for a catch: brassicas, lettuce',
     'rule for a sample: brassicas, lettuce',

@@ -59,6 +59,7 @@ export const tutaAbsoluta: InsectEntry = {
     lookAlikes: [
       {
         ...FROM_MEMORY,
+        insect: 'keiferia-lycopersicella',
         name: { en: 'tomato pinworm', es: 'gusano alfiler del tomate' },
         note: {
           en: 'Ash-grey without silver; told apart with certainty only under a lens by a specialist.',
@@ -67,6 +68,7 @@ export const tutaAbsoluta: InsectEntry = {
       },
       {
         ...FROM_MEMORY,
+        insect: 'phthorimaea-operculella',
         name: { en: 'potato tuberworm', es: 'palomilla de la papa' },
         note: {
           en: 'A little larger, straw-coloured, with two or three dark dots on the forewing.',
