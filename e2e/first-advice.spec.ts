@@ -74,3 +74,46 @@ test('from the first start to the first advice, with its evidence', async ({ pag
     await server.stop();
   }
 });
+
+test('the guide stays while something is missing, and a field is put on the map from it', async ({ page }) => {
+  const server = await startEmptyServer();
+  try {
+    await page.goto(server.url);
+    const form = page.getByRole('dialog');
+    const add = async (name: string) => {
+      await page.getByRole('button', { name: 'Add a field' }).click();
+      await form.getByLabel('Farm').fill('Brook');
+      await form.getByLabel('Field name').fill(name);
+      await form.getByLabel('Crop').fill('sweet corn');
+      await form.getByRole('button', { name: 'Save', exact: true }).click();
+      await expect(form).toHaveCount(0);
+    };
+    await add('Brook Meadow');
+    // A second of the same name gets a short name of its own.
+    await add('Brook Meadow');
+    const fields = async () =>
+      (await (await page.request.get(`${server.url}/api/records/fields`)).json()) as {
+        value: { fieldId: string; latitude: number | null; longitude: number | null };
+      }[];
+    expect((await fields()).map(({ value }) => value.fieldId).sort()).toEqual(['brook-meadow', 'brook-meadow-2']);
+    const step = (title: string) => page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: title }) });
+    await expect(step('Where they are')).toContainText('0 of 2');
+    await expect(step('Weather')).toContainText('0 of 2');
+    await step('Where they are').getByRole('link', { name: 'Open the map' }).click();
+    await page.getByRole('button', { name: 'Put on the map: Brook Meadow' }).first().click();
+    const ground = page.locator('.ground');
+    await expect(ground).toContainText('Move the map until Brook Meadow is under the cross');
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await ground.getByRole('button', { name: 'It is here' }).click();
+    await expect(page.getByRole('button', { name: 'Put on the map: Brook Meadow' })).toHaveCount(1);
+    const placed = (await fields()).filter(({ value }) => value.latitude !== null);
+    // The middle of what is shown at first.
+    expect(placed).toHaveLength(1);
+    expect(Math.abs(placed[0]!.value.longitude! - 12.5)).toBeLessThan(1);
+    await page.goto(server.url);
+    await expect(step('Where they are')).toContainText('1 of 2');
+  } finally {
+    await page.goto('about:blank');
+    await server.stop();
+  }
+});

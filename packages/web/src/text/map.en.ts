@@ -73,6 +73,16 @@ export const mapEn = {
   },
   empty: 'No field and no station has coordinates yet. Give them a latitude and longitude, and they stand here.',
   unplaced: 'Without a place',
+  placing: {
+    fields: 'Fields without a place',
+    text: 'A field with a place stands on the map, and is asked whether its weather comes from near by.',
+    put: 'Put on the map',
+    putNamed: (field: string) => `Put on the map: ${field}`,
+    how: (field: string) => `Move the map until ${field} is under the cross: drag it, or use the arrows, plus and minus.`,
+    here: 'It is here',
+    cancel: 'Cancel',
+    saved: (field: string) => `${field} has its place.`,
+  },
 
   base: {
     title: 'Base map',

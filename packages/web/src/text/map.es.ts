@@ -76,6 +76,16 @@ export const mapEs: MapWords = {
   },
   empty: 'Ninguna parcela ni estación tiene todavía coordenadas. Deles latitud y longitud, y estarán aquí.',
   unplaced: 'Sin lugar',
+  placing: {
+    fields: 'Parcelas sin lugar',
+    text: 'Una parcela con lugar está en el mapa, y se pregunta si su tiempo viene de cerca.',
+    put: 'Poner en el mapa',
+    putNamed: (field) => `Poner en el mapa: ${field}`,
+    how: (field) => `Mueva el mapa hasta que ${field} quede bajo la cruz: arrástrelo, o use las flechas, más y menos.`,
+    here: 'Está aquí',
+    cancel: 'Cancelar',
+    saved: (field) => `${field} tiene su lugar.`,
+  },
 
   base: {
     title: 'Mapa de fondo',

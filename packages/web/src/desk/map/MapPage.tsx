@@ -1,4 +1,4 @@
-import type { StationTrap, TrapDesign } from '@duskwatch/core';
+import type { FieldRecord, StationTrap, TrapDesign } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
@@ -17,6 +17,7 @@ import { MapPanel } from './MapPanel.tsx';
 import { MarksLayer, type Pointed } from './MarksLayer.tsx';
 import { MarksTable } from './MarksTable.tsx';
 import { fieldMarks, mostPressingFirst, stationMarks } from './marks.ts';
+import { PlacingCross, UnplacedFields, WORLD } from './Placing.tsx';
 import { PlanGround } from './PlanGround.tsx';
 import type { MapSearch } from './search.ts';
 
@@ -55,7 +56,9 @@ export function MapPage() {
   );
   const fields = useMemo(() => (week ? fieldMarks(week, names.fields, insect) : null), [week, names, insect]);
   const walked = useMemo(() => (stations && week ? mostPressingFirst(stations.marks, week) : null), [stations, week]);
-  const places = useMemo(() => [...(fields ?? []), ...(stations?.marks ?? [])], [fields, stations]);
+  const [placing, place] = useState<FieldRecord | null>(null);
+  const marked = useMemo(() => [...(fields ?? []), ...(stations?.marks ?? [])], [fields, stations]);
+  const places = marked.length === 0 && placing !== null ? WORLD : marked;
   const hanging = hangingOf(view?.places ?? []);
   const insects = new Map(hanging.map((trap) => [trap.insect.id, localName(trap.insect.commonName)]));
   const designs = new Map<TrapDesign, string>(
@@ -128,16 +131,19 @@ export function MapPage() {
               <Suspense fallback={<div className="ground ground-map" aria-hidden="true" />}>
                 <Ground places={places} label={label}>
                   {(now) => (
-                    <MarksLayer
-                      now={now}
-                      fields={asksRates ? [] : fields}
-                      stations={stations.marks}
-                      highest={rates ? stations.highest : 0}
-                      rates={rates}
-                      chosen={chosen}
-                      choose={choose}
-                      label={label}
-                    />
+                    <>
+                      <MarksLayer
+                        now={now}
+                        fields={asksRates ? [] : fields}
+                        stations={stations.marks}
+                        highest={rates ? stations.highest : 0}
+                        rates={rates}
+                        chosen={chosen}
+                        choose={choose}
+                        label={label}
+                      />
+                      {placing && <PlacingCross now={now} field={placing} done={() => place(null)} />}
+                    </>
                   )}
                 </Ground>
               </Suspense>
@@ -149,6 +155,13 @@ export function MapPage() {
           <MarksTable fields={fields} stations={walked} chosen={chosen} choose={choose} on={search.on} today={week.on} />
         </>
       )}
+      <UnplacedFields
+        fields={names.fields.values()}
+        place={(field) => {
+          place(field);
+          document.getElementById('page')?.scrollIntoView();
+        }}
+      />
       {stations && stations.unplaced.length > 0 && (
         <>
           <h2 className="unplaced-head">{w.unplaced}</h2>
