@@ -23,6 +23,7 @@ import { type AnyMatch, isAnswered } from './answers.ts';
 import { columnLetters, type Grid } from './grid.ts';
 import { newTraps } from './new-traps.ts';
 import { openGrids } from './open-sheets.ts';
+import type { SheetLookedAt } from './propose-match.ts';
 import { askAll } from './questions.ts';
 import { readVisits, type Visit } from './read-visits.ts';
 import { allSightings, type Sighting } from './sightings.ts';
@@ -43,8 +44,9 @@ export async function applyAnyMatch(
   match: AnyMatch,
   existing: Program,
   file: string,
+  looked: Pick<SheetLookedAt, 'grids' | 'seen'> | null = null,
 ): Promise<Result<Partial<Program>>> {
-  return match.kind === 'counts' ? applyMatch(bytes, match, existing, file) : applyWeatherMatch(bytes, match, file);
+  return match.kind === 'counts' ? applyMatch(bytes, match, existing, file, looked) : applyWeatherMatch(bytes, match, file);
 }
 
 async function applyWeatherMatch(bytes: Uint8Array, match: WeatherMatch, file: string): Promise<Result<Partial<Program>>> {
@@ -60,17 +62,19 @@ async function applyWeatherMatch(bytes: Uint8Array, match: WeatherMatch, file: s
 /**
  * Reads a sheet as the match says. Traps that `existing` knows are used as they are; others are made from what the
  * match and the sheet tell. Refused with every problem of the sheet; nothing is read in part.
+ * @param looked the same sheet as it was looked at under the tables of this match, which then is not opened again
  */
 export async function applyMatch(
   bytes: Uint8Array,
   match: SheetMatch,
   existing: Program = emptyProgram(),
   file = 'sheet',
+  looked: Pick<SheetLookedAt, 'grids' | 'seen'> | null = null,
 ): Promise<Result<SheetRecords>> {
-  const opened = await openGrids(bytes, file, onlySheet(match.tables));
+  const opened = looked === null ? await openGrids(bytes, file, onlySheet(match.tables)) : ok(looked);
   if (!opened.ok) return opened;
   const { grids } = opened.value;
-  const seen = allSightings(grids, match.tables);
+  const seen = looked?.seen ?? allSightings(grids, match.tables);
   const decimalComma = (sighting: Sighting) => grids.find(({ sheet }) => sheet === sighting.sheet)?.decimalComma ?? false;
   const { questions } = askAll(match.tables, seen, { grids, decimalComma, existing, file });
   const open = questions.filter((question) => !isAnswered(match, question));

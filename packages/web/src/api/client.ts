@@ -62,7 +62,8 @@ export async function send<T>(method: 'POST' | 'PATCH' | 'DELETE', path: string,
     response = await fetch(path, {
       method,
       headers: { accept: 'application/json', ...(body !== undefined && { 'content-type': 'application/json' }) },
-      ...(body !== undefined && { body: JSON.stringify(body) }),
+      // Much is written out where it was made, and not on the page's own thread.
+      ...(body !== undefined && { body: body instanceof Blob ? body : JSON.stringify(body) }),
     });
   } catch (error) {
     throw new ApiError('unreachable', String(error));

@@ -47,7 +47,18 @@ function serialsDown(view: GridView, column: number, row: number, limit: number)
 const MOST_HEADINGS = 3;
 
 /** The rows directly above a row that could be headings: filled in more than one cell, none of them a table's counts. */
-export function headingRows(view: GridView, from: number): number[] {
+export function headingRows(view: GridView, from: number): readonly number[] {
+  const known = headings.get(view)?.get(from);
+  if (known !== undefined) return known;
+  const found = rowsOfHeadings(view, from);
+  headings.set(view, (headings.get(view) ?? new Map()).set(from, found));
+  return found;
+}
+
+/** Asked for once a column, and the same for all of them. */
+const headings = new WeakMap<GridView, Map<number, readonly number[]>>();
+
+function rowsOfHeadings(view: GridView, from: number): readonly number[] {
   const rows: number[] = [];
   for (let row = from - 1; row >= 0 && rows.length < MOST_HEADINGS; row--) {
     const filled = view.filled(row);

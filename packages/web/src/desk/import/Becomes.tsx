@@ -7,23 +7,22 @@ import { useWording } from '../../text/wording.ts';
 import { Table } from '../../ui/table/Table.tsx';
 import type { Applied } from './messages.ts';
 
-const SHOWN = 200;
-
 /** The records that a file becomes, before anything is kept. */
 export function Becomes(props: { applied: Applied; busy: boolean; keep: () => void; back: (() => void) | null }) {
   const { applied, busy, keep, back } = props;
-  const { fields = [], traps = [], checks = [], weather = [] } = applied.records;
+  const { counts } = applied;
+  const { checks, weather } = applied.first;
   const wording = useWording();
   const columns = w.becomes.columns;
-  const all = checks.length === 0 ? weather.length : checks.length;
+  const all = counts.checks === 0 ? counts.weather : counts.checks;
   return (
     <section aria-label={w.becomes.title} className="import-becomes">
       <h2>{w.becomes.title}</h2>
       <p className="import-line">
         {applied.match === null ? (
-          <Kinds records={applied.records} />
+          <Kinds counts={counts} />
         ) : (
-          w.becomes.records(fields.length, traps.length, checks.length, weather.length)
+          w.becomes.records(counts.fields, counts.traps, counts.checks, counts.weather)
         )}
       </p>
       <p className="import-acts">
@@ -40,7 +39,7 @@ export function Becomes(props: { applied: Applied; busy: boolean; keep: () => vo
         <Table
           label={w.becomes.title}
           height="page"
-          rows={weather.slice(0, SHOWN)}
+          rows={weather}
           keyOf={({ sourceId, date }) => `${sourceId} ${date}`}
           columns={[
             { head: columns.source, value: ({ sourceId }) => sourceId, names: true },
@@ -53,7 +52,7 @@ export function Becomes(props: { applied: Applied; busy: boolean; keep: () => vo
         <Table
           label={w.becomes.title}
           height="page"
-          rows={checks.slice(0, SHOWN)}
+          rows={checks}
           keyOf={({ trapId, checkedOn, visit }) => `${trapId} ${checkedOn} ${visit}`}
           columns={[
             { head: columns.trap, value: ({ trapId }) => trapId, names: true },
@@ -64,15 +63,14 @@ export function Becomes(props: { applied: Applied; busy: boolean; keep: () => vo
           ]}
         />
       )}
-      <p className="key">{w.becomes.first(Math.min(SHOWN, all), all)}</p>
+      <p className="key">{w.becomes.first(Math.max(checks.length, weather.length), all)}</p>
     </section>
   );
 }
 
 /** Of a program folder: how many records of each kind it brings. */
-function Kinds({ records }: { records: Applied['records'] }) {
-  return RECORD_KINDS.flatMap((kind) => {
-    const held = records[kind] ?? [];
-    return held.length === 0 ? [] : [`${recordWords.kinds[kind]}: ${countText(held.length)}`];
-  }).join(' · ');
+function Kinds({ counts }: { counts: Applied['counts'] }) {
+  return RECORD_KINDS.flatMap((kind) =>
+    counts[kind] === 0 ? [] : [`${recordWords.kinds[kind]}: ${countText(counts[kind])}`],
+  ).join(' · ');
 }

@@ -85,11 +85,12 @@ export function ImportPage() {
       setBusy(null);
     }
   };
-  const keep = async ({ match, records, reading, settings }: Applied) => {
+  const keep = async () => {
     setBusy('keeping');
     try {
-      const body = { importId: uuidv7(Date.now()), file, reading, match, records, settings };
-      const done = await send<{ added: number; changed: number; unchanged: number }>('POST', '/api/imports', body);
+      const packed = await reader.ask({ ask: 'pack', importId: uuidv7(Date.now()) });
+      if (packed?.is !== 'packed') return hear(packed);
+      const done = await send<{ added: number; changed: number; unchanged: number }>('POST', '/api/imports', packed.body);
       toast(w.done(done.added, done.changed, done.unchanged));
       await queries.invalidateQueries();
       await next();
@@ -189,7 +190,7 @@ export function ImportPage() {
         <Becomes
           applied={applied}
           busy={busy !== null}
-          keep={() => void keep(applied)}
+          keep={() => void keep()}
           back={applied.match === null ? null : () => setApplied(null)}
         />
       )}

@@ -1,6 +1,14 @@
 /** Reads files beside the page, so that a large one stops nobody's scrolling. */
-import { emptyProgram } from '@duskwatch/core';
 import {
+  emptyProgram,
+  type Program,
+  type ProgramSettings,
+  RECORD_KINDS,
+  type RecordKind,
+  type SheetReading,
+} from '@duskwatch/core';
+import {
+  type AnyMatch,
   answerMatch,
   applyAnyMatch,
   correct,
@@ -13,6 +21,15 @@ import {
   type SheetLookedAt,
 } from '@duskwatch/exchange/sheet';
 import type { Answer, Ask, Progress } from './messages.ts';
+
+/** What the file became, until it is kept. */
+let became: {
+  readonly file: string;
+  readonly reading: SheetReading;
+  readonly match: AnyMatch | null;
+  readonly records: Partial<Omit<Program, 'settings'>>;
+  readonly settings?: ProgramSettings;
+} | null = null;
 
 let open: { readonly ask: Ask & { readonly ask: 'propose' }; readonly looked: SheetLookedAt } | null = null;
 
@@ -38,6 +55,7 @@ self.addEventListener('message', (event: MessageEvent<Ask>) => {
 
 async function answer(ask: Ask): Promise<Answer> {
   if (ask.ask === 'propose') return propose(ask);
+  if (ask.ask === 'pack') return packed(ask.importId);
   return ask.ask === 'correct' ? corrected(ask) : apply(ask.answers);
 }
 
@@ -49,7 +67,7 @@ async function propose(ask: Ask & { readonly ask: 'propose' }): Promise<Answer> 
     const read = readProgramZip(bytes, file);
     if (!read.ok) return { is: 'refused', problems: read.problems };
     const { settings, ...records } = read.value;
-    return { is: 'applied', reading: readingOfProgram(records), match: null, records, settings };
+    return applied({ file, reading: readingOfProgram(records), match: null, records, settings });
   }
   at('understanding');
   const looked = await proposeMatch(bytes, file, { existing: { ...emptyProgram(), ...held } });
@@ -85,8 +103,29 @@ async function apply(answers: Readonly<Record<string, string>>): Promise<Answer>
   if (!answered.ok) return { is: 'refused', problems: answered.problems };
   const { bytes, file, held } = open.ask;
   at('reading');
-  const read = await applyAnyMatch(bytes, answered.value, { ...emptyProgram(), ...held }, file);
+  const read = await applyAnyMatch(bytes, answered.value, { ...emptyProgram(), ...held }, file, open.looked);
   if (!read.ok) return { is: 'refused', problems: read.problems };
   const { settings: _none, ...records } = read.value;
-  return { is: 'applied', reading, match: answered.value, records };
+  return applied({ file, reading, match: answered.value, records });
 }
+
+function applied(made: NonNullable<typeof became>): Answer {
+  became = made;
+  const { checks = [], weather = [] } = made.records;
+  const counts = Object.fromEntries(RECORD_KINDS.map((kind) => [kind, made.records[kind]?.length ?? 0]));
+  return {
+    is: 'applied',
+    reading: made.reading,
+    match: made.match,
+    counts: counts as Record<RecordKind, number>,
+    first: { checks: checks.slice(0, SHOWN), weather: weather.slice(0, SHOWN) },
+  };
+}
+
+function packed(importId: string): Answer {
+  if (became === null) throw new Error('nothing was read');
+  return { is: 'packed', body: new Blob([JSON.stringify({ importId, ...became })], { type: 'application/json' }) };
+}
+
+/** Records that a page shows before they are kept. */
+const SHOWN = 200;

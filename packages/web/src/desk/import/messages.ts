@@ -1,5 +1,5 @@
 /** What the page and the worker that reads files say to each other. */
-import type { Problem, Program, ProgramSettings, SheetProposal, SheetReading } from '@duskwatch/core';
+import type { Problem, Program, RecordKind, SheetProposal, SheetReading } from '@duskwatch/core';
 import type { AnyMatch, Correction, SheetPicture } from '@duskwatch/exchange/sheet';
 
 interface Held {
@@ -16,7 +16,8 @@ export type Ask =
       readonly earlier: readonly AnyMatch[];
     }
   | { readonly ask: 'correct'; readonly correction: Correction; readonly answers: Readonly<Record<string, string>> }
-  | { readonly ask: 'apply'; readonly answers: Readonly<Record<string, string>> };
+  | { readonly ask: 'apply'; readonly answers: Readonly<Record<string, string>> }
+  | { readonly ask: 'pack'; readonly importId: string };
 
 export interface Proposed {
   readonly is: 'proposed';
@@ -31,9 +32,16 @@ export interface Applied {
   readonly reading: SheetReading;
   /** Null: a program folder, where nothing had to be matched. */
   readonly match: AnyMatch | null;
-  readonly records: Partial<Omit<Program, 'settings'>>;
-  /** Of a program folder. */
-  readonly settings?: ProgramSettings;
+  /** How many records there are of each kind. They stay with the worker: a page that took them all over would stand still. */
+  readonly counts: Readonly<Record<RecordKind, number>>;
+  /** The first of them, to be seen. */
+  readonly first: Pick<Program, 'checks' | 'weather'>;
+}
+
+/** All that an import sends, written out. */
+export interface Packed {
+  readonly is: 'packed';
+  readonly body: Blob;
 }
 
 /** What the worker is at; it says more when it is done. */
@@ -42,4 +50,4 @@ export interface Progress {
   readonly stage: 'opening' | 'understanding' | 'reading';
 }
 
-export type Answer = Proposed | Applied | { readonly is: 'refused'; readonly problems: readonly Problem[] };
+export type Answer = Proposed | Applied | Packed | { readonly is: 'refused'; readonly problems: readonly Problem[] };
