@@ -29,7 +29,7 @@ const launchOptions = {
 };
 
 /** Told once: the ground of the map is the same at every size, and programs are begun and documents printed at a desk. */
-const DESK_ONLY = /(base-map|bulletin|counts|documents|first-advice|import|programs|sheets|weather)\.spec\.ts$/;
+const DESK_ONLY = /(base-map|bulletin|counts|documents|first-advice|import|programs|sheets|weather|workbook-walk)\.spec\.ts$/;
 /** Rounds, codes and scouting are for phones; a desk that never walks a round keeps nothing for a day without a network. */
 const PHONE_ONLY = /(offline-week|round|round-troubles|round-visit|scan|scout|updates|walks)\.spec\.ts$/;
 

@@ -105,7 +105,7 @@ export function lureDecay(
     weakens: perDay.high < 0,
     k: fit.value.k,
     observations: rows.length,
-    oldestDays: Math.max(...rows.map(({ lureAgeDays }) => lureAgeDays)),
+    oldestDays: rows.reduce((oldest, { lureAgeDays }) => Math.max(oldest, lureAgeDays), 0),
   };
 }
 

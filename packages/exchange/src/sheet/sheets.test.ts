@@ -260,3 +260,10 @@ describe('a workbook', () => {
     expect(result).toMatchObject({ ok: false, problems: [{ expected: 'an XLSX workbook' }] });
   });
 });
+
+test('a sheet of 300,000 rows is read as a short one is', async () => {
+  const day = (n: number) => new Date(Date.UTC(2015, 3, 1) + n * 86_400_000).toISOString().slice(0, 10);
+  const rows = Array.from({ length: 300_000 }, (_, n) => `Site ${n % 80},${day(Math.floor(n / 80))},${(n * 7) % 31}`);
+  const { reading } = await proposed(bytes(`Trap,Date,Count\n${rows.join('\n')}\n`));
+  expect(reading).toMatchObject({ traps: 80, checks: 300_000, days: 3_750, from: '2015-04-01', to: '2025-07-06' });
+});

@@ -211,7 +211,7 @@ function likelyUnit(cells: SheetQuestion['evidence']): WrittenTemperatureUnit | 
     const figure = weatherFigure(text, false, false);
     return figure.is === 'figure' ? [figure.value] : [];
   });
-  const highest = Math.max(...figures);
+  const highest = figures.reduce((most, figure) => Math.max(most, figure), Number.NEGATIVE_INFINITY);
   if (highest > 135) return 'tenths-C';
   return highest > 55 ? 'F' : 'C';
 }

@@ -226,7 +226,7 @@ async function fromFolder(options: FetcherOptions, source: SourceRecord, before:
   for (const { name, bytes, mark } of files) {
     const read = await readOwnTable(bytes, name, source);
     if (!read.ok) return inVain('unreadable', inShort(read.problems));
-    all.push(...read.value);
+    for (const record of read.value) all.push(record);
     marks[name] = { etag: mark, lastModified: null };
   }
   // Of a day in several files the newest file tells.

@@ -88,7 +88,7 @@ export function tableOfDaysAcross(view: GridView, days: DayRow, limit: number): 
 
   const headings = (column: number) => [dayRow, ...(beneath ? [beneath.row] : [])].map((row) => view.text(row, column));
   const to = limit - 1;
-  const width = Math.max(...Array.from({ length: limit - dayRow }, (_, index) => (view.filled(dayRow + index).at(-1) ?? 0) + 1));
+  const width = view.widthOf(dayRow, limit - 1);
   const totals = totalColumns(view, headings, counted, from, to);
   const counts = counted.filter((column) => !totals.has(column) && !view.isEmptyColumn(column, from, to));
   if (counts.length === 0) return null;

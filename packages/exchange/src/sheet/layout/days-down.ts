@@ -90,12 +90,7 @@ export function tableOfDaysDown(
   const bottom = headings.at(-1) ?? null;
   const headingsOf = (column: number) => headings.map((row) => view.text(row, column)).filter((text) => text !== '');
   const headed = (column: number) => headingsOf(column).at(-1) ?? '';
-  const width = Math.max(
-    ...Array.from(
-      { length: to - from + 1 + headings.length },
-      (_, index) => (view.filled(from - headings.length + index).at(-1) ?? 0) + 1,
-    ),
-  );
+  const width = view.widthOf(from - headings.length, to);
   const others = Array.from({ length: width }, (_, column) => column).filter(
     (column) => column !== dayColumn && !view.isEmptyColumn(column, from, to),
   );

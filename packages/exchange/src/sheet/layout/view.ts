@@ -31,6 +31,13 @@ export class GridView {
     return filled;
   }
 
+  /** How many columns hold something in these rows, both ends included. There may be more of them than a function takes. */
+  widthOf(from: number, to: number): number {
+    let width = 0;
+    for (let row = from; row <= to; row++) width = Math.max(width, (this.filled(row).at(-1) ?? 0) + 1);
+    return width;
+  }
+
   isDay(row: number, column: number): boolean {
     return writtenDay(this.cell(row, column)) !== null;
   }

@@ -1,6 +1,6 @@
 import type { Problem } from '@duskwatch/core';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { type ClipboardEvent, type DragEvent, type ReactNode, useState } from 'react';
+import { type ClipboardEvent, type DragEvent, type ReactNode, useRef, useState } from 'react';
 import { ApiError, send } from '../../api/client.ts';
 import { programQuery } from '../../api/queries.ts';
 import { OtherProgramButton, useOtherProgram } from '../../shared/OtherProgram.tsx';
@@ -37,7 +37,12 @@ export function ImportPage() {
     setApplied(null);
     setProblems([]);
   };
+  // Which file is at hand: what comes back late, of one before it, changes nothing.
+  const turn = useRef(0);
+
   const take = async (name: string, bytes: Uint8Array) => {
+    turn.current++;
+    const mine = turn.current;
     setFile(name);
     clear();
     if (bytes.length > MOST_BYTES) return setProblems([tooLarge(name, bytes.length)]);
@@ -48,7 +53,7 @@ export function ImportPage() {
       const matches = kept.flatMap(({ match, undone }) => (match === null || undone !== null ? [] : [match]));
       hear(await reader.ask({ ask: 'propose', file: name, bytes, held, earlier: matches }, ({ stage }) => setBusy(stage)));
     } finally {
-      setBusy(null);
+      if (turn.current === mine) setBusy(null);
     }
   };
   const hear = (said: Answer | null) => {
@@ -86,6 +91,7 @@ export function ImportPage() {
     }
   };
   const keep = async () => {
+    const mine = turn.current;
     setBusy('keeping');
     try {
       const packed = await reader.ask({ ask: 'pack', importId: uuidv7(Date.now()) });
@@ -93,13 +99,13 @@ export function ImportPage() {
       const done = await send<{ added: number; changed: number; unchanged: number }>('POST', '/api/imports', packed.body);
       toast(w.done(done.added, done.changed, done.unchanged));
       await queries.invalidateQueries();
-      await next();
+      if (turn.current === mine) await next();
     } catch (error) {
       if (!(error instanceof ApiError)) throw error;
       setProblems(error.problems);
       setApplied(null);
     } finally {
-      setBusy(null);
+      if (turn.current === mine) setBusy(null);
     }
   };
 
