@@ -39,7 +39,7 @@ export interface Applied {
 }
 
 /** All that an import sends, written out. */
-export interface Packed {
+interface Packed {
   readonly is: 'packed';
   readonly body: Blob;
 }

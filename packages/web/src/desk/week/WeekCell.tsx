@@ -3,6 +3,7 @@ import type { LineScale } from '../../shared/advice/line-scale.ts';
 import { Sparkline, SparkPlace } from '../../shared/advice/Sparkline.tsx';
 import { VerbMark } from '../../shared/advice/VerbMark.tsx';
 import { localName, shortReason } from '../../text/names.ts';
+import { domId } from '../../ui/dom-id.ts';
 import { cellKey } from './select.ts';
 
 export interface CellProps {
@@ -18,7 +19,7 @@ export interface CellProps {
   readonly toggle: (key: string) => void;
 }
 
-export const panelId = (field: string, insect: string) => `evidence-${field}-${insect}`;
+export const panelId = (field: string, insect: string) => domId('evidence', field, insect);
 
 /** A verb, its date, its rate and its season: one button, and one click to the evidence. */
 export function WeekCellButton({

@@ -6,6 +6,7 @@ import { cropText, stageName } from '../../text/names.ts';
 import { roundWords } from '../../text/round.ts';
 import { planWords, walkWords as w } from '../../text/walk.ts';
 import { wordingIn } from '../../text/wording.ts';
+import { domId } from '../../ui/dom-id.ts';
 import type { DeviceState, RoundDevice } from '../shared/device.ts';
 import { capital, local, whole } from '../shared/figures.ts';
 import type { ToastMessage } from '../shared/Toast.tsx';
@@ -66,8 +67,8 @@ function FieldChoice(props: Omit<Props, 'last' | 'device' | 'tell'> & { field: S
   const { field, view, state, on, go } = props;
   const keepOut = field.keepOut.some(({ until }) => until >= on);
   return (
-    <section className="scout-field" aria-labelledby={`field-${field.fieldId}`}>
-      <h2 id={`field-${field.fieldId}`}>
+    <section className="scout-field" aria-labelledby={domId('field', field.fieldId)}>
+      <h2 id={domId('field', field.fieldId)}>
         {field.name} {keepOut && <em className="warning-word">{roundWords.keepOut.short}</em>}
       </h2>
       <p className="hint">
