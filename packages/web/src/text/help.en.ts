@@ -79,15 +79,15 @@ export const helpEn = {
     },
     weather: {
       title: 'Weather',
-      text: 'Each source with its first and newest day, the days that lack an extreme, and the fields it tells of. Heat is summed over measured days; a forecast that somebody entered is never counted as measured.',
+      text: 'Each source with its first and newest day, the days that lack an extreme, and the fields it tells of. Heat is summed over measured days; a forecast is never counted as measured. A source may fetch its days by itself, once a coordinator has seen the terms of its service; what it fetched, what failed and when it asks again stand beside it. Where a source is named for gaps, its days are counted wherever heat rests on them.',
     },
     data: {
       title: 'Import and export',
-      text: 'Records come in and go out as tables. A file with a fault is refused with every fault named; nothing is kept by halves.',
+      text: 'Records come in and go out as tables. A file with a fault is refused with every fault named; nothing is kept by halves. Where a sheet was understood otherwise than it is meant, point at its rows. A backup is looked at before it takes the place of the program, which is set aside.',
     },
     settings: {
       title: 'Settings',
-      text: 'Language, units, dates and theme are this browser’s own. Records keep °C and metres, whatever is shown.',
+      text: 'The program’s name and how you are reached hold for everybody. Language, units, dates and theme are this browser’s own. Records keep °C and metres, whatever is shown.',
     },
     day: {
       title: 'Another day',

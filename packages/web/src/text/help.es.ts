@@ -80,15 +80,15 @@ export const helpEs: HelpWords = {
     },
     weather: {
       title: 'Datos del tiempo',
-      text: 'Cada fuente con su primer y su último día, los días a los que les falta un extremo, y las parcelas de las que habla. El calor se suma sobre días medidos; un pronóstico anotado nunca cuenta como medido.',
+      text: 'Cada fuente con su primer y su último día, los días a los que les falta un extremo, y las parcelas de las que habla. El calor se suma sobre días medidos; un pronóstico nunca cuenta como medido. Una fuente puede traer sus días por sí misma, cuando un coordinador ha visto las condiciones de su servicio; lo que trajo, lo que falló y cuándo vuelve a preguntar está a su lado. Donde se nombra una fuente para los huecos, sus días se cuentan en todo calor que se apoya en ellos.',
     },
     data: {
       title: 'Importar y exportar',
-      text: 'Los registros entran y salen como tablas. Un archivo con una falla se rechaza con cada falla nombrada; nada se guarda a medias.',
+      text: 'Los registros entran y salen como tablas. Un archivo con una falla se rechaza con cada falla nombrada; nada se guarda a medias. Donde una hoja se entendió de otro modo, señale sus filas. Una copia se mira antes de tomar el lugar del programa, que queda a un lado.',
     },
     settings: {
       title: 'Ajustes',
-      text: 'El idioma, las unidades, las fechas y el tema son de este navegador. Los registros guardan °C y metros, se muestre lo que se muestre.',
+      text: 'El nombre del programa y cómo se llega a usted valen para todos. El idioma, las unidades, las fechas y el tema son de este navegador. Los registros guardan °C y metros, se muestre lo que se muestre.',
     },
     day: {
       title: 'Otro día',
