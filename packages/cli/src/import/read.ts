@@ -7,6 +7,7 @@ import {
   isNoaaHeader,
   isProgramZip,
   type NoaaUnits,
+  noaaStations,
   type ReadTableOptions,
   readBytes,
   readNoaaDaily,
@@ -27,23 +28,32 @@ export interface ReadImportOptions extends SheetOptions, ReadTableOptions {
 export async function readImport(path: string, held: Program, options: ReadImportOptions): Promise<Result<Partial<Program>>> {
   if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) return readFolder(path, held, options);
   if (options.match !== undefined || options.sheet !== undefined || options.answers !== undefined)
-    return readSheet(path, held, options);
+    return onlyNewSources(await readSheet(path, held, options), held);
   const bytes = await readBytes(path);
   if (!bytes.ok) return bytes;
   const file = basename(path);
   if (isProgramZip(bytes.value)) return joining(readProgramZip(bytes.value, file, options), held, true);
   const text = decodeText(bytes.value, file);
   // What is no text is a workbook, or refused as neither.
-  if (!text.ok) return readSheet(path, held, options);
+  if (!text.ok) return onlyNewSources(await readSheet(path, held, options), held);
   const header = headerOf(text.value);
-  if (isNoaaHeader(header)) return readStation(text.value, file, options);
+  if (isNoaaHeader(header)) return onlyNewSources(readStation(text.value, file, options), held);
   const kind = tableOfHeader(header);
-  return kind === null ? readSheet(path, held, options) : readLooseTable(kind, text.value, file, held, options);
+  return kind === null
+    ? onlyNewSources(await readSheet(path, held, options), held)
+    : readLooseTable(kind, text.value, file, held, options);
 }
 
 function readStation(text: string, file: string, { units }: ReadImportOptions): Result<Partial<Program>> {
   const read = readNoaaDaily(text, file, units === undefined ? {} : { units });
-  return read.ok ? ok({ weather: read.value }) : read;
+  return read.ok ? ok({ weather: read.value, sources: noaaStations(text) }) : read;
+}
+
+/** What people wrote down of a source stands against what a file says of it. */
+function onlyNewSources(read: Result<Partial<Program>>, held: Program): Result<Partial<Program>> {
+  if (!read.ok) return read;
+  const known = new Set(held.sources.map(({ sourceId }) => sourceId));
+  return ok({ ...read.value, sources: (read.value.sources ?? []).filter(({ sourceId }) => !known.has(sourceId)) });
 }
 
 async function readFolder(path: string, held: Program, options: ReadTableOptions): Promise<Result<Partial<Program>>> {

@@ -9,11 +9,13 @@ import {
   parseDay,
   type Result,
   refuse,
+  type SourceRecord,
   tables,
   type WeatherRecord,
 } from '@duskwatch/core';
 import { delimiterOf, scanRows } from '../csv/scan-rows.ts';
 import { ProblemList } from '../files/problem-list.ts';
+import { STATION_HEADINGS, type StationTold, stationSources } from '../weather/station-places.ts';
 import { inferNoaaUnits, type NoaaUnits } from './noaa-units.ts';
 
 export interface NoaaOptions {
@@ -30,6 +32,28 @@ export const isNoaaHeader = (header: readonly string[]): boolean => {
   const names = header.map((cell) => cell.trim().toUpperCase());
   return ['STATION', 'DATE'].every((name) => names.includes(name)) && (names.includes('TMAX') || names.includes('TMIN'));
 };
+
+/** The stations of such a file that say where they are (NAME, LATITUDE, LONGITUDE, ELEVATION in metres). */
+export function noaaStations(text: string): SourceRecord[] {
+  let header: readonly string[] | null = null;
+  const told: StationTold[] = [];
+  scanRows(text, delimiterOf(text), (cells) => {
+    if (header === null) {
+      header = cells.map((cell) => cell.trim());
+      return;
+    }
+    const at = (wanted: RegExp) => cells[header!.findIndex((name) => wanted.test(name))]?.trim() ?? '';
+    const { name, latitude, longitude, elevation } = STATION_HEADINGS;
+    told.push({
+      sourceId: at(/^station$/i),
+      name: at(name),
+      latitude: at(latitude),
+      longitude: at(longitude),
+      elevation: at(elevation),
+    });
+  });
+  return stationSources(told);
+}
 
 /**
  * Daily summaries of a NOAA station as CSV (columns STATION, DATE, TMAX, TMIN, PRCP; any others, such as attributes,

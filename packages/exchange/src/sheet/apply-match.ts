@@ -19,6 +19,7 @@ import {
 import { ProblemList } from '../files/problem-list.ts';
 import { proposeWeather } from '../weather/propose-weather.ts';
 import { readWeather } from '../weather/read-weather.ts';
+import { sourcesOfTables } from '../weather/station-places.ts';
 import { type AnyMatch, isAnswered } from './answers.ts';
 import { columnLetters, type Grid } from './grid.ts';
 import { newTraps } from './new-traps.ts';
@@ -56,7 +57,7 @@ async function applyWeatherMatch(bytes: Uint8Array, match: WeatherMatch, file: s
   const open = questions.filter((question) => !isAnswered(match, question));
   if (open.length > 0) return { ok: false, problems: open.map(unanswered) };
   const read = readWeather(opened.value.grids, match, file);
-  return read.ok ? ok({ weather: read.value.records }) : read;
+  return read.ok ? ok({ weather: read.value.records, sources: sourcesOfTables(opened.value.grids, match) }) : read;
 }
 
 /**

@@ -222,3 +222,9 @@ export const isSummary = (label: string): boolean =>
 
 /** A heading of weather, which is never a count wherever it stands. */
 export const isWeather = (heading: string): boolean => elementOf(heading) !== undefined;
+
+/** Where something stands, as forms and stations write it: no count, and no name of a trap. */
+export const isCoordinate = (heading: string): boolean =>
+  /^(gps\s*)?(lat(itude|itud)?|lon(g|gitude|gitud)?|lng|easting|northing|elev(ation|aci[oó]n)?|altitude|altitud)\b[\s.]*(\(?(deg\w*|dd|wgs ?84|°|m|ft|msnm)\)?)?$/i.test(
+    heading.trim(),
+  );

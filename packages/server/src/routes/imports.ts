@@ -1,3 +1,4 @@
+import type { Program } from '@duskwatch/core';
 import { z } from 'zod';
 import { COORDINATOR, personOf } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
@@ -44,10 +45,13 @@ export const importsRoute: RecordsRoute = (app, { reader, store, inTurn, now }) 
     },
     async (request, reply) => {
       const { records: sent, settings, ...as } = request.body;
-      const records = Object.fromEntries(Object.entries(sent).filter(([, of]) => of !== undefined)) as ImportedRecords;
+      const given: ImportedRecords = Object.fromEntries(Object.entries(sent).filter(([, of]) => of !== undefined));
       const { id } = personOf(request);
       return inTurn(async () => {
-        const faults = settings?.invented ? [inventedFolder] : faultsOfImport(await reader.everything(), records, now());
+        const held = await reader.everything();
+        // A program folder says what it says; a sheet says of a source only what nobody has written down.
+        const records = as.match === null ? given : { ...given, sources: onlyNew(given.sources ?? [], held.sources) };
+        const faults = settings?.invented ? [inventedFolder] : faultsOfImport(held, records, now());
         if (faults.length > 0) return refuse(reply, 409, ...faults.slice(0, MOST_NAMED));
         const named = settings !== undefined && (await store.current('settings')).length === 0;
         const imported = await store.importProgram(named ? { ...records, settings } : records, {
@@ -92,6 +96,11 @@ export const importsRoute: RecordsRoute = (app, { reader, store, inTurn, now }) 
       });
     },
   );
+};
+
+const onlyNew = (sources: Program['sources'], held: Program['sources']): Program['sources'] => {
+  const known = new Set(held.map(({ sourceId }) => sourceId));
+  return sources.filter(({ sourceId }) => !known.has(sourceId));
 };
 
 const MOST_NAMED = 100;

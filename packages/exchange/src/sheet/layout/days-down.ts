@@ -1,7 +1,7 @@
 /** Tables whose days run down a column: a trap or an insect per column, or a check per row. */
 import { insectIn, type SheetRole, type SheetTable } from '@duskwatch/core';
 import { columnLetters } from '../grid.ts';
-import { isSummary, isTimeStamp, isWeather, roleOf } from '../header-words.ts';
+import { isCoordinate, isSummary, isTimeStamp, isWeather, roleOf } from '../header-words.ts';
 import { serialDay } from '../words/written-day.ts';
 import type { FoundTable } from './days-across.ts';
 import { labelColumns } from './label-columns.ts';
@@ -96,7 +96,8 @@ export function tableOfDaysDown(
   );
 
   const weather = others.filter((column) => headingsOf(column).some(isWeather));
-  const rest = others.filter((column) => !weather.includes(column));
+  const coordinates = others.filter((column) => headingsOf(column).some(isCoordinate));
+  const rest = others.filter((column) => !weather.includes(column) && !coordinates.includes(column));
   const figures = rest.filter((column) => isCountColumn(view, column, headed(column), from, to));
   const kinds = sortCounts(
     view,
@@ -146,7 +147,7 @@ export function tableOfDaysDown(
       asideColumns: [
         ...[...totals].map(why('total')),
         ...weather.map(why('weather')),
-        ...kinds.unread.map(why('unknown')),
+        ...[...coordinates, ...kinds.unread].map(why('unknown')),
         ...labels.aside,
       ],
       asideRows: sorted.asideRows.filter(({ row }) => row <= sorted.last + 1),

@@ -1,7 +1,7 @@
 /** What the columns beside the counts hold: by their headings, else by what stands in them. */
 import { insectIn, type SheetRole, type SheetTable } from '@duskwatch/core';
 import { columnLetters } from '../grid.ts';
-import { isTimeStamp, isWeather, roleOf } from '../header-words.ts';
+import { isCoordinate, isTimeStamp, isWeather, roleOf } from '../header-words.ts';
 import { designWritten } from '../resolve-words.ts';
 import { type GridView, inColumn } from './view.ts';
 
@@ -30,6 +30,7 @@ export function labelColumns(
     const role = roleOf(heading);
     if (isWeather(heading)) aside.push({ column: columnLetters(column), why: 'weather' });
     else if (isTimeStamp(heading)) aside.push({ column: columnLetters(column), why: 'time' });
+    else if (isCoordinate(heading)) aside.push({ column: columnLetters(column), why: 'unknown' });
     else if (role === 'design' && !view.mostly(column, from, to, (row) => designWritten(view.text(row, column)) !== null)) {
       // A column headed "type" says as often which insect it is.
       if (places.insect === undefined && view.mostly(column, from, to, (row, at) => view.isInsect(row, at)))
