@@ -237,8 +237,10 @@ test.describe('what goes wrong', () => {
     await page.route('**/api/week**', (route) => route.fulfill({ json: { ...week, countsTo: null, fields: [] } }));
     const program = await (await request.get('/api/program')).json();
     await page.route('**/api/program', (route) => route.fulfill({ json: { ...program, farms: [] } }));
+    const steps = await (await request.get('/api/first-steps')).json();
+    await page.route('**/api/first-steps', (route) => route.fulfill({ json: { ...steps, beginning: true } }));
     await page.goto('/');
     await expect(page.getByRole('heading', { name: 'Your first advice' })).toBeVisible();
-    await expect(page.getByText('duskwatch import')).toBeVisible();
+    await expect(page.getByRole('link', { name: 'Import a sheet' })).toBeVisible();
   });
 });

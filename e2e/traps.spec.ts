@@ -78,6 +78,9 @@ test('a new trap is told what is wrong beside each box, how it is set up, and ca
   await expect(form).toContainText('Opening at 2 ft above ground');
   await expect(form).toContainText('Have buried lines located');
   await expect(form).toContainText('Fresh disposable gloves for each species');
+  // Named after its station and insect, until somebody writes another name.
+  await expect(form.getByLabel('Trap name')).not.toHaveValue('');
+  await form.getByLabel('Trap name').fill('');
   await form.getByLabel('Latitude').fill('95');
   await form.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(form.getByLabel('Trap name')).toBeFocused();
