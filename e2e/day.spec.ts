@@ -36,7 +36,7 @@ test('another day is told on every page and survives links, the menu and a reloa
   await links(page, 'Within Fields & traps').filter({ hasText: 'Questions' }).click();
   await isOfThePast(page);
   for (const name of ['People', 'Settings']) {
-    await page.getByRole('button', { name: 'Program' }).click();
+    await page.getByRole('button', { name: 'Program', exact: true }).click();
     await links(page, 'Program').filter({ hasText: name }).click();
     await isOfThePast(page);
     await expect(banner(page)).toContainText('this one always shows today’s records');

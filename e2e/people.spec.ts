@@ -29,13 +29,13 @@ const BARS = {
 
 /** What the Program menu leads to. */
 async function programPages(page: import('@playwright/test').Page): Promise<string[]> {
-  await page.getByRole('button', { name: 'Program' }).click();
+  await page.getByRole('button', { name: 'Program', exact: true }).click();
   const menu = page.getByRole('navigation', { name: 'Program' });
   await expect(menu).toBeVisible();
   const found = await menu.getByRole('link').allTextContents();
   await page.keyboard.press('Escape');
   await expect(menu).toBeHidden();
-  await expect(page.getByRole('button', { name: 'Program' })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Program', exact: true })).toBeFocused();
   return found;
 }
 

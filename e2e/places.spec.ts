@@ -51,7 +51,7 @@ test('the place is marked wherever one is in it', async ({ page, isMobile }) => 
 
 test('the program menu opens by key, walks, and closes when left', async ({ page }) => {
   await page.goto('/');
-  const button = page.getByRole('button', { name: 'Program' });
+  const button = page.getByRole('button', { name: 'Program', exact: true });
   await button.focus();
   await page.keyboard.press('Enter');
   const menu = page.getByRole('navigation', { name: 'Program' });
