@@ -231,6 +231,8 @@ test.describe('the map', () => {
     });
     await page.goto('/map');
     await expect(page.getByText('no WebGL')).toBeVisible();
+    // Where the ground lies is settled once everything on it is there.
+    await expect(page.locator('#page')).toHaveAttribute('aria-busy', 'false');
     const mark = page.locator('.station-mark > g').first();
     const before = await mark.getAttribute('transform');
     await page.locator('.plan').focus();

@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { emptyProgram, type SourceRecord, type WeatherRecord } from '@duskwatch/core';
-import { openStore } from '@duskwatch/store';
+import { openStore, uuidv7 } from '@duskwatch/store';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { programReader } from '../reader.ts';
 import { weatherFetcher } from './fetcher.ts';
@@ -144,6 +144,25 @@ describe('fetching the days of a weather source', () => {
     }
     expect(services.asked[0]!.headers['if-none-match']).toBe('"of-today"');
     expect(await days()).toEqual(told);
+  });
+
+  it('brings back no day that a person took away', async () => {
+    const { fetcher, store, clock, days } = await program([source('noaa-daily')]);
+    await fetcher.fetchNow('yard');
+    const wrong = (await store.current('weather')).find(({ value }) => value.date === '2026-07-13')!;
+    const { recordId, revisionId: baseRevisionId } = wrong;
+    const removal = {
+      revisionId: uuidv7(),
+      recordId,
+      kind: 'weather',
+      baseRevisionId,
+      author: 'ida',
+      at: '2026-07-15T12:30:00Z',
+    };
+    await store.append([{ ...removal, kind: 'weather', value: null }]);
+    clock.ms += 12 * HOUR_MS;
+    await fetcher.fetchDue();
+    expect((await days()).map(([date]) => date)).toEqual(['2026-07-10', '2026-07-11', '2026-07-14']);
   });
 
   it('reads a table at an address whose headings leave nothing open, and asks about one that does', async () => {

@@ -23,7 +23,7 @@ import { type Answered, askAddress, type Validators } from './transport.ts';
 import { newFiles } from './watched-folder.ts';
 
 export interface FetcherOptions {
-  readonly store: Pick<Store, 'fetches' | 'current' | 'importProgram'>;
+  readonly store: Pick<Store, 'fetches' | 'current' | 'history' | 'importProgram'>;
   readonly reader: Pick<ProgramReader, 'everything'>;
   readonly now: () => number;
   readonly inTurn: <T>(work: () => Promise<T>) => Promise<T>;
@@ -274,15 +274,25 @@ async function keep(
     const held = new Map(
       (await store.current('weather')).filter(({ value }) => value.sourceId === sourceId).map((each) => [each.value.date, each]),
     );
-    const fresh = fetched.filter((record) => {
+    const fresh: WeatherRecord[] = [];
+    for (const record of fetched) {
       const before = held.get(record.date);
-      if (before === undefined || isForecast(before.value)) return true;
-      return !isForecast(record) && isFetched(before.author);
-    });
+      const isWanted =
+        before === undefined
+          ? held.size === 0 || !(await wasTakenAway(store, record))
+          : isForecast(before.value) || (!isForecast(record) && isFetched(before.author));
+      if (isWanted) fresh.push(record);
+    }
     const written = await store.importProgram({ weather: fresh }, { author: service!, at: instant(now()) });
     if (!written.ok) return inVain('storage', inShort(written.problems));
     return { kind: 'days', days: fetched.length, ...answer };
   });
+}
+
+/** Whether a person removed what was held of this day: it does not come back by itself. */
+async function wasTakenAway(store: FetcherOptions['store'], { sourceId, date }: WeatherRecord): Promise<boolean> {
+  const said = await store.history({ kind: 'weather', key: `${sourceId}|${date}` });
+  return said.some(({ standing, author }) => standing === 'removed' && !isFetched(author));
 }
 
 const isFetched = (author: string): boolean => (WEATHER_SERVICES as readonly string[]).includes(author);
