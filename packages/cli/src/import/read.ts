@@ -1,6 +1,6 @@
 import { existsSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { ok, type Program, type Result } from '@duskwatch/core';
+import { newSources, ok, type Program, type Result } from '@duskwatch/core';
 import {
   DATA_PACKAGE_FILE,
   decodeText,
@@ -49,11 +49,9 @@ function readStation(text: string, file: string, { units }: ReadImportOptions): 
   return read.ok ? ok({ weather: read.value, sources: noaaStations(text) }) : read;
 }
 
-/** What people wrote down of a source stands against what a file says of it. */
 function onlyNewSources(read: Result<Partial<Program>>, held: Program): Result<Partial<Program>> {
   if (!read.ok) return read;
-  const known = new Set(held.sources.map(({ sourceId }) => sourceId));
-  return ok({ ...read.value, sources: (read.value.sources ?? []).filter(({ sourceId }) => !known.has(sourceId)) });
+  return ok({ ...read.value, sources: newSources(read.value.sources ?? [], held.sources) });
 }
 
 async function readFolder(path: string, held: Program, options: ReadTableOptions): Promise<Result<Partial<Program>>> {

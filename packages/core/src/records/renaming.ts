@@ -1,4 +1,5 @@
 /** A field, a trap or a weather source under another identifier, and everything that names it. */
+import { foldText } from '../base/find.ts';
 import type { Program, RecordKind, RecordOf } from './program.ts';
 
 export const RENAMED_KINDS = ['fields', 'traps', 'sources'] as const satisfies readonly RecordKind[];
@@ -78,11 +79,7 @@ export const isTaken = ({ fields, traps, sources, weather }: Program, kind: Rena
 
 /** An identifier made of names, as short as they are: `brook-meadow`. Another of the same gets a number. */
 export function identifierOf(names: readonly string[], isTaken: (id: string) => boolean): string {
-  const plain = names
-    .join(' ')
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/\p{M}/gu, '')
+  const plain = foldText(names.join(' '))
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-+|-+$/g, '')
     .slice(0, LONGEST)

@@ -23,6 +23,12 @@ export function weatherSourcesOf(withDays: Iterable<string>, sources: readonly S
   };
 }
 
+/** What people wrote down of a source stands against what a file says of it: only the sources of which nothing is held. */
+export function newSources(given: readonly SourceRecord[], held: readonly SourceRecord[]): SourceRecord[] {
+  const known = new Set(held.map(({ sourceId }) => sourceId));
+  return given.filter(({ sourceId }) => !known.has(sourceId));
+}
+
 /**
  * The weather source of a field: the one it names, the one named after it or its farm, or the program's only one, unless
  * that is far away: whether its weather holds there is for a person to say, by naming it.

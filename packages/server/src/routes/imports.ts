@@ -1,4 +1,4 @@
-import type { Program } from '@duskwatch/core';
+import { newSources } from '@duskwatch/core';
 import { z } from 'zod';
 import { COORDINATOR, personOf } from '../people/guard.ts';
 import { refuse } from '../problems.ts';
@@ -50,7 +50,7 @@ export const importsRoute: RecordsRoute = (app, { reader, store, inTurn, now }) 
       return inTurn(async () => {
         const held = await reader.everything();
         // A program folder says what it says; a sheet says of a source only what nobody has written down.
-        const records = as.match === null ? given : { ...given, sources: onlyNew(given.sources ?? [], held.sources) };
+        const records = as.match === null ? given : { ...given, sources: newSources(given.sources ?? [], held.sources) };
         const faults = settings?.invented ? [inventedFolder] : faultsOfImport(held, records, now());
         if (faults.length > 0) return refuse(reply, 409, ...faults.slice(0, MOST_NAMED));
         const named = settings !== undefined && (await store.current('settings')).length === 0;
@@ -96,11 +96,6 @@ export const importsRoute: RecordsRoute = (app, { reader, store, inTurn, now }) 
       });
     },
   );
-};
-
-const onlyNew = (sources: Program['sources'], held: Program['sources']): Program['sources'] => {
-  const known = new Set(held.map(({ sourceId }) => sourceId));
-  return sources.filter(({ sourceId }) => !known.has(sourceId));
 };
 
 const MOST_NAMED = 100;

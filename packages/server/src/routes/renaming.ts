@@ -34,12 +34,11 @@ export const renamingRoute: RecordsRoute = (app, { reader, store, inTurn, now })
         const revisions: Revision[] = [];
         for (const each of new Set(changes.map((change) => change.kind))) {
           const held = new Map((await store.current(each)).map((current) => [JSON.stringify(current.value), current]));
-          for (const change of changes) {
-            const current = change.kind === each ? held.get(JSON.stringify(change.before)) : undefined;
-            if (change.kind !== each) continue;
+          for (const { before, after } of changes.filter((change) => change.kind === each)) {
+            const current = held.get(JSON.stringify(before));
             if (current === undefined) throw new Error(`a record of ${each} is not as it was read`);
             const { recordId, revisionId: baseRevisionId } = current;
-            revisions.push({ revisionId: uuidv7(), recordId, kind: each, baseRevisionId, author: id, at, value: change.after });
+            revisions.push({ revisionId: uuidv7(), recordId, kind: each, baseRevisionId, author: id, at, value: after });
           }
         }
         const kept = await store.append(revisions, { receivedAt: at, skewMs: 0 });

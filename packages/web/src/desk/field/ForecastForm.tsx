@@ -2,10 +2,11 @@ import { celsius, type IsoDay, parseDay, type RecordOf, type TemperatureUnit, we
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { shiftDay, shortDay } from '../../format/day.ts';
+import { FormFoot } from '../../shared/record/FormFoot.tsx';
 import { recordsQuery } from '../../shared/record/queries.ts';
+import { typedFigure } from '../../shared/record/typed-figure.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { flightsWords } from '../../text/flights.ts';
-import { recordWords } from '../../text/record.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { Table } from '../../ui/table/Table.tsx';
 
@@ -16,8 +17,6 @@ interface Boxes {
   readonly low: string;
   readonly high: string;
 }
-
-const number = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
 
 /** The days that are filled in, as records; or what to mend. */
 export function readForecast(
@@ -31,7 +30,7 @@ export function readForecast(
   if (filled.slice(0, days).includes(false)) return w.gap;
   const records: RecordOf<'weather'>[] = [];
   for (let i = 0; i < days; i++) {
-    const [low, high] = [number(boxes[i]!.low), number(boxes[i]!.high)];
+    const [low, high] = [typedFigure(boxes[i]!.low), typedFigure(boxes[i]!.high)];
     const record = { sourceId, date: shiftDay(first, i), precipitationMm: null, forecastMadeOn: madeOn };
     const read = weatherSchema.safeParse({ ...record, tminC: celsius(low, unit), tmaxC: celsius(high, unit) });
     if (!read.success || !(low <= high)) return w.half;
@@ -112,15 +111,7 @@ export function ForecastForm(props: { source: string; on: IsoDay; unit: Temperat
             },
           ]}
         />
-        <footer className="record-foot">
-          <button type="submit" className="button primary">
-            {w.save}
-          </button>
-          <button type="button" className="plain-button" onClick={close}>
-            {recordWords.cancel}
-          </button>
-          <p role="status">{fault}</p>
-        </footer>
+        <FormFoot save={w.save} close={close} status={fault} />
       </form>
     </Panel>
   );

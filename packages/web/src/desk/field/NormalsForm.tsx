@@ -1,11 +1,12 @@
 import { celsius, fromCelsius, normalSchema, type RecordOf, type TemperatureUnit } from '@duskwatch/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { FormFoot } from '../../shared/record/FormFoot.tsx';
 import { recordsQuery } from '../../shared/record/queries.ts';
+import { typedFigure } from '../../shared/record/typed-figure.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
 import { flightsWords } from '../../text/flights.ts';
 import { locale } from '../../text/language.ts';
-import { recordWords } from '../../text/record.ts';
 import { Panel } from '../../ui/Panel.tsx';
 import { Table } from '../../ui/table/Table.tsx';
 
@@ -18,8 +19,6 @@ interface Boxes {
   readonly high: string;
 }
 
-const number = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
-
 /** The twelve months as records; or what to mend. */
 export function readNormals(
   boxes: readonly Boxes[],
@@ -28,7 +27,7 @@ export function readNormals(
   const records: RecordOf<'normals'>[] = [];
   for (const [i, { low, high }] of boxes.entries()) {
     if (low.trim() === '' || high.trim() === '') return w.missing(MONTHS[i]!);
-    const [tmin, tmax] = [number(low), number(high)];
+    const [tmin, tmax] = [typedFigure(low), typedFigure(high)];
     const read = normalSchema.safeParse({ sourceId, month: i + 1, tminC: celsius(tmin, unit), tmaxC: celsius(tmax, unit) });
     if (!read.success || !(tmin <= tmax)) return w.half(MONTHS[i]!);
     records.push(read.data);
@@ -108,15 +107,7 @@ export function NormalsForm({ source, unit, close }: { source: string; unit: Tem
             },
           ]}
         />
-        <footer className="record-foot">
-          <button type="submit" className="button primary">
-            {w.save}
-          </button>
-          <button type="button" className="plain-button" onClick={close}>
-            {recordWords.cancel}
-          </button>
-          <p role="status">{fault}</p>
-        </footer>
+        <FormFoot save={w.save} close={close} status={fault} />
       </form>
     </Panel>
   );

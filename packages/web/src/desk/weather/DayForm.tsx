@@ -3,17 +3,16 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useTemperatureUnit } from '../../browser/preferences.ts';
 import { dayTextFrom } from '../../format/day.ts';
+import { FormFoot } from '../../shared/record/FormFoot.tsx';
 import { recordsQuery } from '../../shared/record/queries.ts';
+import { typedFigure } from '../../shared/record/typed-figure.ts';
 import { useWriteRecords } from '../../shared/record/write-records.ts';
-import { recordWords } from '../../text/record.ts';
 import { weatherWords } from '../../text/weather.ts';
 import { Field } from '../../ui/Field.tsx';
 import { Panel } from '../../ui/Panel.tsx';
 
 const w = weatherWords.day;
 const MM_PER_INCH = 25.4;
-
-const figure = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
 
 /** Conversions leave digits that nobody read. */
 const tidy = (value: number): number => Math.round(value * 1e6) / 1e6;
@@ -29,7 +28,7 @@ export function DayForm({ sourceId, on, close }: { sourceId: string; on: IsoDay;
   const [fault, setFault] = useState<string | null>(null);
   const held = data?.find(({ value }) => value.sourceId === sourceId && value.date === date);
   const save = async () => {
-    const [low, high, rain] = [figure(typed.low), figure(typed.high), figure(typed.rain)];
+    const [low, high, rain] = [typedFigure(typed.low), typedFigure(typed.high), typedFigure(typed.rain)];
     const value: WeatherRecord = {
       sourceId,
       date,
@@ -79,15 +78,7 @@ export function DayForm({ sourceId, on, close }: { sourceId: string; on: IsoDay;
             {before.tminC !== null && before.tmaxC !== null && `${shown(before.tminC)} – ${shown(before.tmaxC)} °${unit}`}
           </p>
         )}
-        <footer className="record-foot">
-          <button type="submit" className="button primary">
-            {w.save}
-          </button>
-          <button type="button" className="plain-button" onClick={close}>
-            {recordWords.cancel}
-          </button>
-          <p role="status">{fault}</p>
-        </footer>
+        <FormFoot save={w.save} close={close} status={fault} />
       </form>
     </Panel>
   );

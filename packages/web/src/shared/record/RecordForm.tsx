@@ -3,6 +3,7 @@ import { type ReactNode, useRef, useState } from 'react';
 import { labelOf, recordWords } from '../../text/record.ts';
 import { useWording } from '../../text/wording.ts';
 import { Control, type ControlKind } from './Control.tsx';
+import { FormFoot } from './FormFoot.tsx';
 import { type Around, type FormTexts, readForm } from './form-texts.ts';
 import { namesOfWords } from './listed-words.ts';
 import { PlaceHere } from './PlaceHere.tsx';
@@ -143,15 +144,12 @@ export function RecordForm<K extends RecordKind>(props: RecordFormProps<K>) {
         )}
       </div>
       {aside && <div className="record-aside">{aside(draft)}</div>}
-      <footer className="record-foot">
-        <button type="submit" className="button primary" aria-disabled={saving}>
-          {props.saveLabel ?? recordWords.save}
-        </button>
-        <button type="button" className="plain-button" onClick={close}>
-          {recordWords.cancel}
-        </button>
-        <p role="status">{problems.size > 0 && recordWords.faults(problems.size)}</p>
-      </footer>
+      <FormFoot
+        save={props.saveLabel ?? recordWords.save}
+        close={close}
+        status={problems.size > 0 && recordWords.faults(problems.size)}
+        busy={saving}
+      />
     </form>
   );
 }
