@@ -1,30 +1,14 @@
 /** Every untidy sheet that is kept with what it must become, through the page: seen, answered, and what it becomes. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { type SheetReading, sheetEnglish } from '../packages/core/src/index.ts';
+import { sheetEnglish } from '../packages/core/src/index.ts';
+import { ANSWERS, expected, files, folder } from '../packages/exchange/src/sheet/fixtures.testing.ts';
 import { startEmptyServer } from './own-server.ts';
 import { expect, test } from './page.ts';
-
-const folder = fileURLToPath(new URL('../packages/exchange/fixtures/', import.meta.url));
-const expected = JSON.parse(readFileSync(`${folder}expected.json`, 'utf8')) as Record<string, SheetReading>;
-
-/** As somebody answers who knows the program; else what is offered is taken. */
-const ANSWERS: Readonly<Record<string, string>> = {
-  insect: 'helicoverpa-zea',
-  design: 'mesh-cone',
-  crop: 'sweet-corn',
-  farm: 'Invented Farm',
-  field: 'each-trap',
-  condition: 'fit',
-  hungOn: '2020-04-20',
-  year: '2025',
-};
 
 test('each untidy sheet becomes in the page what it must', async ({ page }) => {
   const server = await startEmptyServer();
   try {
     await page.goto(`${server.url}/program/data/import`);
-    for (const file of readdirSync(folder).filter((name) => name !== 'expected.json')) {
+    for (const file of files) {
       await test.step(file, async () => {
         const reading = expected[file]!;
         await page.getByLabel('Choose files').setInputFiles(folder + file);

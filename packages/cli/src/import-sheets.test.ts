@@ -1,19 +1,15 @@
 /** Every untidy sheet that is kept with what it must become, through the command: read, and nothing imported. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import type { SheetReading } from '@duskwatch/core';
 import { openStore } from '@duskwatch/store';
 import { expect, it } from 'vitest';
+import { expected, files, folder } from '../../exchange/src/sheet/fixtures.testing.ts';
 import { commandUnderTest } from './testing/command.ts';
 
 const duskwatch = commandUnderTest();
-const folder = fileURLToPath(new URL('../../exchange/fixtures/', import.meta.url));
-const expected = JSON.parse(readFileSync(`${folder}expected.json`, 'utf8')) as Record<string, SheetReading>;
 /** So many at a time. */
 const TOGETHER = 4;
 
 it('says of each untidy sheet what it says in the page, and imports nothing', async () => {
-  const files = readdirSync(folder).filter((file) => file !== 'expected.json');
   const data = duskwatch.path('sheets');
   expect((await duskwatch.run('import', duskwatch.folder('none', {}), '--data', data)).exit).toBe(1);
   const readings = new Map<string, SheetReading>();

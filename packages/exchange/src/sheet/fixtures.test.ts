@@ -1,27 +1,10 @@
-/** Untidy sheets, invented, as people keep them: what each must become is written beside them in `expected.json`. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { emptyProgram, type SheetReading, sheetProposalSchema } from '@duskwatch/core';
+import { readFileSync } from 'node:fs';
+import { emptyProgram, sheetProposalSchema } from '@duskwatch/core';
 import { expect, test } from 'vitest';
 import { answerMatch } from './answers.ts';
 import { applyAnyMatch } from './apply-match.ts';
+import { ANSWERS, expected, files, folder } from './fixtures.testing.ts';
 import { proposeMatch } from './propose-match.ts';
-
-const folder = fileURLToPath(new URL('../../fixtures/', import.meta.url));
-const expected = JSON.parse(readFileSync(`${folder}expected.json`, 'utf8')) as Record<string, SheetReading>;
-const files = readdirSync(folder).filter((file) => file !== 'expected.json');
-
-/** As somebody answers who knows the program; a suggestion is taken. */
-const ANSWERS: Readonly<Record<string, string>> = {
-  insect: 'helicoverpa-zea',
-  design: 'mesh-cone',
-  crop: 'sweet-corn',
-  farm: 'Invented Farm',
-  field: 'each-trap',
-  condition: 'fit',
-  hungOn: '2020-04-20',
-  year: '2025',
-};
 
 test('every sheet says what it must become, and nothing else is there', () => {
   expect(files.sort()).toEqual(Object.keys(expected).sort());
